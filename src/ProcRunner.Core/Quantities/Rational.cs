@@ -1,0 +1,4 @@
+namespace ProcRunner.Quantities;
+
+/// <summary>Placeholder.</summary>
+public readonly record struct Rational(int Value);
