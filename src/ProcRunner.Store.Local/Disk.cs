@@ -29,7 +29,13 @@ internal sealed class Disk : IDisk
     /// <summary>Opens a file without buffering; owner-only when it is made.</summary>
     public static FileStream OpenShared(string path, FileMode mode, FileAccess access, FileShare share)
     {
-        var options = new FileStreamOptions { Mode = mode, Access = access, Share = share, BufferSize = 0 };
+        var options = new FileStreamOptions
+        {
+            Mode = mode,
+            Access = access,
+            Share = share,
+            BufferSize = 0,
+        };
         if (!OperatingSystem.IsWindows() && mode is FileMode.Create or FileMode.CreateNew or FileMode.OpenOrCreate)
         {
             options.UnixCreateMode = OwnerFile;

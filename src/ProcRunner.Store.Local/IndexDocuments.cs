@@ -15,6 +15,9 @@ internal static class IndexDocuments
     private const string Trails = "trails";
     private const string Id = "_id";
 
+    // LiteDB gives documents under one key in no order that can be relied on.
+    private const string Place = "place";
+
     /// <summary>Makes the secondary keys that queries go by.</summary>
     public static void Prepare(LiteDatabase database)
     {
@@ -51,13 +54,24 @@ internal static class IndexDocuments
         if (job is not null)
         {
             database.GetCollection(Jobs).Insert(JobDocument(jobId, job));
-            database.GetCollection(Parts).InsertBulk(job.Parts.Select(part => PartDocument(jobId, part)));
-            database.GetCollection(Values).InsertBulk(job.Values.Select(value => ValueDocument(jobId, value)));
+            database
+                .GetCollection(Parts)
+                .InsertBulk(job.Parts.Select((part, place) => PartDocument(jobId, place, part)));
+            database
+                .GetCollection(Values)
+                .InsertBulk(job.Values.Select((value, place) => ValueDocument(jobId, place, value)));
         }
 
         database
             .GetCollection(Trails)
-            .Insert(new BsonDocument { [Id] = jobId, ["length"] = tip.Length, ["digest"] = tip.Digest });
+            .Insert(
+                new BsonDocument
+                {
+                    [Id] = jobId,
+                    ["length"] = tip.Length,
+                    ["digest"] = tip.Digest,
+                }
+            );
     }
 
     /// <summary>A job with its parts and values.</summary>
@@ -72,10 +86,16 @@ internal static class IndexDocuments
             job["waiting"].AsString,
             Time(job["opened"]),
             Time(job[LastActivity]),
-            [.. database.GetCollection(Parts).Find(BsonExpression.Create("$.job = @0", id)).Select(ReadPart)],
-            [.. database.GetCollection(Values).Find(BsonExpression.Create("$.job = @0", id)).Select(ReadValue)]
+            [.. Of(database, Parts, id).Select(ReadPart)],
+            [.. Of(database, Values, id).Select(ReadValue)]
         );
     }
+
+    private static IEnumerable<BsonDocument> Of(LiteDatabase database, string collection, string id) =>
+        database
+            .GetCollection(collection)
+            .Find(BsonExpression.Create("$.job = @0", id))
+            .OrderBy(document => document[Place].AsInt32);
 
     public static IndexedValue ReadValue(BsonDocument value) =>
         new(value["name"].AsString, value["position"].AsString, value["text"].AsString);
@@ -95,24 +115,29 @@ internal static class IndexDocuments
             ["waiting"] = job.WaitingFor,
             ["opened"] = job.Opened.UtcTicks,
             [LastActivity] = job.LastActivity.UtcTicks,
-            [Words] = string.Join('\n', [job.Stamp, job.Customer, .. job.Parts.Select(part => $"{part.Name}\n{part.Number}\n{part.Lot}")])
+            [Words] = string.Join(
+                    '\n',
+                    [job.Stamp, job.Customer, .. job.Parts.Select(part => $"{part.Name}\n{part.Number}\n{part.Lot}")]
+                )
                 .ToUpperInvariant(),
         };
 
-    private static BsonDocument PartDocument(string id, IndexedPart part) =>
+    private static BsonDocument PartDocument(string id, int place, IndexedPart part) =>
         new()
         {
             [Job] = id,
+            [Place] = place,
             ["name"] = part.Name,
             ["number"] = part.Number,
             ["lot"] = part.Lot,
             ["position"] = part.Position,
         };
 
-    private static BsonDocument ValueDocument(string id, IndexedValue value) =>
+    private static BsonDocument ValueDocument(string id, int place, IndexedValue value) =>
         new()
         {
             [Job] = id,
+            [Place] = place,
             ["name"] = value.Name,
             ["position"] = value.Position,
             ["text"] = value.Text,

@@ -24,7 +24,14 @@ public sealed class LocalStore : IDisposable
     private readonly Dictionary<string, TrailFile> _jobs = new(StringComparer.Ordinal);
     private readonly List<string> _unacknowledged = [];
 
-    internal LocalStore(StorePaths paths, IDisk disk, StoreSettings settings, FileStream held, TrailFile book, ShopState shop)
+    internal LocalStore(
+        StorePaths paths,
+        IDisk disk,
+        StoreSettings settings,
+        FileStream held,
+        TrailFile book,
+        ShopState shop
+    )
     {
         (_paths, _disk, _settings, _lock, _book, Shop) = (paths, disk, settings, held, book, shop);
     }
@@ -239,7 +246,10 @@ public sealed class LocalStore : IDisposable
         }
 
         var anchored = new AnchoredEntry(entry.Sequence, TrailLine.DigestOf(line), entry.Anchor, entry.Operator);
-        EntryDraft draft = new(entry.Operator, [.. BookEntries.Of(entry.Of, entry.Opening, anchored).Select(ShopEventFormat.Write)]);
+        EntryDraft draft = new(
+            entry.Operator,
+            [.. BookEntries.Of(entry.Of, entry.Opening, anchored).Select(ShopEventFormat.Write)]
+        );
         TrailEntry bookEntry = Compose(_book, draft, null);
         byte[] bookLine = TrailLine.Encode(bookEntry);
         if (_book.File.TryWrite(bookLine) is { } trouble)
@@ -283,12 +293,16 @@ public sealed class LocalStore : IDisposable
         try
         {
             TrailSummary summary = _paths.Summarise(jobId);
-            string? broken = summary.Verdict is TrailVerdict.Broken
-                ? summary.Verdict.InWords()
-                : AnchorComparison.Compare(job, summary).FirstOrDefault()?.Text;
+            string? broken =
+                summary.Verdict is TrailVerdict.Broken
+                    ? summary.Verdict.InWords()
+                    : AnchorComparison.Compare(job, summary).FirstOrDefault()?.Text;
             if (broken is not null)
             {
-                return (null, new AppendResult.Refused("The job's trail doesn't hold, so nothing is added to it. " + broken));
+                return (
+                    null,
+                    new AppendResult.Refused("The job's trail doesn't hold, so nothing is added to it. " + broken)
+                );
             }
 
             var file = new AppendOnlyFile(_disk, _paths.Trail(jobId), summary.Length);

@@ -148,7 +148,9 @@ public sealed class SearchIndex
 
     private ImmutableArray<IndexChange> FindChanges(bool isNew)
     {
-        var there = _paths.JobIds().ToDictionary(id => id, id => TrailTip.Read(_paths.Trail(id)), StringComparer.Ordinal);
+        var there = _paths
+            .JobIds()
+            .ToDictionary(id => id, id => TrailTip.Read(_paths.Trail(id)), StringComparer.Ordinal);
         Dictionary<string, TrailTip> recorded = [];
         if (!isNew)
         {
@@ -158,7 +160,9 @@ public sealed class SearchIndex
 
         return
         [
-            .. there.Where(pair => recorded.GetValueOrDefault(pair.Key) != pair.Value).Select(pair => new IndexChange(pair.Key, pair.Value)),
+            .. there
+                .Where(pair => recorded.GetValueOrDefault(pair.Key) != pair.Value)
+                .Select(pair => new IndexChange(pair.Key, pair.Value)),
             .. recorded.Keys.Where(id => !there.ContainsKey(id)).Select(id => new IndexChange(id, null)),
         ];
     }

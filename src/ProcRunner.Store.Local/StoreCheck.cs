@@ -90,7 +90,17 @@ public sealed class StoreCheck
         ShopJob? job = _shop.Jobs.GetValueOrDefault(id);
         if (!JobId.IsValid(id) || !File.Exists(_paths.Trail(id)))
         {
-            return [new(id, true, 1, job is null ? "There is no such job." : $"The trail of job {SafeText.Show(job.Stamp)} is missing: it was deleted.")];
+            return
+            [
+                new(
+                    id,
+                    true,
+                    1,
+                    job is null
+                        ? "There is no such job."
+                        : $"The trail of job {SafeText.Show(job.Stamp)} is missing: it was deleted."
+                ),
+            ];
         }
 
         TrailSummary trail = _paths.Summarise(id);
@@ -107,7 +117,14 @@ public sealed class StoreCheck
 
         if (findings.Count == 0 && AnchorComparison.Behind(job, trail).Any())
         {
-            findings.Add(new(id, false, null, "The shop book is behind this trail; it is brought up to it when the store is opened next."));
+            findings.Add(
+                new(
+                    id,
+                    false,
+                    null,
+                    "The shop book is behind this trail; it is brought up to it when the store is opened next."
+                )
+            );
         }
 
         findings.AddRange(BookAsTheTrailKnowsIt(id, trail));

@@ -56,6 +56,9 @@ public static class StoreFolder
     )
     {
         string benchName = SafeText.Clean(bench ?? Environment.MachineName);
-        return new(new(Path.GetFullPath(path)), Disk.Real, new(time, entropy, benchName), purpose) { Projection = index };
+        return new(new(Path.GetFullPath(path)), Disk.Real, new(time, entropy, benchName), purpose)
+        {
+            Projection = index,
+        };
     }
 }

@@ -18,7 +18,8 @@ internal static class StoreLock
         {
             held = open(path);
         }
-        catch (IOException e) when (e is not (DirectoryNotFoundException or FileNotFoundException or PathTooLongException))
+        catch (IOException e)
+            when (e is not (DirectoryNotFoundException or FileNotFoundException or PathTooLongException))
         {
             return new StoreOpening.InUse(null);
         }

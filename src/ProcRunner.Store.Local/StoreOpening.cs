@@ -43,7 +43,8 @@ public abstract record StoreOpening
     public sealed record UnknownFormat : StoreOpening
     {
         /// <inheritdoc/>
-        public override string InWords() => "This store was made by another version of the program; it can't be opened safely.";
+        public override string InWords() =>
+            "This store was made by another version of the program; it can't be opened safely.";
     }
 
     /// <summary>The folder doesn't keep a second program out, as some network folders don't.</summary>

@@ -61,7 +61,9 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
 
     private StoreOpening OpenHeld(string? newName, FileStream held)
     {
-        new Holder(Environment.ProcessId, Environment.MachineName, settings.Time.GetUtcNow(), purpose).Write(paths.Holder);
+        new Holder(Environment.ProcessId, Environment.MachineName, settings.Time.GetUtcNow(), purpose).Write(
+            paths.Holder
+        );
         if (newName is not null)
         {
             if (File.Exists(paths.Format))
@@ -155,7 +157,9 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         var there = paths.JobIds().Order(StringComparer.Ordinal).ToList();
         foreach (string id in store.Shop.Jobs.Keys.Except(there, StringComparer.Ordinal))
         {
-            _findings.Add(new(id, true, 1, $"The trail of job {store.Shop.Jobs[id].Stamp} is missing: it was deleted."));
+            _findings.Add(
+                new(id, true, 1, $"The trail of job {store.Shop.Jobs[id].Stamp} is missing: it was deleted.")
+            );
         }
 
         foreach (string id in there)
@@ -179,8 +183,8 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
     private IEnumerable<ShopEvent> CatchUp(string id, ShopJob? job)
     {
         TrailSummary trail = _tornTails.Mend(id, paths.Summarise(id));
-        List<StoreFinding> broken = trail.Verdict is TrailVerdict.Broken fault
-            ? [new(id, true, fault.Entry, fault.InWords())]
+        List<StoreFinding> broken =
+            trail.Verdict is TrailVerdict.Broken fault ? [new(id, true, fault.Entry, fault.InWords())]
             : job is not null ? [.. AnchorComparison.Compare(job, trail)]
             : trail.Opening is null ? [new(id, true, 1, "The trail opens no job: it isn't one of this store.")]
             : [];

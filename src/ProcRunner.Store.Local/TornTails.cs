@@ -19,7 +19,8 @@ internal sealed class TornTails(StorePaths paths, IDisk disk)
         }
 
         // A whole line that holds by itself but is in the wrong place was put there: that is no crash.
-        bool standsAlone = broken.Fault is TrailFault.TornTail or TrailFault.NotAnEntry or TrailFault.NotUtf8 or TrailFault.Changed;
+        bool standsAlone =
+            broken.Fault is TrailFault.TornTail or TrailFault.NotAnEntry or TrailFault.NotUtf8 or TrailFault.Changed;
         return standsAlone && !rest[..^1].Contains((byte)'\n');
     }
 
@@ -46,7 +47,10 @@ internal sealed class TornTails(StorePaths paths, IDisk disk)
             disk.Flush(file);
         }
 
-        return trail with { Verdict = new TrailVerdict.Holds(trail.Entries, trail.Last) };
+        return trail with
+        {
+            Verdict = new TrailVerdict.Holds(trail.Entries, trail.Last),
+        };
     }
 
     /// <summary>The ends put aside that the shop book doesn't know yet.</summary>
@@ -55,7 +59,11 @@ internal sealed class TornTails(StorePaths paths, IDisk disk)
         var known = shop.TornTails.Select(tail => tail.File).ToHashSet(StringComparer.Ordinal);
         foreach (string folder in (string[])[paths.Root, paths.Jobs])
         {
-            foreach (string file in Directory.EnumerateFiles(folder, "*" + StorePaths.Torn + "*").Order(StringComparer.Ordinal))
+            foreach (
+                string file in Directory
+                    .EnumerateFiles(folder, "*" + StorePaths.Torn + "*")
+                    .Order(StringComparer.Ordinal)
+            )
             {
                 string name = paths.Relative(file);
                 string trail = Path.GetFileName(file).Split('.')[0];

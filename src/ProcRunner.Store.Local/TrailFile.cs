@@ -3,7 +3,8 @@ using ProcRunner.Trail;
 namespace ProcRunner.Store.Local;
 
 /// <summary>A trail that is being written: the file and where the chain has got to.</summary>
-internal sealed class TrailFile(string of, AppendOnlyFile file, long sequence, Digest last, bool isClosedOut) : IDisposable
+internal sealed class TrailFile(string of, AppendOnlyFile file, long sequence, Digest last, bool isClosedOut)
+    : IDisposable
 {
     public string Of { get; } = of;
 

@@ -49,7 +49,15 @@ public sealed class TrailCheck
         var check = new TrailCheck(of);
         TrailVerdict verdict = check.Run(trail);
         Digest last = Digest.Parse(check._previous) ?? Digest.Zero;
-        return new(verdict, check._entries, last, check._offset, check._opening, [.. check._anchored], [.. check._books]);
+        return new(
+            verdict,
+            check._entries,
+            last,
+            check._offset,
+            check._opening,
+            [.. check._anchored],
+            [.. check._books]
+        );
     }
 
     private TrailVerdict Run(Stream trail)

@@ -41,7 +41,8 @@ internal ref struct TrailHeader
     public readonly string Operator => CanonicalEscape.Unescape(_by);
 
     /// <summary>What a first entry says for the store.</summary>
-    public readonly JobOpening? Opening => _opens.IsEmpty ? null : OpeningOf((Json.Map)CanonicalJson.ReadTrusted(_opens));
+    public readonly JobOpening? Opening =>
+        _opens.IsEmpty ? null : OpeningOf((Json.Map)CanonicalJson.ReadTrusted(_opens));
 
     /// <summary>Takes a line with its LF apart.</summary>
     /// <param name="line">The bytes, LF included.</param>
