@@ -9,7 +9,7 @@ namespace ProcRunner.Quantities;
 /// <remarks>
 /// The folder's ground floor. A <see cref="Unit"/> carries its factor as a <see cref="Rational"/>, a <see cref="Quantity"/>
 /// is a decimal in one unit as it was entered, <see cref="Exact"/> is the same amount in base units, and
-/// <c>EntryText</c> reads what was typed. Sizes are bounded only by memory: who takes powers bounds the exponent.
+/// <see cref="EntryText"/> reads what was typed. Sizes are bounded only by memory: who takes powers bounds the exponent.
 /// </remarks>
 public readonly struct Rational
     : IEquatable<Rational>,
