@@ -35,50 +35,39 @@ internal sealed class ExpectedRange
     }
 
     /// <summary>
-    /// Lines in which the unbelievable bare numbers are read otherwise, all in the same way and all near the range: the point
-    /// elsewhere, another unit, the other sign; and last as they stand.
+    /// Lines in which the unbelievable bare numbers are read otherwise, all in the same way: the point elsewhere, another unit,
+    /// the other sign. Those that land in the range, or if none does those that land near it; and last the line as it stands.
     /// </summary>
     public IEnumerable<string> Meanings(IReadOnlyList<EntryValue> values)
     {
-        if (Shifted(values) is { } shifted)
-        {
-            yield return shifted;
-        }
-
-        foreach (Unit unit in Units.All.Where(unit => unit.Dimension == _unit.Dimension && unit != _unit))
-        {
-            if (Line(values, value => new Quantity(value.Value, unit), IsNear) is { } line)
-            {
-                yield return line;
-            }
-        }
-
-        if (Line(values, value => new Quantity(-value.Value, _unit), IsNear) is { } turned)
-        {
-            yield return turned;
-        }
-
-        yield return string.Join("; ", values.Select(value => value.Text));
+        string[] inside = [.. Readings(values, IsInside)];
+        IEnumerable<string> others = inside.Length > 0 ? inside : Readings(values, IsNear);
+        return others.Append(string.Join("; ", values.Select(value => value.Text)));
     }
 
     /// <summary>Whether a value was typed bare and is far from the range.</summary>
     public bool IsDoubtful(EntryValue value) => value.IsBare && IsKnown && !IsNear(value.Quantity);
 
-    // The smallest shift that brings them into the range, else the smallest that brings them near it.
-    private string? Shifted(IReadOnlyList<EntryValue> values)
+    private IEnumerable<string> Readings(IReadOnlyList<EntryValue> values, Func<Quantity, bool> fits)
     {
-        int[] shifts = [.. Enumerable.Range(1, MostShift).SelectMany(size => new[] { -size, size })];
-        return shifts.Select(shift => ShiftedLine(values, shift, IsInside)).FirstOrDefault(line => line is not null)
-            ?? shifts.Select(shift => ShiftedLine(values, shift, IsNear)).FirstOrDefault(line => line is not null);
+        // Of several places for the point the nearest one that fits is the likeliest slip.
+        IEnumerable<string?> shifted = Enumerable
+            .Range(1, MostShift)
+            .SelectMany(size => new[] { -size, size })
+            .Select(shift => Line(values, value => Shift(value, shift), fits));
+        IEnumerable<string?> converted = Units
+            .All.Where(unit => unit.Dimension == _unit.Dimension && unit != _unit)
+            .Select(unit => Line(values, value => new Quantity(value.Value, unit), fits));
+        string? turned = Line(values, value => new Quantity(-value.Value, _unit), fits);
+        return shifted
+            .OfType<string>()
+            .Take(1)
+            .Concat(converted.OfType<string>())
+            .Concat(turned is null ? [] : [turned]);
     }
 
-    private string? ShiftedLine(IReadOnlyList<EntryValue> values, int shift, Func<Quantity, bool> fits) =>
-        Line(
-            values,
-            quantity =>
-                DecimalBits.TryShift(quantity.Value, shift, out decimal moved) ? new Quantity(moved, _unit) : null,
-            fits
-        );
+    private Quantity? Shift(Quantity value, int places) =>
+        DecimalBits.TryShift(value.Value, places, out decimal moved) ? new Quantity(moved, _unit) : null;
 
     private string? Line(IReadOnlyList<EntryValue> values, Func<Quantity, Quantity?> read, Func<Quantity, bool> fits)
     {
