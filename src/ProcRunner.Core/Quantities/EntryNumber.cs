@@ -10,6 +10,12 @@ internal readonly record struct EntryNumber(decimal Value, bool IsFraction, bool
 {
     private const int MostFractionDigits = 9;
 
+    /// <summary>Whether minutes of angle may follow it as degrees.</summary>
+    public bool IsWhole => !IsFraction && decimal.IsInteger(Value);
+
+    /// <summary>Whether it can stand for minutes of angle after degrees.</summary>
+    public bool IsMinutes => !IsFraction && !HasSign && Value < 60;
+
     /// <summary>The number, or why it can't be read.</summary>
     public static (EntryNumber? Number, string? Fault) Read(string text)
     {
@@ -21,10 +27,6 @@ internal readonly record struct EntryNumber(decimal Value, bool IsFraction, bool
             ? (null, fault)
             : (new EntryNumber(text[0] == '-' && number != 0 ? -number : number, bar >= 0, hasSign), null);
     }
-
-    /// <summary>Digits and at least two points, such as 0.0.52.</summary>
-    public static bool HasPointsTooMany(string text) =>
-        text.Count(c => c == '.') > 1 && text.Any(char.IsAsciiDigit) && !text.AsSpan(1).ContainsAny("+-/");
 
     private static (decimal? Value, string? Fault) ReadDecimal(string size)
     {
@@ -41,7 +43,7 @@ internal readonly record struct EntryNumber(decimal Value, bool IsFraction, bool
     {
         int plus = size.IndexOf('+');
         string whole = plus < 0 ? "0" : size[..plus];
-        if (plus > bar || !IsWhole(whole) || !IsWhole(size[(plus + 1)..bar]) || !IsWhole(size[(bar + 1)..]))
+        if (plus > bar || !IsDigits(whole) || !IsDigits(size[(plus + 1)..bar]) || !IsDigits(size[(bar + 1)..]))
         {
             return (null, "not a fraction of whole numbers of up to 9 digits");
         }
@@ -59,7 +61,7 @@ internal readonly record struct EntryNumber(decimal Value, bool IsFraction, bool
             : (null, "a fraction that no decimal equals exactly, so it can't be kept as typed");
     }
 
-    private static bool IsWhole(string text) =>
+    private static bool IsDigits(string text) =>
         text.Length is > 0 and <= MostFractionDigits && text.All(char.IsAsciiDigit);
 
     private static BigInteger Whole(string text) =>

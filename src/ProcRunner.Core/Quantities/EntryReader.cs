@@ -53,7 +53,7 @@ internal sealed class EntryReader
             return (Fault($"{VisibleText.Of(token.Text)} with no number before it", TypeInFull), at);
         }
 
-        if (AskAboutForm(at) is { } ambiguous)
+        if (EntryDoubts.About(_line, _tokens, at) is { } ambiguous)
         {
             return (ambiguous, at);
         }
@@ -78,42 +78,34 @@ internal sealed class EntryReader
             );
         }
 
-        return unit == Units.Degree ? ReadDegrees(at, number) : (Add(number, token.Text, unit, isBare: false), at + 2);
+        return HasMinutes(at, unit)
+            ? (AddDegreesAndMinutes(at, number), at + 4)
+            : (Add(number, token.Text, unit, isBare: false), at + 2);
     }
 
-    // Degrees may be followed by minutes: 45°30' or 44 deg 53 min. The sum is kept in minutes, where it is exact.
-    private (EntryReading? Stop, int Next) ReadDegrees(int at, EntryNumber degrees)
+    // 45°30' or 44 deg 53 min.
+    private bool HasMinutes(int at, Unit unit) =>
+        unit == Units.Degree
+        && at + 3 < _tokens.Count
+        && _tokens[at + 2] is { IsNumber: true, AfterSemicolon: false }
+        && _tokens[at + 2].Text[0] is not ('+' or '-')
+        && !_tokens[at + 3].AfterSemicolon
+        && (_tokens[at + 3].IsUnit(Units.ArcMinute) || _tokens[at + 3].IsUnit(Units.Minute));
+
+    // The sum is kept in minutes, where it is exact.
+    private EntryReading.Faulty? AddDegreesAndMinutes(int at, EntryNumber degrees)
     {
-        if (at + 2 >= _tokens.Count || !_tokens[at + 2].IsNumber || _tokens[at + 2].AfterSemicolon)
+        string both = $"{_tokens[at].Text} deg {_tokens[at + 2].Text} min";
+        if (
+            !degrees.IsWhole
+            || EntryNumber.Read(_tokens[at + 2].Text).Number is not { IsMinutes: true } minutes
+            || !TryJoin(_tokens[at].Text, degrees.Value, minutes.Value, out decimal joined)
+        )
         {
-            return (Add(degrees, _tokens[at].Text, Units.Degree, isBare: false), at + 2);
+            return Fault($"{both}, where degrees must be whole and minutes below 60", TypeInFull);
         }
 
-        EntryToken token = _tokens[at + 2];
-        bool hasUnit = at + 3 < _tokens.Count && !_tokens[at + 3].IsNumber && !_tokens[at + 3].AfterSemicolon;
-        Unit? unit = hasUnit ? Units.Find(_tokens[at + 3].Text) : null;
-        bool areMinutes = unit == Units.ArcMinute || unit == Units.Minute;
-        (EntryNumber? read, string? _) = EntryNumber.Read(token.Text);
-        if (read is not { HasSign: false, IsFraction: false } minutes || (hasUnit && !areMinutes))
-        {
-            return (Add(degrees, _tokens[at].Text, Units.Degree, isBare: false), at + 2);
-        }
-
-        string both = string.Create(CultureInfo.InvariantCulture, $"{_tokens[at].Text} deg {minutes.Value} min");
-        bool canBeMinutes = minutes.Value < 60 && !degrees.IsFraction && decimal.IsInteger(degrees.Value);
-        if (!areMinutes)
-        {
-            return canBeMinutes
-                ? (AskAboutMinutes(at, both), at)
-                : (Add(degrees, _tokens[at].Text, Units.Degree, isBare: false), at + 2);
-        }
-
-        if (!canBeMinutes || !TryJoin(_tokens[at].Text, degrees.Value, minutes.Value, out decimal joined))
-        {
-            return (Fault($"{both}, where degrees must be whole and minutes below 60", TypeInFull), at);
-        }
-
-        return (AddRead(new EntryValue(new Quantity(joined, Units.ArcMinute), both, IsBare: false)), at + 4);
+        return AddRead(new EntryValue(new Quantity(joined, Units.ArcMinute), both, IsBare: false));
     }
 
     private static bool TryJoin(string degreesText, decimal degrees, decimal minutes, out decimal joined)
@@ -122,86 +114,6 @@ internal sealed class EntryReader
             (Rational.FromDecimal(degrees).Abs() * Rational.FromInteger(60)) + Rational.FromDecimal(minutes);
         return (degreesText[0] == '-' ? -size : size).TryRound(minutes.Scale, Rounding.Nearest, out joined);
     }
-
-    private EntryReading.Ambiguous? AskAboutForm(int at)
-    {
-        EntryToken token = _tokens[at];
-        if (EntryNumber.HasPointsTooMany(token.Text))
-        {
-            return new EntryReading.Ambiguous(
-                $"{VisibleText.Of(token.Text)} has more than one point.",
-                [.. WithOnePointOf(token.Text).Select(text => Replace(token.Start, token.End, text))]
-            );
-        }
-
-        int dash = token.Text.IndexOf('-', 1);
-        if (dash > 0 && IsMixed(token.Text[..dash], token.Text[(dash + 1)..]))
-        {
-            string mixed = string.Concat(token.Text.AsSpan(0, dash), "+", token.Text.AsSpan(dash + 1));
-            return new EntryReading.Ambiguous(
-                $"{token.Text} is read as a mixed fraction only when it is typed with a plus.",
-                [Replace(token.Start, token.End, mixed)]
-            );
-        }
-
-        if (at + 1 < _tokens.Count && _tokens[at + 1] is { IsNumber: true, AfterSemicolon: false } next)
-        {
-            string fraction = next.Text.TrimStart('+');
-            return IsMixed(token.Text, fraction)
-                ? new EntryReading.Ambiguous(
-                    $"{token.Text} {next.Text} can be one mixed fraction or two values.",
-                    [
-                        Replace(token.Start, next.End, $"{token.Text}+{fraction}"),
-                        Replace(token.Start, next.End, $"{token.Text}; {fraction}"),
-                    ]
-                )
-                : null;
-        }
-
-        return null;
-    }
-
-    private EntryReading.Ambiguous AskAboutMinutes(int at, string asMinutes)
-    {
-        EntryToken second = _tokens[at + 2];
-        return new EntryReading.Ambiguous(
-            $"{second.Text} after the degrees can be minutes or another value.",
-            [
-                Replace(_tokens[at].Start, second.End, asMinutes),
-                Replace(_tokens[at].Start, second.End, $"{_tokens[at].Text} deg; {second.Text}"),
-            ]
-        );
-    }
-
-    private static bool IsMixed(string whole, string fraction)
-    {
-        (EntryNumber? first, string? _) = EntryNumber.Read(whole);
-        (EntryNumber? second, string? fault) = fraction.Length == 0 ? default : EntryNumber.Read(fraction);
-        return whole.All(c => char.IsAsciiDigit(c) || c is '-' or '+')
-            && first is { IsFraction: false }
-            && fraction.Contains('/')
-            && char.IsAsciiDigit(fraction[0])
-            && !fraction.Contains('+')
-            && (second is { Value: < 1 } || fault is not null);
-    }
-
-    // 0.0.52 was 0.052 or 0.52; two readings may also have lost the space between them.
-    private static IEnumerable<string> WithOnePointOf(string text)
-    {
-        int[] points = [.. Enumerable.Range(0, text.Length).Where(i => text[i] == '.')];
-        foreach (int kept in points)
-        {
-            yield return string.Concat(text.Where((c, i) => c != '.' || i == kept));
-        }
-
-        if (points.Length == 2)
-        {
-            yield return text[..points[1]] + "; " + text[points[1]..];
-        }
-    }
-
-    private string Replace(int start, int end, string text) =>
-        string.Concat(_line.AsSpan(0, start), text, _line.AsSpan(end));
 
     private EntryReading.Faulty? Add(EntryNumber number, string typed, Unit unit, bool isBare)
     {

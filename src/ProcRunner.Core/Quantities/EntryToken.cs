@@ -17,6 +17,9 @@ internal readonly record struct EntryToken(bool IsNumber, string Text, int Start
     /// <summary>Where it ends in the line.</summary>
     public int End => Start + Text.Length;
 
+    /// <summary>Whether it names this unit.</summary>
+    public bool IsUnit(Unit unit) => !IsNumber && Units.Find(Text) == unit;
+
     /// <summary>Cuts a line into pieces; null if a semicolon has nothing on one side.</summary>
     public static IReadOnlyList<EntryToken>? Split(string line)
     {

@@ -103,7 +103,7 @@ public readonly struct Rational
             return 0;
         }
 
-        // A quotient of 64 bits or one more or less, its lowest bit set when something was cut, rounds as the whole would.
+        // A quotient of 62 or 63 bits, its lowest bit set when something was cut, rounds to 53 bits as the whole would.
         BigInteger above = BigInteger.Abs(Numerator);
         int shift = (int)(above.GetBitLength() - Denominator.GetBitLength()) - 62;
         BigInteger quotient = BigInteger.DivRem(
