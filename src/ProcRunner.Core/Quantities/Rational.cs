@@ -1,4 +1,270 @@
+using System.Globalization;
+using System.Numerics;
+
 namespace ProcRunner.Quantities;
 
-/// <summary>Placeholder.</summary>
-public readonly record struct Rational(int Value);
+/// <summary>
+/// An exact ratio of two integers, always reduced, with a denominator above zero; <c>default</c> is 0.
+/// </summary>
+/// <remarks>
+/// The folder's ground floor. A <see cref="Unit"/> carries its factor as a <see cref="Rational"/>, a <see cref="Quantity"/>
+/// is a decimal in one unit as it was entered, <see cref="Exact"/> is the same amount in base units, and
+/// <c>EntryText</c> reads what was typed. Sizes are bounded only by memory: who takes powers bounds the exponent.
+/// </remarks>
+public readonly struct Rational
+    : IEquatable<Rational>,
+        IComparable<Rational>,
+        IComparable,
+        IComparisonOperators<Rational, Rational, bool>
+{
+    // Kept less one, so that the all-zero default is 0/1 and needs no special case.
+    private readonly BigInteger _denominatorLessOne;
+
+    private Rational(BigInteger numerator, BigInteger denominator)
+    {
+        Numerator = numerator;
+        _denominatorLessOne = denominator - BigInteger.One;
+    }
+
+    /// <summary>0.</summary>
+    public static Rational Zero => default;
+
+    /// <summary>1.</summary>
+    public static Rational One { get; } = new(BigInteger.One, BigInteger.One);
+
+    /// <summary>The part above the line; carries the sign.</summary>
+    public BigInteger Numerator { get; }
+
+    /// <summary>The part below the line; always above zero.</summary>
+    public BigInteger Denominator => _denominatorLessOne + BigInteger.One;
+
+    /// <summary>-1, 0 or 1.</summary>
+    public int Sign => Numerator.Sign;
+
+    /// <summary>Whether this is 0.</summary>
+    public bool IsZero => Numerator.IsZero;
+
+    /// <summary>The same number; nothing is lost.</summary>
+    public static Rational FromDecimal(decimal value) =>
+        FromRatio(DecimalBits.Mantissa(value), BigInteger.Pow(DecimalBits.Ten, value.Scale));
+
+    /// <summary>The same number over 1.</summary>
+    public static Rational FromInteger(BigInteger value) => new(value, BigInteger.One);
+
+    /// <summary>The reduced ratio of two integers.</summary>
+    /// <exception cref="DivideByZeroException"><paramref name="denominator"/> is 0.</exception>
+    public static Rational FromRatio(BigInteger numerator, BigInteger denominator)
+    {
+        if (denominator.IsZero)
+        {
+            throw new DivideByZeroException("A ratio over 0 has no value.");
+        }
+
+        BigInteger divisor = BigInteger.GreatestCommonDivisor(numerator, denominator) * denominator.Sign;
+        return new Rational(numerator / divisor, denominator / divisor);
+    }
+
+    /// <summary>Exactly the number that the bits of a double stand for (0.1 is 3602879701896397/2^55).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The double is not a number, or infinite.</exception>
+    public static Rational FromDouble(double value)
+    {
+        if (!double.IsFinite(value))
+        {
+            throw new ArgumentOutOfRangeException(nameof(value), value, "Only a finite double is a ratio.");
+        }
+
+        long bits = BitConverter.DoubleToInt64Bits(value);
+        int biased = (int)((bits >> 52) & 0x7FF);
+        long fraction = bits & 0xF_FFFF_FFFF_FFFF;
+        BigInteger mantissa = biased == 0 ? fraction : fraction | (1L << 52);
+        int exponent = Math.Max(biased, 1) - 1075;
+        BigInteger signed = bits < 0 ? -mantissa : mantissa;
+        return exponent < 0 ? FromRatio(signed, BigInteger.One << -exponent) : FromInteger(signed << exponent);
+    }
+
+    /// <summary>The number without its sign.</summary>
+    public Rational Abs() => new(BigInteger.Abs(Numerator), Denominator);
+
+    /// <summary>A whole power; below zero the inverse, and 0 to the 0 is 1.</summary>
+    /// <exception cref="DivideByZeroException">0 to a negative power.</exception>
+    public Rational Pow(int exponent)
+    {
+        int size = Math.Abs(exponent);
+        BigInteger above = BigInteger.Pow(Numerator, size);
+        BigInteger below = BigInteger.Pow(Denominator, size);
+        return exponent < 0 ? FromRatio(below, above) : new Rational(above, below);
+    }
+
+    /// <summary>The nearest double (ties to even); infinite when too large. For statistics and geometry only.</summary>
+    public double ToDouble()
+    {
+        if (IsZero)
+        {
+            return 0;
+        }
+
+        // A quotient of 64 bits or one more or less, its lowest bit set when something was cut, rounds as the whole would.
+        BigInteger above = BigInteger.Abs(Numerator);
+        int shift = (int)(above.GetBitLength() - Denominator.GetBitLength()) - 62;
+        BigInteger quotient = BigInteger.DivRem(
+            shift < 0 ? above << -shift : above,
+            shift > 0 ? Denominator << shift : Denominator,
+            out BigInteger rest
+        );
+        ulong bits = (ulong)quotient | (rest.IsZero ? 0UL : 1UL);
+        return Math.ScaleB(Sign * (double)bits, shift);
+    }
+
+    /// <summary>The number to so many digits after the point, as a decimal of that scale.</summary>
+    /// <param name="digits">0 to 28.</param>
+    /// <param name="mode">Which way to round.</param>
+    /// <exception cref="OverflowException">The result does not fit a decimal; <see cref="TryRound"/> says so instead.</exception>
+    public decimal Round(int digits, Rounding mode) =>
+        TryRound(digits, mode, out decimal result)
+            ? result
+            : throw new OverflowException(
+                string.Create(CultureInfo.InvariantCulture, $"{this} to {digits} digits does not fit a decimal.")
+            );
+
+    /// <summary>As <see cref="Round"/>, but false where the result does not fit a decimal.</summary>
+    public bool TryRound(int digits, Rounding mode, out decimal result)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(digits);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(digits, DecimalBits.MostPlaces);
+        BigInteger scaled = Divide(Numerator * BigInteger.Pow(DecimalBits.Ten, digits), Denominator, mode);
+        return DecimalBits.TryMake(scaled, digits, out result);
+    }
+
+    /// <summary>The whole multiple of a step that the rounding picks.</summary>
+    /// <param name="step">Above zero, e.g. the resolution of a readout.</param>
+    /// <param name="mode">Which way to round.</param>
+    /// <exception cref="ArgumentOutOfRangeException">The step is 0 or below.</exception>
+    public Rational RoundToStep(Rational step, Rounding mode)
+    {
+        if (step.Sign <= 0)
+        {
+            throw new ArgumentOutOfRangeException(nameof(step), step, "A step is above zero.");
+        }
+
+        Rational steps = this / step;
+        return FromInteger(Divide(steps.Numerator, steps.Denominator, mode)) * step;
+    }
+
+    /// <summary>The same number as a decimal with no digit too many; false if no decimal is exactly equal.</summary>
+    public bool TryToDecimal(out decimal result)
+    {
+        result = 0;
+        BigInteger rest = Denominator;
+        int twos = CountOut(ref rest, 2);
+        int fives = rest.IsOne ? 0 : CountOut(ref rest, 5);
+        int places = Math.Max(twos, fives);
+        if (!rest.IsOne || places > DecimalBits.MostPlaces)
+        {
+            return false;
+        }
+
+        BigInteger scaled = Numerator * BigInteger.Pow(DecimalBits.Ten, places) / Denominator;
+        return DecimalBits.TryMake(scaled, places, out result);
+    }
+
+    /// <inheritdoc/>
+    public bool Equals(Rational other) =>
+        Numerator == other.Numerator && _denominatorLessOne == other._denominatorLessOne;
+
+    /// <inheritdoc/>
+    public override bool Equals(object? obj) => obj is Rational other && Equals(other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Numerator, _denominatorLessOne);
+
+    /// <summary>Compares by cross-multiplying; nothing is divided, so nothing is lost.</summary>
+    public int CompareTo(Rational other) => (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
+
+    int IComparable.CompareTo(object? obj) =>
+        obj switch
+        {
+            null => 1,
+            Rational other => CompareTo(other),
+            _ => throw new ArgumentException("Only a ratio compares with a ratio.", nameof(obj)),
+        };
+
+    /// <summary><c>n/d</c>, or <c>n</c> alone over 1; the same in every culture.</summary>
+    public override string ToString() =>
+        _denominatorLessOne.IsZero
+            ? Numerator.ToString(CultureInfo.InvariantCulture)
+            : string.Create(CultureInfo.InvariantCulture, $"{Numerator}/{Denominator}");
+
+    /// <summary>Sum.</summary>
+    public static Rational operator +(Rational left, Rational right) =>
+        FromRatio(
+            (left.Numerator * right.Denominator) + (right.Numerator * left.Denominator),
+            left.Denominator * right.Denominator
+        );
+
+    /// <summary>Difference.</summary>
+    public static Rational operator -(Rational left, Rational right) => left + (-right);
+
+    /// <summary>Product.</summary>
+    public static Rational operator *(Rational left, Rational right) =>
+        FromRatio(left.Numerator * right.Numerator, left.Denominator * right.Denominator);
+
+    /// <summary>Quotient.</summary>
+    /// <exception cref="DivideByZeroException">The divisor is 0.</exception>
+    public static Rational operator /(Rational left, Rational right) =>
+        FromRatio(left.Numerator * right.Denominator, left.Denominator * right.Numerator);
+
+    /// <summary>The number with its sign turned.</summary>
+    public static Rational operator -(Rational value) => new(-value.Numerator, value.Denominator);
+
+    /// <summary>Equal.</summary>
+    public static bool operator ==(Rational left, Rational right) => left.Equals(right);
+
+    /// <summary>Not equal.</summary>
+    public static bool operator !=(Rational left, Rational right) => !left.Equals(right);
+
+    /// <summary>Below.</summary>
+    public static bool operator <(Rational left, Rational right) => left.CompareTo(right) < 0;
+
+    /// <summary>Above.</summary>
+    public static bool operator >(Rational left, Rational right) => left.CompareTo(right) > 0;
+
+    /// <summary>Not above.</summary>
+    public static bool operator <=(Rational left, Rational right) => left.CompareTo(right) <= 0;
+
+    /// <summary>Not below.</summary>
+    public static bool operator >=(Rational left, Rational right) => left.CompareTo(right) >= 0;
+
+    private static BigInteger Divide(BigInteger above, BigInteger below, Rounding mode)
+    {
+        BigInteger whole = BigInteger.DivRem(above, below, out BigInteger rest);
+        if (rest.IsZero)
+        {
+            return whole;
+        }
+
+        bool outward = mode switch
+        {
+            Rounding.Nearest => BigInteger.Abs(rest) * 2 >= below,
+            Rounding.Down => above.Sign < 0,
+            Rounding.Up => above.Sign > 0,
+            Rounding.TowardZero => false,
+            Rounding.AwayFromZero => true,
+            _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "Not a way to round."),
+        };
+        return outward ? whole + above.Sign : whole;
+    }
+
+    private static int CountOut(ref BigInteger value, int factor)
+    {
+        int count = 0;
+
+        // Past the places of a decimal the count no longer matters.
+        while (count <= DecimalBits.MostPlaces && (value % factor).IsZero)
+        {
+            value /= factor;
+            count++;
+        }
+
+        return count;
+    }
+}

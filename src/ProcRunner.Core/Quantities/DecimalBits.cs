@@ -1,0 +1,44 @@
+using System.Numerics;
+
+namespace ProcRunner.Quantities;
+
+/// <summary>A decimal as what it is made of: a whole number of 96 bits and the places after the point.</summary>
+internal static class DecimalBits
+{
+    /// <summary>The most places after the point that a decimal holds.</summary>
+    public const int MostPlaces = 28;
+
+    /// <summary>10.</summary>
+    public static readonly BigInteger Ten = new(10);
+
+    private static readonly BigInteger Most = (BigInteger.One << 96) - 1;
+
+    /// <summary>The digits of a decimal as a whole number, with its sign: 520 for 0.0520.</summary>
+    public static BigInteger Mantissa(decimal value)
+    {
+        Span<int> bits = stackalloc int[4];
+        decimal.GetBits(value, bits);
+        BigInteger size =
+            new BigInteger(unchecked((uint)bits[2])) << 64
+            | new BigInteger(unchecked((uint)bits[1])) << 32
+            | unchecked((uint)bits[0]);
+        return bits[3] < 0 ? -size : size;
+    }
+
+    /// <summary>The decimal of these digits and places; false if it has none. Never a negative zero.</summary>
+    public static bool TryMake(BigInteger mantissa, int places, out decimal value)
+    {
+        BigInteger size = BigInteger.Abs(mantissa);
+        if (places is < 0 or > MostPlaces || size > Most)
+        {
+            value = 0;
+            return false;
+        }
+
+        uint low = (uint)(size & uint.MaxValue);
+        uint middle = (uint)((size >> 32) & uint.MaxValue);
+        uint high = (uint)(size >> 64);
+        value = unchecked(new decimal((int)low, (int)middle, (int)high, mantissa.Sign < 0, (byte)places));
+        return true;
+    }
+}

@@ -1,0 +1,52 @@
+namespace ProcRunner.Quantities;
+
+/// <summary>An amount in the base unit of its dimension, with nothing rounded; what formulas work on.</summary>
+/// <param name="Value">In base units (mm, kg, s, K, deg and what follows from them).</param>
+/// <param name="Dimension">What is measured.</param>
+public readonly record struct Exact(Rational Value, Dimension Dimension) : IComparable<Exact>
+{
+    /// <summary>The amount of a quantity.</summary>
+    public static Exact Of(Quantity quantity) =>
+        new(quantity.Unit.ToBase(Rational.FromDecimal(quantity.Value)), quantity.Unit.Dimension);
+
+    /// <summary>The amount in a unit, exactly.</summary>
+    /// <exception cref="ArgumentException">The unit measures something else.</exception>
+    public Rational In(Unit unit)
+    {
+        RequireSame(unit.Dimension, nameof(unit));
+        return unit.FromBase(Value);
+    }
+
+    /// <summary>The amount as a quantity of a unit, rounded; false if the unit measures something else or it won't fit.</summary>
+    /// <param name="unit">The unit wanted.</param>
+    /// <param name="digits">After the point, 0 to 28.</param>
+    /// <param name="mode">Which way to round.</param>
+    /// <param name="quantity">The result.</param>
+    public bool TryToQuantity(Unit unit, int digits, Rounding mode, out Quantity quantity)
+    {
+        quantity = default;
+        if (unit.Dimension != Dimension || !unit.FromBase(Value).TryRound(digits, mode, out decimal value))
+        {
+            return false;
+        }
+
+        quantity = new Quantity(value, unit);
+        return true;
+    }
+
+    /// <summary>Compares two amounts of one dimension; nothing is rounded.</summary>
+    /// <exception cref="ArgumentException">The other measures something else.</exception>
+    public int CompareTo(Exact other)
+    {
+        RequireSame(other.Dimension, nameof(other));
+        return Value.CompareTo(other.Value);
+    }
+
+    private void RequireSame(Dimension other, string parameter)
+    {
+        if (other != Dimension)
+        {
+            throw new ArgumentException($"A {Dimension} does not compare with a {other}.", parameter);
+        }
+    }
+}
