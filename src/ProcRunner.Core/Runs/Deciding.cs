@@ -34,9 +34,32 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
         return items.Length == 0 ? null : new RunEvent.WentStale(items, cause, at.Step);
     }
 
+    /// <summary>The values that a reading changes: what was worked out from the old ones no longer stands.</summary>
+    public IEnumerable<(string Name, int Position)> Changed(At at, TakenReading reading)
+    {
+        if (State.Value(reading.Characteristic, at.Position) is { } before && !SamePlaces(before, reading))
+        {
+            yield return (reading.Characteristic, at.Position);
+        }
+
+        foreach (WorkedValue worked in reading.Worked)
+        {
+            if (State.Value(worked.Name, at.Position) is { } old && !old.Value.SameAs(worked.Value))
+            {
+                yield return (worked.Name, at.Position);
+            }
+        }
+    }
+
+    private static bool SamePlaces(ValueRecord before, TakenReading now) =>
+        before.Value.SameAs(now.Value)
+        && before.Places.Count == now.Places.Count
+        && before
+            .Places.Zip(now.Places)
+            .All(p => p.First.Place == p.Second.Place && p.First.Value.SameAs(p.Second.Value));
+
     /// <summary>The declared moves of a step.</summary>
-    public IEnumerable<(string Name, int Position)> MovesOf(At at) =>
-        Staleness.Of(Plan, StepOf(at).Moves, at.Position);
+    public IEnumerable<(string Name, int Position)> MovesOf(At at) => Staleness.Of(Plan, StepOf(at).Moves, at.Position);
 
     public static Decision.Refused No(string why, params string[] whatToDo) => new(why, whatToDo);
 

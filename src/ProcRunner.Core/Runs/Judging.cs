@@ -11,8 +11,10 @@ internal static class Judging
         Exact largest = values.Max();
         Exact smallest = values.Min();
         string detail =
-            limits.High is { } high && largest.CompareTo(high) > 0 ? Beyond(name, largest, high, unit, limits.Origin, "over", "high")
-            : limits.Low is { } low && smallest.CompareTo(low) < 0 ? Beyond(name, smallest, low, unit, limits.Origin, "under", "low")
+            limits.High is { } high && largest.CompareTo(high) > 0
+                ? Beyond(name, largest, high, unit, limits.Origin, "over", "high")
+            : limits.Low is { } low && smallest.CompareTo(low) < 0
+                ? Beyond(name, smallest, low, unit, limits.Origin, "under", "low")
             : spread is { } most && largest.Value - smallest.Value > most.Value
                 ? $"{name} spreads over {Difference(largest, smallest, unit)}; at most {Show.In(most, unit)}"
             : "";
@@ -29,7 +31,15 @@ internal static class Judging
         );
     }
 
-    private static string Beyond(string name, Exact value, Exact limit, Unit unit, string origin, string way, string end) =>
+    private static string Beyond(
+        string name,
+        Exact value,
+        Exact limit,
+        Unit unit,
+        string origin,
+        string way,
+        string end
+    ) =>
         $"{name} {Show.In(value, unit)} is {way} the {end} limit {Show.In(limit, unit)} ({origin}) by {Difference(value, limit, unit)}";
 
     private static Quantity Difference(Exact a, Exact b, Unit unit)

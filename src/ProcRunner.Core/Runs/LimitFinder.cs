@@ -45,12 +45,18 @@ internal static class LimitFinder
     }
 
     /// <summary>The limits of a window, shifted.</summary>
-    public static LimitResult Find(RunState state, Window window, Formula? shift, int position)
+    public static LimitResult Find(
+        RunState state,
+        Window window,
+        Formula? shift,
+        int position,
+        IFormulaScope? seen = null
+    )
     {
         LimitResult found = window switch
         {
             Window.FromSpec fromSpec => OfSpec(state, fromSpec.LimitName, position),
-            Window.Worked worked => OfFormulas(state, worked, position),
+            Window.Worked worked => OfFormulas(state, worked, position, seen),
             _ => new LimitResult.Found(Limits.None),
         };
         if (found is not LimitResult.Found { Limits: { Origin.Length: > 0 } limits } || shift is null)
@@ -74,8 +80,13 @@ internal static class LimitFinder
     }
 
     /// <summary>A formula's amount, or why there is none.</summary>
-    public static (Exact? Amount, string Why) Work(RunState state, Formula formula, int position) =>
-        formula.Evaluate(new RunScope(state, position, staleToo: false)) switch
+    public static (Exact? Amount, string Why) Work(
+        RunState state,
+        Formula formula,
+        int position,
+        IFormulaScope? seen = null
+    ) =>
+        formula.Evaluate(seen ?? new RunScope(state, position, staleToo: false)) switch
         {
             FormulaOutcome.Known { Value: FormulaValue.Amount amount } => (amount.Value, ""),
             FormulaOutcome.Missing missing => (null, NotTaken(state, missing.Name, position)),
@@ -107,7 +118,7 @@ internal static class LimitFinder
         return new LimitResult.Found(new Limits(from, aim is { } a ? Exact.Of(a) : middle, to, origin));
     }
 
-    private static LimitResult OfFormulas(RunState state, Window.Worked worked, int position)
+    private static LimitResult OfFormulas(RunState state, Window.Worked worked, int position, IFormulaScope? seen)
     {
         Exact?[] ends = new Exact?[3];
         Formula?[] formulas = [worked.Low, worked.Aim, worked.High];
@@ -118,7 +129,7 @@ internal static class LimitFinder
                 continue;
             }
 
-            (ends[i], string why) = Work(state, formula, position);
+            (ends[i], string why) = Work(state, formula, position, seen);
             if (ends[i] is null)
             {
                 return new LimitResult.NotYet(why);
@@ -130,7 +141,9 @@ internal static class LimitFinder
     }
 
     private static RunEvent.LimitChosen? Chosen(RunState state, string name, int position) =>
-        state.ChosenLimits.LastOrDefault(c => c.Characteristic == name && (c.Position is null || c.Position == position));
+        state.ChosenLimits.LastOrDefault(c =>
+            c.Characteristic == name && (c.Position is null || c.Position == position)
+        );
 
     private static string NotTaken(RunState state, string name, int position)
     {

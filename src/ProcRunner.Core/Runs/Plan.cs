@@ -80,7 +80,8 @@ public sealed class Plan
     public bool TryPosition(string name, out int index) => _positions.TryGetValue(name, out index);
 
     /// <summary>Characteristics whose value rests on a datum or another characteristic.</summary>
-    public IReadOnlyList<int> CharacteristicsRestingOn(string name) => _restingCharacteristics.GetValueOrDefault(name, []);
+    public IReadOnlyList<int> CharacteristicsRestingOn(string name) =>
+        _restingCharacteristics.GetValueOrDefault(name, []);
 
     /// <summary>Steps whose being done, or whose limits and targets, rest on a name.</summary>
     public IReadOnlyList<int> StepsRestingOn(string name) => _restingSteps.GetValueOrDefault(name, []);

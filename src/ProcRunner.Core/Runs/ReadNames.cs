@@ -23,12 +23,16 @@ internal static class ReadNames
             if (name.StartsWith(prefix, StringComparison.Ordinal))
             {
                 string rest = name[prefix.Length..];
-                string subject = rest[..(rest.IndexOf('.', StringComparison.Ordinal) is int dot and > 0 ? dot : rest.Length)];
+                string subject = rest[
+                    ..(rest.IndexOf('.', StringComparison.Ordinal) is int dot and > 0 ? dot : rest.Length)
+                ];
                 return prefix == "positions." ? "decided." + subject : subject;
             }
         }
 
-        if (name.StartsWith("decided.", StringComparison.Ordinal) || name.StartsWith("found.", StringComparison.Ordinal))
+        if (
+            name.StartsWith("decided.", StringComparison.Ordinal) || name.StartsWith("found.", StringComparison.Ordinal)
+        )
         {
             return name;
         }

@@ -105,9 +105,7 @@ internal static class ReadingTaker
             Worked = [],
         };
         (IReadOnlyList<WorkedValue> worked, string notYet) = ValueWorker.Work(on, at, taking, reading);
-        return notYet.Length > 0
-            ? Refused(notYet)
-            : new ReadingResult.Taken(reading with { Worked = worked }, chosen);
+        return notYet.Length > 0 ? Refused(notYet) : new ReadingResult.Taken(reading with { Worked = worked }, chosen);
     }
 
     private static Quantity? Hint(Exact? end, Unit unit) =>

@@ -63,7 +63,8 @@ public abstract record RunCommand
 /// <summary>When and by whom a command is given.</summary>
 /// <param name="Now">The time, with the shop's offset.</param>
 /// <param name="Person">Id of the person at the machine.</param>
-public readonly record struct Moment(DateTimeOffset Now, string Person);
+/// <param name="LastDigest">Digest of the last entry of the job's trail, lower hex; what a release covers.</param>
+public readonly record struct Moment(DateTimeOffset Now, string Person, string LastDigest);
 
 /// <summary>What came of a command.</summary>
 public abstract record Decision

@@ -77,7 +77,8 @@ internal sealed class RunScope(RunState state, int position, bool staleToo) : IF
             return null;
         }
 
-        return parts.Length == 1 ? Amount(record.Value)
+        return parts.Length == 1
+            ? Amount(record.Value)
             : OfPlaces(record.Places.Count > 0 ? record.Places : [new PlaceValue("", record.Value)], parts[1]);
     }
 
@@ -105,7 +106,11 @@ internal sealed class RunScope(RunState state, int position, bool staleToo) : IF
         List<Exact> values = [];
         for (int i = 0; i < _plan.Positions.Count; i++)
         {
-            if (included(_plan.Positions[i], Here) && state.Value(parts[1], i) is { } record && (!record.Stale || staleToo))
+            if (
+                included(_plan.Positions[i], Here)
+                && state.Value(parts[1], i) is { } record
+                && (!record.Stale || staleToo)
+            )
             {
                 values.Add(Exact.Of(record.Value));
             }
@@ -128,8 +133,7 @@ internal sealed class RunScope(RunState state, int position, bool staleToo) : IF
 
     private static FormulaValue.Amount Amount(Quantity quantity) => new(Exact.Of(quantity));
 
-    private static FormulaValue.Amount Number(int value) =>
-        new(new Exact(Rational.FromInteger(value), Dimension.None));
+    private static FormulaValue.Amount Number(int value) => new(new Exact(Rational.FromInteger(value), Dimension.None));
 
     private static FormulaValue.Word? Word(string? text) => text is null ? null : new FormulaValue.Word(text);
 }

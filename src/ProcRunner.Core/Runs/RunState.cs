@@ -389,7 +389,13 @@ public sealed class RunState
         return StepStanding.Waiting;
     }
 
-    private void Keep(At at, string characteristic, Quantity value, IReadOnlyList<PlaceValue> places, Judgement judgement)
+    private void Keep(
+        At at,
+        string characteristic,
+        Quantity value,
+        IReadOnlyList<PlaceValue> places,
+        Judgement judgement
+    )
     {
         if (!Plan.TryCharacteristic(characteristic, out int index))
         {

@@ -69,7 +69,13 @@ internal static class Staleness
 
         bool begun = record.Standing is StepStanding.Done or StepStanding.InHand;
         bool rests = step.Work is StepWork.Measure or StepWork.Cut ? step.RestsOn.Count > 0 : true;
-        if (begun && rests && !record.Stale && step.Work is not StepWork.Sign && seen.Add(new StaleItem(-1, at.Step, at.Position)))
+        if (
+            begun
+            && rests
+            && !record.Stale
+            && step.Work is not StepWork.Sign
+            && seen.Add(new StaleItem(-1, at.Step, at.Position))
+        )
         {
             items.Add(new StaleItem(-1, at.Step, at.Position));
             if (step.Work is StepWork.Decide or StepWork.Inspect)

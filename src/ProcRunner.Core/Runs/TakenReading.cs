@@ -25,7 +25,14 @@ public enum Verdict
 /// <param name="High">High limit, shift included, or null.</param>
 /// <param name="Origin">Who the limit comes from, in words.</param>
 /// <param name="Detail">What is wrong, in words; empty when nothing is.</param>
-public sealed record Judgement(Verdict Verdict, Quantity? Low, Quantity? Aim, Quantity? High, string Origin, string Detail)
+public sealed record Judgement(
+    Verdict Verdict,
+    Quantity? Low,
+    Quantity? Aim,
+    Quantity? High,
+    string Origin,
+    string Detail
+)
 {
     /// <summary>Nothing to judge by.</summary>
     public static Judgement None { get; } = new(Verdict.Unjudged, null, null, null, "", "");

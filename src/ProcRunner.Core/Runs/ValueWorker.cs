@@ -19,16 +19,14 @@ internal static class ValueWorker
         foreach (WorkOut work in taking.WorksOut)
         {
             ReadingScope scope = new(on.State, at.Position, reading, worked);
-            Unit unit = on
-                .Plan.Procedure.Characteristics[on.Plan.CharacteristicIndex(work.Name)]
-                .UnitOn(on.Plan.Head);
+            Unit unit = on.Plan.Procedure.Characteristics[on.Plan.CharacteristicIndex(work.Name)].UnitOn(on.Plan.Head);
             switch (work.Formula.Evaluate(scope))
             {
                 case FormulaOutcome.Known { Value: FormulaValue.Amount amount }:
-                    LimitResult limits = LimitFinder.Find(on.State, work.Window, shift: null, at.Position);
+                    LimitResult limits = LimitFinder.Find(on.State, work.Window, shift: null, at.Position, scope);
                     if (limits is not LimitResult.Found found)
                     {
-                        string why = limits is LimitResult.NotYet notYet ? notYet.Why : $"no limit is known for it";
+                        string why = limits is LimitResult.NotYet notYet ? notYet.Why : "no limit is known for it";
                         return ([], $"The limits of {work.Name} can't be worked out: {why}.");
                     }
 
@@ -37,7 +35,10 @@ internal static class ValueWorker
                     worked.Add(new WorkedValue(work.Name, Show.In(amount.Value, unit), working, judgement));
                     break;
                 case FormulaOutcome.Missing missing:
-                    return ([], $"{work.Name} can't be worked out: {missing.Name} isn't known, or is to be taken again.");
+                    return (
+                        [],
+                        $"{work.Name} can't be worked out: {missing.Name} isn't known, or is to be taken again."
+                    );
                 case FormulaOutcome.Impossible impossible:
                     return ([], $"{work.Name} can't be worked out: {impossible.Why}.");
                 default:
@@ -74,6 +75,7 @@ internal static class ValueWorker
                 : _run.ValueOf(name);
         }
 
-        public string? TextOf(string name) => name == reading.Characteristic ? reading.Value.ToString() : _run.TextOf(name);
+        public string? TextOf(string name) =>
+            name == reading.Characteristic ? reading.Value.ToString() : _run.TextOf(name);
     }
 }
