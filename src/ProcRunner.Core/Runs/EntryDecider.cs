@@ -1,5 +1,4 @@
 using ProcRunner.Procedures;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Runs;
 
@@ -51,10 +50,7 @@ internal static class EntryDecider
             _ => Enter(on, at, command.Text),
         };
         return decision is Decision.Accepted accepted
-            ? new Decision.Accepted([
-                new RunEvent.EntryCorrected(at, SafeText.Clean(command.Reason)),
-                .. accepted.Events,
-            ])
+            ? new Decision.Accepted([new RunEvent.EntryCorrected(at, command.Reason), .. accepted.Events])
             : decision;
     }
 
@@ -114,8 +110,8 @@ internal static class EntryDecider
     private static Decision Fit(Deciding on, At at, StepWork.Fit fit, string said)
     {
         int comma = said.IndexOf(',', StringComparison.Ordinal);
-        string number = SafeText.Clean(comma < 0 ? "" : said[..comma].Trim());
-        string lot = SafeText.Clean(comma < 0 ? "" : said[(comma + 1)..].Trim());
+        string number = comma < 0 ? "" : said[..comma].Trim();
+        string lot = comma < 0 ? "" : said[(comma + 1)..].Trim();
         lot = lot.StartsWith("lot ", StringComparison.OrdinalIgnoreCase) ? lot[4..].Trim() : lot;
         return number.Length == 0 || lot.Length == 0
             ? Deciding.No(
@@ -131,7 +127,7 @@ internal static class EntryDecider
     private static Decision Do(Deciding on, At at, string said)
     {
         bool done = Same(said, "done") || said.StartsWith("done ", StringComparison.OrdinalIgnoreCase);
-        string remark = done ? SafeText.Clean(said[4..].TrimStart(' ', ',')) : "";
+        string remark = done ? said[4..].TrimStart(' ', ',') : "";
         return done
             ? Deciding.Yes(on.Stales(at, on.MovesOf(at), on.StepOf(at).Name), new RunEvent.StepDone(at, remark))
             : Deciding.No($"Read \"{said}\"; expected done, and what there is to say of it.", "done");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Shop;
@@ -52,7 +53,7 @@ internal static class GaugeChooser
         if (gauge.CalibratedUntil is { } until && DateOnly.FromDateTime(on.Moment.Now.DateTime) > until)
         {
             return Deciding.No(
-                $"{gauge.Id} ({gauge.Name}) is past its calibration: it was good until {until:yyyy-MM-dd}.",
+                $"{gauge.Id} ({gauge.Name}) is past its calibration: it was good until {until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.",
                 $"Take another {gauge.Kind} gauge, or have this one calibrated and its date entered."
             );
         }
@@ -69,7 +70,7 @@ internal static class GaugeChooser
             ? null
             : Deciding.No(
                 $"{gauge.Id} ({gauge.Name}) can't tell here: the zone is {Show.In(zone, unit)} wide and its uncertainty is "
-                    + $"±{gauge.Uncertainty}; at {taking.GaugeRatio:0.##}:1 the zone must be "
+                    + $"±{gauge.Uncertainty}; at {taking.GaugeRatio.ToString("0.##", CultureInfo.InvariantCulture)}:1 the zone must be "
                     + $"{Show.In(new Exact(needed, zone.Dimension), unit)} or wider.",
                 $"Take a finer {gauge.Kind} gauge."
             );

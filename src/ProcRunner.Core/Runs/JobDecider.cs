@@ -1,7 +1,6 @@
 using ProcRunner.People;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Runs;
 
@@ -12,12 +11,12 @@ internal static class JobDecider
     public static Decision Hold(string reason) =>
         string.IsNullOrWhiteSpace(reason)
             ? Deciding.No("A hold needs a reason.", "Say why: hold because …")
-            : Deciding.Yes(new RunEvent.JobHeld(SafeText.Clean(reason)));
+            : Deciding.Yes(new RunEvent.JobHeld(reason));
 
     /// <summary>Writes a note.</summary>
     public static Decision Note(RunCommand.Note note)
     {
-        string text = SafeText.Clean(note.Text.Trim());
+        string text = note.Text.Trim();
         return text.Length == 0
             ? Deciding.No("The note is empty.", "note …")
             : Deciding.Yes(new RunEvent.Noted(note.At, text));
@@ -88,7 +87,7 @@ internal static class JobDecider
                 choose.Low,
                 choose.Aim,
                 choose.High,
-                SafeText.Clean(choose.Reason)
+                choose.Reason
             )
         );
     }
@@ -124,7 +123,7 @@ internal static class JobDecider
 
         return string.IsNullOrWhiteSpace(leave.Reason)
             ? Deciding.No("Leaving a step out needs a reason.", "Say why: not for this head because …")
-            : Deciding.Yes(new RunEvent.LeftOut(leave.At, SafeText.Clean(leave.Reason)));
+            : Deciding.Yes(new RunEvent.LeftOut(leave.At, leave.Reason));
     }
 
     private static IEnumerable<int> PositionsOf(Deciding on, int? position) =>

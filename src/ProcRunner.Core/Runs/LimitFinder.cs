@@ -4,30 +4,6 @@ using ProcRunner.Quantities;
 
 namespace ProcRunner.Runs;
 
-/// <summary>The limits a reading is judged by, worked out for one position at one moment.</summary>
-/// <param name="Low">Least value that passes, exact, or null.</param>
-/// <param name="Aim">Value worked to, or null.</param>
-/// <param name="High">Greatest value that passes, or null.</param>
-/// <param name="Origin">Who says so, in words; empty when there is no limit.</param>
-internal sealed record Limits(Exact? Low, Exact? Aim, Exact? High, string Origin)
-{
-    public static Limits None { get; } = new(null, null, null, "");
-}
-
-/// <summary>What came of looking for limits: the limits, or why there are none yet and what to do.</summary>
-internal abstract record LimitResult
-{
-    private LimitResult() { }
-
-    public sealed record Found(Limits Limits) : LimitResult;
-
-    /// <summary>The figures aren't known: rule of the limit that somebody must choose.</summary>
-    public sealed record Unknown(string Name, string Why) : LimitResult;
-
-    /// <summary>A formula needs what hasn't been taken, or has gone stale.</summary>
-    public sealed record NotYet(string Why) : LimitResult;
-}
-
 /// <summary>Finds limits: the head spec's, those chosen in the run, and those worked out.</summary>
 internal static class LimitFinder
 {
@@ -154,18 +130,4 @@ internal static class LimitFinder
 
     private static Exact? Shifted(Exact? end, Exact by) =>
         end is { } value ? new Exact(value.Value + by.Value, value.Dimension) : null;
-}
-
-/// <summary>Words for where a limit comes from.</summary>
-public static class OriginWords
-{
-    /// <summary>The words, as in files.</summary>
-    public static string Of(Origin origin) =>
-        origin switch
-        {
-            Origin.Maker => "maker",
-            Origin.Standard => "standard",
-            Origin.Shop => "shop",
-            _ => "rule of thumb",
-        };
 }

@@ -3,38 +3,6 @@ using ProcRunner.Procedures;
 
 namespace ProcRunner.Runs;
 
-/// <summary>Whether a step is asked for at a position.</summary>
-public enum Asked
-{
-    /// <summary>It is.</summary>
-    Yes,
-
-    /// <summary>Its condition doesn't hold here.</summary>
-    NotHere,
-
-    /// <summary>The head spec forbids this work.</summary>
-    Forbidden,
-}
-
-/// <summary>How a step at a position stands in the run as a whole.</summary>
-public enum StepView
-{
-    /// <summary>Not asked for.</summary>
-    NotHere,
-
-    /// <summary>Something before it isn't done.</summary>
-    Waiting,
-
-    /// <summary>Can be done now.</summary>
-    Open,
-
-    /// <summary>Done.</summary>
-    Done,
-
-    /// <summary>Its value is stale and a later step will take it again.</summary>
-    Later,
-}
-
 /// <summary>
 /// What is done, open and waiting in a run at one moment, worked out from its state. The steps of a position follow
 /// each other; a step of the head waits for all positions and all positions wait for it.

@@ -4,18 +4,6 @@ using ProcRunner.Shop;
 
 namespace ProcRunner.Runs;
 
-/// <summary>What came of reading an entry as a measurement.</summary>
-internal abstract record ReadingResult
-{
-    private ReadingResult() { }
-
-    public sealed record Taken(TakenReading Reading, RunEvent.GaugeChosen? Gauge) : ReadingResult;
-
-    public sealed record Questioned(RunEvent.EntryQuestioned Question) : ReadingResult;
-
-    public sealed record Refused(Decision.Refused Why) : ReadingResult;
-}
-
 /// <summary>Takes an entry as a reading: gauge, limits, places, verdict, worked-out values.</summary>
 internal static class ReadingTaker
 {

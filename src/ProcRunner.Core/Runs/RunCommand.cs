@@ -59,24 +59,3 @@ public abstract record RunCommand
     /// <summary>Report a change that the procedure names.</summary>
     public sealed record Report(string Change, int Position) : RunCommand;
 }
-
-/// <summary>When and by whom a command is given.</summary>
-/// <param name="Now">The time, with the shop's offset.</param>
-/// <param name="Person">Id of the person at the machine.</param>
-/// <param name="LastDigest">Digest of the last entry of the job's trail, lower hex; what a release covers.</param>
-public readonly record struct Moment(DateTimeOffset Now, string Person, string LastDigest);
-
-/// <summary>What came of a command.</summary>
-public abstract record Decision
-{
-    private Decision() { }
-
-    /// <summary>It happened; a result out of spec is among what happens.</summary>
-    /// <param name="Events">What to write down; never empty.</param>
-    public sealed record Accepted(IReadOnlyList<RunEvent> Events) : Decision;
-
-    /// <summary>It can't be done; nothing is written down.</summary>
-    /// <param name="Why">What was read, what was expected.</param>
-    /// <param name="WhatToDo">What can be done, line by line.</param>
-    public sealed record Refused(string Why, IReadOnlyList<string> WhatToDo) : Decision;
-}

@@ -1,5 +1,6 @@
 using ProcRunner.Procedures;
 using ProcRunner.Shop;
+using ProcRunner.Trail;
 
 namespace ProcRunner.Runs;
 
@@ -12,6 +13,7 @@ public static class RunDecider
     /// <summary>Decides.</summary>
     public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment)
     {
+        command = Cleaned(command);
         Deciding on = new(state, shop, moment);
         if (command is RunCommand.OpenJob open)
         {
@@ -80,6 +82,30 @@ public static class RunDecider
             _ => Deciding.No($"That can't be done at {on.Plan.NameOf(at)}."),
         };
     }
+
+    // Text is cleaned where it enters, so that what is decided on is what the trail keeps.
+    private static RunCommand Cleaned(RunCommand command) =>
+        command switch
+        {
+            RunCommand.Enter c => c with { Text = SafeText.Clean(c.Text) },
+            RunCommand.Correct c => c with { Text = SafeText.Clean(c.Text), Reason = SafeText.Clean(c.Reason) },
+            RunCommand.TakeWay c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.LeaveOut c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.Note c => c with { Text = SafeText.Clean(c.Text) },
+            RunCommand.Hold c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.ChooseLimit c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.OpenJob c => c with
+            {
+                Header = c.Header with
+                {
+                    Stamp = SafeText.Clean(c.Header.Stamp),
+                    Customer = SafeText.Clean(c.Header.Customer),
+                    Complaint = SafeText.Clean(c.Header.Complaint),
+                    EarlierWork = SafeText.Clean(c.Header.EarlierWork),
+                },
+            },
+            _ => command,
+        };
 
     private static Decision Lift(Deciding on, At at) =>
         on.State.Find(at) is { Cut: { Measures: false }, Standing: not StepStanding.Done }

@@ -3,37 +3,8 @@ using ProcRunner.Quantities;
 
 namespace ProcRunner.Runs;
 
-/// <summary>Where a job stands as a whole.</summary>
-public enum JobStanding
-{
-    /// <summary>Being worked on.</summary>
-    Open,
-
-    /// <summary>Put aside with a reason.</summary>
-    Held,
-
-    /// <summary>Signed out to the customer. Final.</summary>
-    Released,
-
-    /// <summary>The head was given up. Final.</summary>
-    Scrapped,
-}
-
-/// <summary>A person's mark: who, when, and the signature over what it covers.</summary>
-/// <param name="Person">Person's id.</param>
-/// <param name="Name">Person's name as printed.</param>
-/// <param name="At">When it was signed, UTC.</param>
-/// <param name="Signature">ECDSA P-256 over the covered bytes, DER, base64.</param>
-public sealed record Mark(string Person, string Name, DateTimeOffset At, string Signature);
-
-/// <summary>Something that has gone stale, with who should take it again.</summary>
-/// <param name="Characteristic">The characteristic's index, or -1 when it is the step's being done.</param>
-/// <param name="Step">The step's index, or -1 when it is a characteristic's value.</param>
-/// <param name="Position">The position, or <see cref="At.Head"/>.</param>
-public readonly record struct StaleItem(int Characteristic, int Step, int Position);
-
 /// <summary>
-/// What happened. The names under which these are stored stand in <see cref="RunEventCodec"/>: a stored event's name and
+/// What happened. The names under which these are stored stand in <see cref="RunEventFormat"/>: a stored event's name and
 /// shape never change their meaning.
 /// </summary>
 public abstract record RunEvent

@@ -5,7 +5,7 @@ using ProcRunner.Quantities;
 namespace ProcRunner.Runs;
 
 /// <summary>
-/// The names of <see cref="ProcedureNames"/> with their values in a run, seen from one position. A stale value isn't
+/// The names of <c>ProcedureNames</c> with their values in a run, seen from one position. A stale value isn't
 /// known, except to conditions, which ask what the head was like when the choice was made.
 /// </summary>
 internal sealed class RunScope(RunState state, int position, bool staleToo) : IFormulaScope
@@ -51,7 +51,7 @@ internal sealed class RunScope(RunState state, int position, bool staleToo) : IF
 
     private Position? Here => _plan.PositionOf(position);
 
-    private FormulaValue? OfSpec(string[] parts)
+    private FormulaValue.Amount? OfSpec(string[] parts)
     {
         if (parts.Length == 2)
         {
@@ -101,7 +101,7 @@ internal sealed class RunScope(RunState state, int position, bool staleToo) : IF
         return null;
     }
 
-    private FormulaValue? Over(string[] parts, Func<Position, Position?, bool> included)
+    private FormulaValue.Amount? Over(string[] parts, Func<Position, Position?, bool> included)
     {
         List<Exact> values = [];
         for (int i = 0; i < _plan.Positions.Count; i++)

@@ -2,54 +2,6 @@ using ProcRunner.Quantities;
 
 namespace ProcRunner.Runs;
 
-/// <summary>How a value stands against its limits.</summary>
-public enum Verdict
-{
-    /// <summary>There is nothing to judge it by.</summary>
-    Unjudged,
-
-    /// <summary>Within limits; exactly on one counts.</summary>
-    In,
-
-    /// <summary>Out of limits.</summary>
-    Out,
-
-    /// <summary>A cut that hasn't come to its aim yet: more metal is to go, nothing is wrong.</summary>
-    Short,
-}
-
-/// <summary>What a value was judged against, and how it came out. Kept as it was on the day.</summary>
-/// <param name="Verdict">How it came out.</param>
-/// <param name="Low">Low limit, shift included, or null.</param>
-/// <param name="Aim">Aim, shift included, or null.</param>
-/// <param name="High">High limit, shift included, or null.</param>
-/// <param name="Origin">Who the limit comes from, in words.</param>
-/// <param name="Detail">What is wrong, in words; empty when nothing is.</param>
-public sealed record Judgement(
-    Verdict Verdict,
-    Quantity? Low,
-    Quantity? Aim,
-    Quantity? High,
-    string Origin,
-    string Detail
-)
-{
-    /// <summary>Nothing to judge by.</summary>
-    public static Judgement None { get; } = new(Verdict.Unjudged, null, null, null, "", "");
-}
-
-/// <summary>A value at one of the places of a reading.</summary>
-/// <param name="Place">The place's name; empty for a single value.</param>
-/// <param name="Value">The value as entered.</param>
-public readonly record struct PlaceValue(string Place, Quantity Value);
-
-/// <summary>A value worked out from a reading.</summary>
-/// <param name="Name">The characteristic.</param>
-/// <param name="Value">The value.</param>
-/// <param name="Working">The formula with its numbers.</param>
-/// <param name="Judgement">How it came out.</param>
-public sealed record WorkedValue(string Name, Quantity Value, string Working, Judgement Judgement);
-
 /// <summary>One reading as it was taken.</summary>
 public sealed record TakenReading
 {

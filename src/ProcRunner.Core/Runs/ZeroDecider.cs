@@ -100,29 +100,3 @@ internal static class ZeroDecider
     private static Quantity MeasuredAt(Deciding on, StepRecord? record) =>
         record?.AtZero?.Value ?? new Quantity(0, on.Plan.Head.LengthUnit);
 }
-
-/// <summary>A readout's set-up in words, as it is confirmed at each zero and kept in the trail.</summary>
-public static class ReadoutWords
-{
-    /// <summary>The words.</summary>
-    public static string Of(Shop.Readout readout) =>
-        string.Create(
-            System.Globalization.CultureInfo.InvariantCulture,
-            $"{readout.Unit} by {readout.Step}, grows {(readout.GrowsDeeper ? "deeper" : "upward")}, shows {(readout.ShowsDiameter ? "twice the travel" : "travel")}, counts from {(readout.StepMode ? "its last reset" : "one zero")}, {(readout.Preset ? "preset to the measured value" : "zeroed at touch-off")}"
-        );
-}
-
-/// <summary>The refusal of an entry that can't be read or is doubtful, where no question can be kept.</summary>
-internal static class EntryRefusal
-{
-    public static Decision.Refused Of(EntryResult entry, string expected) =>
-        entry switch
-        {
-            EntryResult.Unreadable bad => Deciding.No($"Read {bad.WhatWasRead}; expected {expected}.", bad.WhatToDo),
-            EntryResult.Questioned doubt => Deciding.No(
-                $"{doubt.Why} Expected {expected}.",
-                [.. doubt.Meanings.Select(m => $"Type {m} if that is meant.")]
-            ),
-            _ => Deciding.No($"Expected {expected}."),
-        };
-}
