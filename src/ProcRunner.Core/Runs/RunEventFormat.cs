@@ -1,4 +1,3 @@
-using ProcRunner.Quantities;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Runs;
