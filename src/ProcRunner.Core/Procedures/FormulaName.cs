@@ -1,40 +1,5 @@
 namespace ProcRunner.Procedures;
 
-/// <summary>Which end of a limit a formula reads.</summary>
-public enum LimitEnd
-{
-    /// <summary>Least value that passes.</summary>
-    Low,
-
-    /// <summary>The value worked to.</summary>
-    Aim,
-
-    /// <summary>Greatest value that passes.</summary>
-    High,
-}
-
-/// <summary>What formulas read over several positions.</summary>
-public enum Summary
-{
-    /// <summary>The largest.</summary>
-    Largest,
-
-    /// <summary>The smallest.</summary>
-    Smallest,
-
-    /// <summary>The arithmetic mean.</summary>
-    Mean,
-
-    /// <summary>The middle one; of an even number the mean of the middle two.</summary>
-    Median,
-
-    /// <summary>Largest less smallest.</summary>
-    Spread,
-
-    /// <summary>How many positions have a value.</summary>
-    Count,
-}
-
 /// <summary>
 /// A name between the brackets of a formula, taken apart: <c>[all.recession.spread]</c> is the spread of recession over
 /// all positions. Its meaning depends on the text alone; whether the thing exists, <see cref="ProcedureNames"/> knows.

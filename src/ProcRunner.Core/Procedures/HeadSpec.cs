@@ -3,16 +3,6 @@ using ProcRunner.Quantities;
 
 namespace ProcRunner.Procedures;
 
-/// <summary>A figure of the head that is no limit: a valve lift, an insert's height.</summary>
-/// <param name="Value">The figure.</param>
-/// <param name="Origin">Who says so.</param>
-public sealed record Figure(Quantity Value, Origin Origin);
-
-/// <summary>A name in a head spec, for all positions (kind null) or for one kind.</summary>
-/// <param name="Name">The characteristic or figure.</param>
-/// <param name="Kind">I, E, ..., or null for every position and for the head itself.</param>
-public readonly record struct SpecKey(string Name, string? Kind);
-
 /// <summary>
 /// One head family: its positions, its limits with their origins, its figures, its features and what its maker
 /// forbids. Immutable; read from a file under procedures/heads/.

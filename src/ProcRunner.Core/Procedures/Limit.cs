@@ -2,22 +2,6 @@ using ProcRunner.Quantities;
 
 namespace ProcRunner.Procedures;
 
-/// <summary>Who a limit comes from. Shown wherever the limit is shown.</summary>
-public enum Origin
-{
-    /// <summary>The engine's maker.</summary>
-    Maker,
-
-    /// <summary>A published standard.</summary>
-    Standard,
-
-    /// <summary>This shop.</summary>
-    Shop,
-
-    /// <summary>Common practice that nobody wrote down.</summary>
-    RuleOfThumb,
-}
-
 /// <summary>
 /// What must hold for one characteristic. Limits are inclusive: a value exactly on one passes.
 /// Either end may be missing. A limit nobody knows yet carries <see cref="Ask"/> instead of figures.

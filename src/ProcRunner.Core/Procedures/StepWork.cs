@@ -1,19 +1,6 @@
 using ProcRunner.Formulas;
-using ProcRunner.Quantities;
 
 namespace ProcRunner.Procedures;
-
-/// <summary>A number worked out and shown while something is done: a spindle speed, a temperature.</summary>
-/// <param name="Name">What it is.</param>
-/// <param name="Formula">How.</param>
-/// <param name="ShownIn">The unit it is shown in; null: the formula's base, or the head's unit of length.</param>
-/// <param name="Digits">Decimals shown.</param>
-public sealed record ShownNumber(string Name, Formula Formula, Unit? ShownIn, int Digits);
-
-/// <summary>A finding that can be chosen in an inspection.</summary>
-/// <param name="Text">The finding, in words.</param>
-/// <param name="Good">True when it passes.</param>
-public sealed record Finding(string Text, bool Good);
 
 /// <summary>What a step asks for; one of the eight kinds.</summary>
 public abstract record StepWork
