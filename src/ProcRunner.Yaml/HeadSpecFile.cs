@@ -13,7 +13,16 @@ public static class HeadSpecFile
     public static Loaded<HeadSpec> Load(string fileName, ReadOnlyMemory<byte> text)
     {
         ProblemLog log = new(fileName);
-        HeadSpec? head = TreeReader.Read(text.Span, log) is { } root ? new HeadSpecReader(log).Read(root) : null;
+        HeadSpec? head = null;
+        try
+        {
+            head = TreeReader.Read(text.Span, log) is { } root ? new HeadSpecReader(log).Read(root) : null;
+        }
+        catch (TooManyProblemsException)
+        {
+            // The log holds as many as anyone reads.
+        }
+
         return new Loaded<HeadSpec>(head, log.InOrder());
     }
 

@@ -15,17 +15,33 @@ internal sealed class ProblemLog(string file)
 
     public int Count => _problems.Count;
 
-    public void Add(string code, Place place, string text) => _problems.Add(new Problem(code, place, text));
+    /// <summary>Takes a problem; the 200th ends the reading.</summary>
+    /// <exception cref="TooManyProblemsException">This was the last that is taken.</exception>
+    public void Add(string code, Place place, string text) => Add(new Problem(code, place, text));
 
-    public void AddAll(IEnumerable<Problem> problems) => _problems.UnionWith(problems);
+    /// <summary>Takes each as <see cref="Add(string, Place, string)"/> does.</summary>
+    public void AddAll(IEnumerable<Problem> problems)
+    {
+        foreach (Problem problem in problems)
+        {
+            Add(problem);
+        }
+    }
 
-    /// <summary>The problems in the order of the file, at most 200.</summary>
+    /// <summary>The problems in the order of the file.</summary>
     public IReadOnlyList<Problem> InOrder() =>
         [
             .. _problems
                 .OrderBy(problem => problem.Place.Line)
                 .ThenBy(problem => problem.Place.Column)
                 .ThenBy(problem => problem.Code, StringComparer.Ordinal)
-                .Take(Most),
         ];
+
+    private void Add(Problem problem)
+    {
+        if (_problems.Add(problem) && _problems.Count >= Most)
+        {
+            throw new TooManyProblemsException();
+        }
+    }
 }

@@ -6,6 +6,7 @@ namespace ProcRunner.Yaml;
 internal static class Quoting
 {
     private const int Longest = 60;
+    private const int MostCompared = 1000;
 
     /// <summary>In quotes, cut after 60 characters.</summary>
     public static string Of(string text) => $"'{Shorten(text, Longest)}'";
@@ -31,6 +32,11 @@ internal static class Quoting
     /// <summary>What was probably meant, or what there is: <c>did you mean 'seat'?</c></summary>
     public static string Hint(string word, IReadOnlyCollection<string> known)
     {
+        if (known.Count > MostCompared)
+        {
+            return "correct it";
+        }
+
         IReadOnlyList<string> near = NearNames.Of(Shorten(word, Longest), known);
         return (near.Count, known.Count) switch
         {

@@ -230,7 +230,10 @@ public sealed class ProcedureNames
 
     private sealed class Visible(ProcedureNames names, bool ofHead) : IFormulaNames
     {
-        public IEnumerable<string> Known => names.Every().Where(name => names.TypeOf(name, ofHead) is not null);
+        // Suggestions compare letter by letter with each of these; a real procedure has fewer.
+        private const int MostSuggested = 2000;
+
+        public IEnumerable<string> Known => names.Every().Take(MostSuggested).Where(name => names.TypeOf(name, ofHead) is not null);
 
         public FormulaType? TypeOf(string name) => names.TypeOf(name, ofHead);
     }

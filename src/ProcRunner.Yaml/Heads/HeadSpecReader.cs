@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using ProcRunner.Problems;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Yaml.Trees;

@@ -1,3 +1,4 @@
+using ProcRunner.Problems;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Yaml.Trees;
@@ -6,7 +7,7 @@ using ProcRunner.Yaml.Values;
 namespace ProcRunner.Yaml.Plans;
 
 /// <summary>Reads the part of a procedure before its stages: settings, what the head must give, data, changes, readings.</summary>
-internal sealed class DefinitionReader(ValueReader values, Things things, ProblemLog log)
+internal sealed class DefinitionReader(ValueReader values, Things things, SourcePlaces sources, ProblemLog log)
 {
     private static readonly Dictionary<string, bool> Whose = new(StringComparer.Ordinal)
     {
@@ -151,15 +152,20 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Proble
     }
 
     /// <summary>The same readings with what they rest on.</summary>
-    public IReadOnlyList<Characteristic> WithRestsOn(IReadOnlyList<Characteristic> readings, Node? node) =>
-        [
-            .. readings.Select(reading =>
-                reading with
-                {
-                    RestsOn = things.RestsOn(((node as Node.Map)?.Find(reading.Name) as Node.Map)?.Find("rests-on")),
-                }
-            ),
-        ];
+    public IReadOnlyList<Characteristic> WithRestsOn(IReadOnlyList<Characteristic> readings, Node? node)
+    {
+        List<Characteristic> whole = [];
+        foreach (Characteristic reading in readings)
+        {
+            Node.MapEntry entry = ((Node.Map)node!).Entries.First(one => one.Key.Text == reading.Name);
+            IReadOnlyList<string> restsOn = things.RestsOn((entry.Value as Node.Map)?.Find("rests-on"));
+            Characteristic rested = reading with { RestsOn = restsOn };
+            sources.Add(rested, entry.Key.Place);
+            whole.Add(rested);
+        }
+
+        return whole;
+    }
 
     /// <summary>Names of places; words for statistics are kept free, since formulas read both alike.</summary>
     public IReadOnlyList<string> Places(Node? node)

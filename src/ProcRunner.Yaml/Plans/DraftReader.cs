@@ -150,7 +150,7 @@ internal sealed class DraftReader(
             return null;
         }
 
-        if (stage.Steps.Any(step => step.Name == name))
+        if (!stage.Names.Add(name))
         {
             Place second = keys.PlaceOf(keys.Find("named") is null ? kind.Word : "named");
             log.Add("PR-P02", second, $"this stage already has a step {Quoting.Of(name)}; tell them apart with 'named'");

@@ -22,11 +22,22 @@ internal sealed class FormulaReader(
     /// <param name="ofHead">Whether it is worked out for the head.</param>
     /// <param name="wanted">The type needed; null: any quantity.</param>
     public Formula? Read(Node? node, bool ofHead, FormulaType? wanted) =>
-        TryRead(node, new Watched(names.For(ofHead), []), wanted, out Formula? formula) ? formula : null;
+        TryRead(node, new Watched(names.For(ofHead), new HashSet<string>(0)), wanted, out Formula? formula) ? formula : null;
 
-    /// <summary>As <see cref="Read"/>, but false in silence when the formula reads one of the names still to come.</summary>
-    public bool TryRead(Node? node, bool ofHead, IReadOnlySet<string> pending, out Formula? formula) =>
-        TryRead(node, new Watched(names.For(ofHead), pending), null, out formula);
+    /// <summary>As <see cref="Read"/>, but false in silence when the formula waits for some of the names still to come.</summary>
+    public bool TryRead(
+        Node node,
+        bool ofHead,
+        IReadOnlySet<string> pending,
+        out Formula? formula,
+        out IReadOnlyList<string> waitsFor
+    )
+    {
+        Watched visible = new(names.For(ofHead), pending);
+        bool read = TryRead(node, visible, null, out formula);
+        waitsFor = visible.MetPending;
+        return read;
+    }
 
     private bool TryRead(Node? node, Watched visible, FormulaType? wanted, out Formula? formula)
     {
@@ -43,7 +54,7 @@ internal sealed class FormulaReader(
         }
 
         FormulaResult result = FormulaCompiler.Compile(scalar.Text, visible, wanted);
-        if (visible.MetPending)
+        if (visible.MetPending.Count > 0)
         {
             return false;
         }
@@ -107,7 +118,7 @@ internal sealed class FormulaReader(
     {
         private readonly HashSet<string> _unknown = new(StringComparer.Ordinal);
 
-        public bool MetPending => Met(pending);
+        public IReadOnlyList<string> MetPending => [.. _unknown.Where(pending.Contains)];
 
         public IEnumerable<string> Known => inner.Known;
 

@@ -31,6 +31,7 @@ internal sealed class WayOnReader(
         }
 
         List<WayOn> ways = [];
+        HashSet<string> seen = new(StringComparer.Ordinal);
         IReadOnlyList<Node> items = values.List(node, "ways on");
         if (node is Node.List && items.Count == 0)
         {
@@ -44,7 +45,7 @@ internal sealed class WayOnReader(
                 continue;
             }
 
-            if (ways.Any(other => other.Text == way.Text))
+            if (!seen.Add(way.Text))
             {
                 log.Add("PR-P02", item.Place, $"the way on {Quoting.Of(way.Text)} stands here twice; keep one");
                 continue;

@@ -1,5 +1,4 @@
 using ProcRunner.Formulas;
-using ProcRunner.Problems;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Yaml.Trees;
@@ -32,12 +31,37 @@ internal sealed class WorkedOutReader(
 
     public void Read(IEnumerable<StepDraft> drafts)
     {
-        List<Entry> left = [.. drafts.SelectMany(step => step.WorksOut.Select(one => Entry.Of(step, one, values, log))).OfType<Entry>()];
+        List<Entry> left = [];
+        foreach ((StepDraft step, Node.MapEntry one) in drafts.SelectMany(step => step.WorksOut.Select(one => (step, one))))
+        {
+            if (Entry.Of(step, one, values, log) is { } entry)
+            {
+                left.Add(entry);
+            }
+            else
+            {
+                broken.Add(one.Key.Text);
+            }
+        }
+
+        // Several entries may give one name; it is known when the first of them is.
+        HashSet<string> pending = new(left.SelectMany(entry => entry.Settles), StringComparer.Ordinal);
         bool progress = true;
         while (left.Count > 0 && progress)
         {
-            HashSet<string> pending = [.. left.SelectMany(entry => entry.Waits)];
-            List<Entry> still = [.. left.Where(entry => !TryRead(entry, pending))];
+            List<Entry> still = [];
+            foreach (Entry entry in left)
+            {
+                if (entry.WaitsFor.Any(pending.Contains) || !TryRead(entry, pending))
+                {
+                    still.Add(entry);
+                }
+                else
+                {
+                    pending.ExceptWith(entry.Settles);
+                }
+            }
+
             progress = still.Count < left.Count;
             left = still;
         }
@@ -56,8 +80,9 @@ internal sealed class WorkedOutReader(
 
     private bool TryRead(Entry entry, HashSet<string> pending)
     {
-        if (!formulas.TryRead(entry.Is, entry.Step.OfHead, pending, out Formula? formula))
+        if (!formulas.TryRead(entry.Is, entry.Step.OfHead, pending, out Formula? formula, out IReadOnlyList<string> waitsFor))
         {
+            entry.WaitsFor = waitsFor;
             return false;
         }
 
@@ -130,7 +155,11 @@ internal sealed class WorkedOutReader(
         public string? LimitName =>
             Keys.Find("window") is Node.Scalar { Text: not "none" } scalar ? scalar.Text : null;
 
-        public IEnumerable<string> Waits => LimitName is { } limit ? [Name, limit] : [Name];
+        /// <summary>Names that its formula reads and that weren't known when it was last tried.</summary>
+        public IReadOnlyList<string> WaitsFor { get; set; } = [];
+
+        /// <summary>Names whose kind is known once this is read.</summary>
+        public IEnumerable<string> Settles => LimitName is { } limit ? [Name, limit] : [Name];
 
         public static Entry? Of(StepDraft step, Node.MapEntry entry, ValueReader values, ProblemLog log)
         {

@@ -168,8 +168,6 @@ internal sealed class TreeReader
         return new Node.Map(PlaceOf(_log.File, start.Start), entries);
     }
 
-    private static void Unexpected() => throw new InvalidOperationException();
-
     private int Deeper(int depth, NodeEvent at) =>
         depth < FileLimits.Depth
             ? depth + 1
@@ -177,7 +175,7 @@ internal sealed class TreeReader
 
     private void RefuseDecoration(NodeEvent node)
     {
-        if (node is not AnchorAlias && !node.Anchor.IsEmpty)
+        if (!node.Anchor.IsEmpty)
         {
             throw Refused("PR-Y04", node.Start, "an anchor (&) isn't read here; put the text in quotes if it begins with &");
         }
@@ -193,7 +191,7 @@ internal sealed class TreeReader
     {
         if (_parser.Current is null && !_parser.MoveNext())
         {
-            Unexpected();
+            throw new InvalidOperationException("The parser has no more events.");
         }
 
         if (_parser.Current is not T found)

@@ -188,6 +188,7 @@ internal sealed class ValueReader(ProblemLog log)
     public IReadOnlyList<string> Names(Node? node, string what)
     {
         List<string> names = [];
+        HashSet<string> seen = new(StringComparer.Ordinal);
         foreach (Node item in List(node, what))
         {
             if (Name(item) is not { } name)
@@ -195,7 +196,7 @@ internal sealed class ValueReader(ProblemLog log)
                 continue;
             }
 
-            if (names.Contains(name, StringComparer.Ordinal))
+            if (!seen.Add(name))
             {
                 log.Add("PR-P02", item.Place, $"{Quoting.Of(name)} stands in this list twice; keep one");
                 continue;
