@@ -39,7 +39,7 @@ public static class FormulaCompiler
             ? null
             : new FormulaChecker(tokens, names, new FormulaCheckNotes(text, tokens, problems)).Check(tree, wanted);
         return problems.Count == 0 && node is { Type: { } type }
-            ? new FormulaResult.Compiled(new Formula(text, tokens, type, FormulaClosures.Of(node)))
+            ? new FormulaResult.Compiled(new Formula(text, tokens, node, type, FormulaClosures.Of(node)))
             : new FormulaResult.Refused([.. problems.OrderBy(problem => problem.Position)]);
     }
 }

@@ -31,4 +31,17 @@ public sealed record Taking
 
     /// <summary>After the first value out of limits only a retest is offered, this way; null: all ways at once.</summary>
     public string? RetestFirst { get; init; }
+
+    /// <summary>Every limit of the head spec that it is judged against, with the characteristic that is judged.</summary>
+    public IEnumerable<(string Limit, string Characteristic)> SpecLimits
+    {
+        get
+        {
+            IEnumerable<(Window Window, string Of)> all = WorksOut
+                .Select(work => (work.Window, work.Name))
+                .Prepend((Window, Characteristic));
+            return all.Where(one => one.Window is Window.FromSpec)
+                .Select(one => (((Window.FromSpec)one.Window).LimitName, one.Of));
+        }
+    }
 }
