@@ -1,0 +1,9 @@
+namespace ProcRunner.Formulas;
+
+internal enum FormulaArithmetic
+{
+    Plus,
+    Minus,
+    Times,
+    Over,
+}

@@ -1,0 +1,11 @@
+namespace ProcRunner.Formulas;
+
+internal enum FormulaComparison
+{
+    Equal,
+    NotEqual,
+    Below,
+    NotAbove,
+    Above,
+    NotBelow,
+}

@@ -1,0 +1,77 @@
+using System.Globalization;
+using System.Text;
+using ProcRunner.Quantities;
+
+namespace ProcRunner.Formulas;
+
+/// <summary>Writes a formula with its numbers filled in.</summary>
+internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int digits)
+{
+    public string Show(string text, IReadOnlyList<FormulaToken> tokens, FormulaOutcome outcome)
+    {
+        StringBuilder shown = new();
+        int at = 0;
+        foreach (FormulaToken token in tokens)
+        {
+            shown.Append(text, at, token.Span.Start - at);
+            shown.Append(Show(text, token));
+            at = token.Span.End;
+        }
+
+        shown.Append(text, at, text.Length - at);
+        return string.Join(' ', shown.ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
+            + " = "
+            + Show(outcome);
+    }
+
+    private string Show(string text, FormulaToken token) =>
+        token.Kind switch
+        {
+            FormulaTokenKind.Name => scope.ValueOf(token.Text) is { } value
+                ? Show(value, scope.TextOf(token.Text))
+                : "?",
+            FormulaTokenKind.Quoted => Quantity.TryParse(token.Text, out Quantity quantity)
+                ? Show(new FormulaValue.Amount(Exact.Of(quantity)), token.Text)
+                : token.Text,
+            _ => text[token.Span.Start..token.Span.End],
+        };
+
+    private string Show(FormulaOutcome outcome) =>
+        outcome switch
+        {
+            FormulaOutcome.Known known => Show(known.Value, null),
+            FormulaOutcome.Missing missing => $"? ([{missing.Name}] is not known yet)",
+            FormulaOutcome.Impossible impossible => $"? ({impossible.Why})",
+            _ => "?",
+        };
+
+    private string Show(FormulaValue value, string? entered) =>
+        value switch
+        {
+            FormulaValue.Amount { Value: var amount } when amount.Dimension == displayUnit.Dimension => InUnit(
+                amount,
+                displayUnit
+            )
+                ?? entered
+                ?? Roughly(amount),
+            FormulaValue.Amount { Value: var amount } => entered ?? Other(amount),
+            FormulaValue.Truth truth => truth.Holds ? "yes" : "no",
+            FormulaValue.Word word => word.Text,
+            _ => "?",
+        };
+
+    private string? InUnit(Exact amount, Unit unit) =>
+        amount.TryToQuantity(unit, digits, Rounding.Nearest, out Quantity shown)
+            ? shown.Value.ToString(CultureInfo.InvariantCulture)
+            : null;
+
+    private string Other(Exact amount) =>
+        Units.All.FirstOrDefault(unit => unit.Dimension == amount.Dimension) is { } unit
+        && InUnit(amount, unit) is { } number
+            ? $"{number} {unit.Symbol}".TrimEnd()
+            : Roughly(amount);
+
+    // Too large for a decimal, or of a dimension that has no unit.
+    private static string Roughly(Exact amount) =>
+        string.Create(CultureInfo.InvariantCulture, $"{amount.Value.ToDouble():G6} (base units of {amount.Dimension})");
+}
