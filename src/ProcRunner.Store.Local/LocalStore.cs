@@ -23,6 +23,7 @@ public sealed class LocalStore : IDisposable
     private readonly TrailFile _book;
     private readonly Dictionary<string, TrailFile> _jobs = new(StringComparer.Ordinal);
     private readonly List<string> _unacknowledged = [];
+    private bool _isIndexBehind;
 
     internal LocalStore(
         StorePaths paths,
@@ -147,8 +148,17 @@ public sealed class LocalStore : IDisposable
         }
     }
 
-    /// <summary>Brings the search index up to the trails, if the store keeps one; trouble with it is no trouble of the store.</summary>
-    public void UpdateIndex() => Index?.TryRefresh();
+    /// <summary>
+    /// Brings the search index up to the trails, if the store keeps one. For a moment in which nobody waits, and after many
+    /// entries rather than each: a search does the same first. Trouble with the index is no trouble of the store.
+    /// </summary>
+    public void UpdateIndex()
+    {
+        if (Index is not null && _isIndexBehind)
+        {
+            _isIndexBehind = !Index.TryRefresh();
+        }
+    }
 
     /// <summary>Lets go of the store.</summary>
     public void Dispose()
@@ -156,7 +166,13 @@ public sealed class LocalStore : IDisposable
         lock (_gate)
         {
             TidyUp();
-            UpdateIndex();
+
+            // A whole index isn't made here: whoever closes the program doesn't wait for it.
+            if (File.Exists(_paths.Index))
+            {
+                UpdateIndex();
+            }
+
             foreach (TrailFile trail in _jobs.Values)
             {
                 trail.Dispose();
@@ -266,9 +282,10 @@ public sealed class LocalStore : IDisposable
         return null;
     }
 
-    private static AppendResult.Written Acknowledged(TrailFile trail, TrailEntry entry, byte[] line)
+    private AppendResult.Written Acknowledged(TrailFile trail, TrailEntry entry, byte[] line)
     {
         trail.Acknowledge(line, entry.Anchor);
+        _isIndexBehind = true;
         return new(entry, trail.Last);
     }
 

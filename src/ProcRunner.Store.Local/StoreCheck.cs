@@ -14,17 +14,18 @@ namespace ProcRunner.Store.Local;
 /// </remarks>
 public sealed class StoreCheck
 {
+    private const int Attempts = 10;
     private readonly StorePaths _paths;
     private readonly StoreReader _reader;
-    private readonly TrailReading _book;
-    private readonly ShopState _shop;
+    private TrailReading _book;
+    private ShopState _shop;
+    private long _bookLength;
 
     private StoreCheck(StoreReader reader)
     {
         _paths = reader.Paths;
         _reader = reader;
-        _book = reader.ReadTrail(JobId.Shop);
-        _shop = _book.Entries.Aggregate(ShopState.Empty, (state, line) => state.After(line.Entry, line.Digest));
+        (_book, _shop, _bookLength) = ReadBook();
     }
 
     /// <summary>Checks everything; told how many trails of how many are done.</summary>
@@ -51,6 +52,19 @@ public sealed class StoreCheck
         ArgumentNullException.ThrowIfNull(reader);
         var check = new StoreCheck(reader);
         return [.. check.OfShop(), .. check.OfJob(jobId)];
+    }
+
+    private static long LengthOf(string path) => File.Exists(path) ? new FileInfo(path).Length : 0;
+
+    private (TrailReading Book, ShopState Shop, long Length) ReadBook()
+    {
+        long length = LengthOf(_paths.Book);
+        TrailReading book = _reader.ReadTrail(JobId.Shop);
+        return (
+            book,
+            book.Entries.Aggregate(ShopState.Empty, (state, line) => state.After(line.Entry, line.Digest)),
+            length
+        );
     }
 
     private IEnumerable<StoreFinding> OfShop()
@@ -85,7 +99,24 @@ public sealed class StoreCheck
         }
     }
 
+    // The writer may be at work: what looks broken while the book or the trail goes on is looked at again.
     private List<StoreFinding> OfJob(string id)
+    {
+        for (int attempt = 1; ; attempt++)
+        {
+            long trailLength = LengthOf(_paths.Trail(id));
+            List<StoreFinding> findings = OfJobOnce(id);
+            bool wentOn = LengthOf(_paths.Book) != _bookLength || LengthOf(_paths.Trail(id)) != trailLength;
+            if (attempt == Attempts || !wentOn || !findings.Exists(finding => finding.IsBroken))
+            {
+                return findings;
+            }
+
+            (_book, _shop, _bookLength) = ReadBook();
+        }
+    }
+
+    private List<StoreFinding> OfJobOnce(string id)
     {
         ShopJob? job = _shop.Jobs.GetValueOrDefault(id);
         if (!JobId.IsValid(id) || !File.Exists(_paths.Trail(id)))

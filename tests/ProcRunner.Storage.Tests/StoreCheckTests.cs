@@ -20,6 +20,31 @@ public sealed class StoreCheckTests
     }
 
     [Fact]
+    public async Task A_store_that_is_being_written_to_holds_at_any_moment()
+    {
+        using var folder = new StoreInFolder();
+        using LocalStore store = folder.Found();
+        string id = StoreInFolder.Written(store.OpenJob("2418", [], StoreInFolder.Draft("opened"))).Entry.Of;
+        Task writer = Task.Run(() =>
+        {
+            for (int i = 0; i < 200; i++)
+            {
+                Anchor anchor = i % 3 == 0 ? Anchor.SignedOff : Anchor.None;
+                StoreInFolder.Written(store.Append(id, StoreInFolder.Draft("reading", anchor)));
+            }
+        });
+        int checks = 0;
+        while (!writer.IsCompleted || checks == 0)
+        {
+            Assert.Empty(folder.Broken());
+            checks++;
+        }
+
+        await writer;
+        Assert.Equal(201, folder.EventsOf(id).Count);
+    }
+
+    [Fact]
     public void A_trail_cut_short_before_what_the_book_knows_is_found()
     {
         using var folder = new StoreInFolder();

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using System.Text;
 using ProcRunner.People;
 using ProcRunner.Quantities;
 using ProcRunner.Shop;
@@ -46,6 +47,65 @@ public sealed class ShopStateTests
         var read = (Json.Map)CanonicalJson.Read(CanonicalJson.Write(written)).Value!;
 
         Assert.Equal(shopEvent, ShopEventFormat.Read(read));
+    }
+
+    // The stored shapes are a format: these lines may be added to, never changed.
+    [Fact]
+    public void Each_event_is_written_as_it_always_was()
+    {
+        var wrapped = new WrappedKey(600000, "c2FsdA==", "bm9uY2U=", "Ym94");
+        var person = new Person("p1", "Made-up Name", Role.Trainee, "a2V5", wrapped, "lead1", "Y2VydA==");
+        (ShopEvent Event, string Written)[] all =
+        [
+            (new ShopEvent.ShopFounded("Shop"), """{"e":"shop founded","name":"Shop"}"""),
+            (
+                new ShopEvent.PersonAdded(person),
+                """{"by":"lead1","certificate":"Y2VydA==","e":"person added","id":"p1","key":"a2V5","name":"Made-up Name","role":"trainee","wrapped":{"nonce":"bm9uY2U=","rounds":600000,"salt":"c2FsdA==","sealed":"Ym94"}}"""
+            ),
+            (new ShopEvent.PersonRetired("p1"), """{"e":"person retired","id":"p1"}"""),
+            (
+                new ShopEvent.PinChanged("p1", wrapped),
+                """{"e":"pin changed","id":"p1","wrapped":{"nonce":"bm9uY2U=","rounds":600000,"salt":"c2FsdA==","sealed":"Ym94"}}"""
+            ),
+            (
+                new ShopEvent.GaugeAdded(Dial),
+                """{"e":"gauge added","id":"g1","kind":"depth gauge","name":"dial gauge","resolution":"0.0005 in","turn":"0.100 in","uncertainty":"0.0004 in","until":"2027-03-01"}"""
+            ),
+            (
+                new ShopEvent.GaugeChanged(Dial with { Turn = null, CalibratedUntil = null }),
+                """{"e":"gauge changed","id":"g1","kind":"depth gauge","name":"dial gauge","resolution":"0.0005 in","turn":null,"uncertainty":"0.0004 in","until":null}"""
+            ),
+            (
+                new ShopEvent.ReadoutSet(new(Units.Inch, 0.0005m, true, false, true, false)),
+                """{"deeper":true,"diameter":false,"e":"readout set","preset":false,"step":"0.0005","steps":true,"unit":"in"}"""
+            ),
+            (
+                new ShopEvent.JobOpened(Job, "2418", [Digest.Zero]),
+                $$"""{"e":"job opened","job":"{{Job}}","stamp":"2418","texts":["{{Digest.Zero}}"]}"""
+            ),
+            (
+                new ShopEvent.JobAnchored(Job, 3, Digest.Zero, Anchor.HandedOver),
+                $$"""{"d":"{{Digest.Zero}}","e":"job anchored","job":"{{Job}}","n":3,"why":"handed over"}"""
+            ),
+            (
+                new ShopEvent.JobClosedOut(Job, 9, Digest.Zero),
+                $$"""{"d":"{{Digest.Zero}}","e":"job closed out","job":"{{Job}}","n":9}"""
+            ),
+            (
+                new ShopEvent.TornTailFound(Job, "jobs/a.trail.torn-1", 12, Digest.Zero),
+                $$"""{"d":"{{Digest.Zero}}","e":"torn tail found","file":"jobs/a.trail.torn-1","length":12,"of":"{{Job}}"}"""
+            ),
+            (new ShopEvent.BookCaughtUp(Job), $$"""{"e":"book caught up","job":"{{Job}}"}"""),
+        ];
+
+        Assert.All(
+            all,
+            pair =>
+                Assert.Equal(
+                    pair.Written,
+                    Encoding.UTF8.GetString(CanonicalJson.Write(ShopEventFormat.Write(pair.Event)))
+                )
+        );
     }
 
     [Fact]
