@@ -15,6 +15,7 @@ internal ref struct TrailHeader
     private ReadOnlySpan<byte> _opens;
     private ReadOnlySpan<byte> _bookDigest;
     private long _bookSequence;
+    private long _version;
     private DateTime _at;
     private TimeSpan _offset;
     private TrailFieldSet _seen;
@@ -63,7 +64,7 @@ internal ref struct TrailHeader
         }
 
         int length = line.Length - TrailLine.TailLength;
-        if (length < 2 || line[length] != (byte)'\t' || line[..^1].Contains((byte)'\n'))
+        if (length < 2 || line[length] != (byte)'\t')
         {
             return TrailFault.NotAnEntry;
         }
@@ -122,6 +123,8 @@ internal ref struct TrailHeader
         return new(stamp, texts.DrainToImmutable());
     }
 
+    // One walk over the bytes does everything: what isn't canonical comes before what has the wrong shape, and a version
+    // that isn't known before both a wrong and a right shape.
     private TrailFault? ReadJson(ReadOnlySpan<byte> json)
     {
         if (CanonicalScanner.FirstByteNotUtf8(json) >= 0)
@@ -129,25 +132,45 @@ internal ref struct TrailHeader
             return TrailFault.NotUtf8;
         }
 
-        var whole = new CanonicalScanner(json);
-        if (!whole.SkipValue(0) || !whole.AtEnd)
+        var scanner = new CanonicalScanner(json);
+        if (!scanner.IsNext((byte)'{'))
         {
-            return TrailFault.NotCanonical;
+            return scanner.SkipValue(0) && scanner.AtEnd ? TrailFault.WrongShape : TrailFault.NotCanonical;
         }
 
-        if (json[0] != (byte)'{')
+        scanner.Skip((byte)'{');
+        bool fits = true;
+        ReadOnlySpan<byte> previous = default;
+        for (bool first = true; !scanner.IsNext((byte)'}'); first = false)
         {
-            return TrailFault.WrongShape;
+            if (!scanner.TrySkipKey(previous, first, out ReadOnlySpan<byte> key))
+            {
+                return TrailFault.NotCanonical;
+            }
+
+            previous = key;
+            TrailFieldSet field = TrailFields.Of(key);
+            int start = scanner.Position;
+            bool isShaped = field != TrailFieldSet.Events || scanner.IsNext((byte)'[');
+            if (
+                !(
+                    field == TrailFieldSet.Events && isShaped
+                        ? scanner.SkipListOfMaps(out isShaped)
+                        : scanner.SkipValue(1)
+                )
+            )
+            {
+                return TrailFault.NotCanonical;
+            }
+
+            fits &= isShaped && Take(field, json[start..scanner.Position]);
         }
 
-        // The version stands last, but decides how the rest is read.
-        int version = json.LastIndexOf(",\"v\":"u8);
-        if (version < 0 || !json[version..].SequenceEqual(",\"v\":1}"u8))
-        {
-            return version < 0 ? TrailFault.WrongShape : TrailFault.UnknownVersion;
-        }
-
-        return ReadFields(json) && IsComplete() ? null : TrailFault.WrongShape;
+        return !scanner.Skip((byte)'}') || !scanner.AtEnd ? TrailFault.NotCanonical
+            : (_seen & TrailFieldSet.Version) == TrailFieldSet.None ? TrailFault.WrongShape
+            : _version != TrailEntry.Version ? TrailFault.UnknownVersion
+            : fits && IsComplete() ? null
+            : TrailFault.WrongShape;
     }
 
     private readonly bool IsComplete() =>
@@ -156,32 +179,8 @@ internal ref struct TrailHeader
         && !Of.IsEmpty
         && (_opens.IsEmpty || (Sequence == 1 && Opening is not null));
 
-    private bool ReadFields(ReadOnlySpan<byte> json)
+    private bool Take(TrailFieldSet field, ReadOnlySpan<byte> value)
     {
-        var scanner = new CanonicalScanner(json);
-        scanner.Skip((byte)'{');
-        ReadOnlySpan<byte> previous = default;
-        for (bool first = true; !scanner.IsNext((byte)'}'); first = false)
-        {
-            if (!scanner.TrySkipKey(previous, first, out ReadOnlySpan<byte> key))
-            {
-                return false;
-            }
-
-            previous = key;
-            int start = scanner.Position;
-            if (!scanner.SkipValue(1) || !Take(key, json[start..scanner.Position]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private bool Take(ReadOnlySpan<byte> key, ReadOnlySpan<byte> value)
-    {
-        TrailFieldSet field = TrailFields.Of(key);
         _seen |= field;
         ReadOnlySpan<byte> text = value[0] == (byte)'"' ? value[1..^1] : default;
         bool isText = value[0] == (byte)'"';
@@ -199,7 +198,7 @@ internal ref struct TrailHeader
                 return isText;
             case TrailFieldSet.Events:
                 _events = value;
-                return TrailFields.IsListOfMaps(value);
+                return true;
             case TrailFieldSet.Mark:
                 return isText && TakeMark(text);
             case TrailFieldSet.Sequence:
@@ -215,8 +214,10 @@ internal ref struct TrailHeader
             case TrailFieldSet.Previous:
                 PreviousHex = text;
                 return Digest.Parse(text) is not null;
+            case TrailFieldSet.Version:
+                return TryWhole(value, out _version);
             default:
-                return field == TrailFieldSet.Version;
+                return false;
         }
     }
 
