@@ -8,7 +8,5 @@ public readonly record struct Place(string File, int Line, int Column)
 {
     /// <summary>The usual <c>file:line:column</c>, which editors can follow.</summary>
     public override string ToString() =>
-        Line == 0
-            ? File
-            : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{File}:{Line}:{Column}");
+        Line == 0 ? File : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{File}:{Line}:{Column}");
 }

@@ -69,7 +69,9 @@ public abstract record FormulaName
             ["cylinder"] => new OwnCylinder(),
             ["guide angle"] => new OwnGuideAngle(),
             ["spec", var figure] => new SpecFigure(figure),
-            ["spec", var limit, var end] => Ends.TryGetValue(end, out LimitEnd which) ? new SpecLimit(limit, which) : null,
+            ["spec", var limit, var end] => Ends.TryGetValue(end, out LimitEnd which)
+                ? new SpecLimit(limit, which)
+                : null,
             ["setting", var setting] => new ShopSetting(setting),
             ["decided", var subject] => new Decided(subject),
             ["found", var subject] => new Found(subject),

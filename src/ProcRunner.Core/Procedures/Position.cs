@@ -7,8 +7,7 @@ namespace ProcRunner.Procedures;
 public sealed record Position(int Cylinder, string Kind, decimal GuideAngle)
 {
     /// <summary>The name a machinist marks on the valve: <c>3E</c>.</summary>
-    public string Name { get; } =
-        string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Cylinder}{Kind}");
+    public string Name { get; } = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Cylinder}{Kind}");
 
     /// <inheritdoc/>
     public override string ToString() => Name;

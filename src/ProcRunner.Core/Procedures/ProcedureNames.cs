@@ -208,7 +208,9 @@ public sealed class ProcedureNames
 
         IEnumerable<string> others = _figures
             .Keys.Select(name => $"spec.{name}")
-            .Concat(_limits.Keys.SelectMany(name => new[] { $"spec.{name}.low", $"spec.{name}.aim", $"spec.{name}.high" }))
+            .Concat(
+                _limits.Keys.SelectMany(name => new[] { $"spec.{name}.low", $"spec.{name}.aim", $"spec.{name}.high" })
+            )
             .Concat(_settings.Keys.Select(name => $"setting.{name}"))
             .Concat(_findings.Keys.Select(name => $"found.{name}"))
             .Concat(_features.Select(name => $"feature.{name}"))
@@ -233,7 +235,8 @@ public sealed class ProcedureNames
         // Suggestions compare letter by letter with each of these; a real procedure has fewer.
         private const int MostSuggested = 2000;
 
-        public IEnumerable<string> Known => names.Every().Take(MostSuggested).Where(name => names.TypeOf(name, ofHead) is not null);
+        public IEnumerable<string> Known =>
+            names.Every().Take(MostSuggested).Where(name => names.TypeOf(name, ofHead) is not null);
 
         public FormulaType? TypeOf(string name) => names.TypeOf(name, ofHead);
     }

@@ -74,34 +74,3 @@ public sealed record Step
     public IEnumerable<string> Gives =>
         Taking is { } taking ? [taking.Characteristic, .. taking.WorksOut.Select(w => w.Name)] : [];
 }
-
-/// <summary>In which order a stage goes through its steps and positions, unless the operator chooses.</summary>
-public enum Walk
-{
-    /// <summary>All steps at one position, then the next.</summary>
-    ByPosition,
-
-    /// <summary>One step at every position, then the next step.</summary>
-    ByStep,
-
-    /// <summary>All intakes position by position, then all exhausts: one cutter set-up after the other.</summary>
-    ByKind,
-}
-
-/// <summary>A stage of the work, ended by a sign-off.</summary>
-/// <param name="Index">Place in the procedure, from 0.</param>
-/// <param name="Name">Name.</param>
-/// <param name="Walk">Order inside.</param>
-/// <param name="AsFound">True when its readings record the head as it came and are never asked again.</param>
-/// <param name="Cautions">Cautions for the whole stage.</param>
-/// <param name="FirstStep">Index of its first step.</param>
-/// <param name="StepCount">How many steps it has.</param>
-public sealed record Stage(
-    int Index,
-    string Name,
-    Walk Walk,
-    bool AsFound,
-    IReadOnlyList<Caution> Cautions,
-    int FirstStep,
-    int StepCount
-);

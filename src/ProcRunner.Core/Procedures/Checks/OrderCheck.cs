@@ -32,7 +32,11 @@ internal sealed class OrderCheck(Procedure procedure, SourcePlaces places, IRead
             {
                 if (Missing(FormulaName.Parse(name), step, given) is { } why)
                 {
-                    yield return new Problem("PR-P07", places.Of(formula, step.Source), $"[{name}] is read here, but {why}");
+                    yield return new Problem(
+                        "PR-P07",
+                        places.Of(formula, step.Source),
+                        $"[{name}] is read here, but {why}"
+                    );
                 }
             }
         }

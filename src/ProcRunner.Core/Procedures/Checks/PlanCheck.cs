@@ -52,7 +52,8 @@ public sealed class PlanCheck
         {
             if (!_head.Features.ContainsKey(feature))
             {
-                string text = $"the procedure asks whether the head has '{feature}'; add '{feature}: yes' or 'no' under features";
+                string text =
+                    $"the procedure asks whether the head has '{feature}'; add '{feature}: yes' or 'no' under features";
                 _problems.Add(new Problem("PR-J03", _whole, text));
             }
         }
@@ -64,7 +65,8 @@ public sealed class PlanCheck
         {
             if (!_head.Figures.Keys.Any(key => key.Name == figure))
             {
-                string text = $"the procedure asks for the figure '{figure}', a {_procedure.Figures[figure]}; add it under figures";
+                string text =
+                    $"the procedure asks for the figure '{figure}', a {_procedure.Figures[figure]}; add it under figures";
                 _problems.Add(new Problem("PR-J02", _whole, text));
             }
         }
@@ -82,7 +84,10 @@ public sealed class PlanCheck
             return;
         }
 
-        Position[] at = [.. _kinds.Where(one => step.Kinds.Count == 0 || step.Kinds.Contains(one.Kind, StringComparer.Ordinal))];
+        Position[] at =
+        [
+            .. _kinds.Where(one => step.Kinds.Count == 0 || step.Kinds.Contains(one.Kind, StringComparer.Ordinal)),
+        ];
         if (at.Length == 0)
         {
             string there = string.Join(", ", _kinds.Select(one => one.Kind));
@@ -92,7 +97,11 @@ public sealed class PlanCheck
 
         if (!at.Any(position => CanHold(step, position, featuresKnown: false)))
         {
-            Report(step, "PR-P03", $"is never done on this head: no kind of position makes {step.OnlyWhere!.Text} hold");
+            Report(
+                step,
+                "PR-P03",
+                $"is never done on this head: no kind of position makes {step.OnlyWhere!.Text} hold"
+            );
             return;
         }
 
@@ -141,7 +150,8 @@ public sealed class PlanCheck
         Quantity? any = limit.Low ?? limit.High ?? limit.Aim;
         if (any is { } given && given.Dimension != dimension)
         {
-            string text = $"the limit '{name}' is a {given.Dimension} ({given}), but the procedure works with a {dimension} there";
+            string text =
+                $"the limit '{name}' is a {given.Dimension} ({given}), but the procedure works with a {dimension} there";
             AddOnce("PR-J04", $"{text}; correct its unit");
             return;
         }
@@ -176,7 +186,8 @@ public sealed class PlanCheck
 
         if (_procedure.Figures.TryGetValue(name, out Dimension wanted) && figure.Value.Dimension != wanted)
         {
-            string text = $"the figure '{name}' is a {figure.Value.Dimension} ({figure.Value}), but the procedure asks for a {wanted}";
+            string text =
+                $"the figure '{name}' is a {figure.Value.Dimension} ({figure.Value}), but the procedure asks for a {wanted}";
             AddOnce("PR-J04", $"{text}; correct its unit");
         }
     }
@@ -192,7 +203,9 @@ public sealed class PlanCheck
                 {
                     FormulaName.OwnKind => position is null ? null : [position.Kind],
                     FormulaName.Feature one when featuresKnown && _head.Features.TryGetValue(one.Name, out bool has) =>
-                        [has ? "yes" : "no"],
+                    [
+                        has ? "yes" : "no",
+                    ],
                     FormulaName.Feature => ["yes", "no"],
                     FormulaName.Decided one => _names.Decision(one.Subject)?.Words,
                     FormulaName.Found one => _names.Finding(one.Subject)?.Words,
@@ -228,7 +241,9 @@ public sealed class PlanCheck
     }
 
     private void Report(Step step, string code, string clause) =>
-        _problems.Add(new Problem(code, step.Source, $"'{step.FullName}' {clause}; correct the step or choose another procedure"));
+        _problems.Add(
+            new Problem(code, step.Source, $"'{step.FullName}' {clause}; correct the step or choose another procedure")
+        );
 
     private void AddOnce(string code, string text)
     {

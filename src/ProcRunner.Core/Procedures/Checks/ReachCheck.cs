@@ -43,7 +43,11 @@ internal sealed class ReachCheck(Procedure procedure, SourcePlaces places)
                 }
             }
 
-            if (sound && step.OnlyWhere is { } condition && !Conditions.CanHold(condition, name => ValuesOf(name, step)))
+            if (
+                sound
+                && step.OnlyWhere is { } condition
+                && !Conditions.CanHold(condition, name => ValuesOf(name, step))
+            )
             {
                 yield return new Problem(
                     "PR-P03",

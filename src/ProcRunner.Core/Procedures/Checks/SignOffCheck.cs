@@ -21,7 +21,10 @@ internal static class SignOffCheck
             }
         }
 
-        Step[] releases = [.. procedure.Steps.Where(step => step.Work is StepWork.Sign { Meaning: SignMeanings.Released })];
+        Step[] releases =
+        [
+            .. procedure.Steps.Where(step => step.Work is StepWork.Sign { Meaning: SignMeanings.Released }),
+        ];
         if (releases.Length == 0)
         {
             yield return new Problem(

@@ -44,7 +44,5 @@ internal static class StepFormulas
     }
 
     private static IEnumerable<Formula> OfWindow(Window window) =>
-        window is Window.Worked worked
-            ? new Formula?[] { worked.Low, worked.Aim, worked.High }.OfType<Formula>()
-            : [];
+        window is Window.Worked worked ? new Formula?[] { worked.Low, worked.Aim, worked.High }.OfType<Formula>() : [];
 }
