@@ -13,10 +13,17 @@ public sealed class Formula
     private readonly IReadOnlyList<FormulaToken> _tokens;
     private readonly FormulaClosure _work;
 
-    internal Formula(string text, IReadOnlyList<FormulaToken> tokens, FormulaType type, FormulaClosure work)
+    internal Formula(
+        string text,
+        IReadOnlyList<FormulaToken> tokens,
+        FormulaNode root,
+        FormulaType type,
+        FormulaClosure work
+    )
     {
         Text = text;
         Type = type;
+        Root = root;
         _tokens = tokens;
         _work = work;
         Names =
@@ -30,6 +37,9 @@ public sealed class Formula
 
     /// <summary>The text as it was written.</summary>
     public string Text { get; }
+
+    /// <summary>Its proven tree, for checks that ask what a condition can come to.</summary>
+    internal FormulaNode Root { get; }
 
     /// <summary>What it gives.</summary>
     public FormulaType Type { get; }

@@ -41,7 +41,7 @@ public static class FormulaCompiler
 
         FormulaNode node = checker.Check(tree, wanted);
         return problems.Count == 0 && node.Type is { } type
-            ? new FormulaResult.Compiled(new Formula(text, tokens, type, FormulaClosures.Of(node)))
+            ? new FormulaResult.Compiled(new Formula(text, tokens, node, type, FormulaClosures.Of(node)))
             : Refused(problems);
     }
 

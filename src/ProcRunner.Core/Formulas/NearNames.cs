@@ -1,7 +1,7 @@
 namespace ProcRunner.Formulas;
 
 /// <summary>Finds what a misspelt name was probably meant to be.</summary>
-internal static class NearNames
+public static class NearNames
 {
     private const int Most = 3;
 

@@ -41,4 +41,13 @@ internal static class DecimalBits
         value = unchecked(new decimal((int)low, (int)middle, (int)high, mantissa.Sign < 0, (byte)places));
         return true;
     }
+
+    /// <summary>The decimal with its point moved so many places right, or left below zero; the digits stay.</summary>
+    public static bool TryShift(decimal value, int places, out decimal moved)
+    {
+        int wanted = value.Scale - places;
+        return wanted >= 0
+            ? TryMake(Mantissa(value), wanted, out moved)
+            : TryMake(Mantissa(value) * BigInteger.Pow(Ten, -wanted), 0, out moved);
+    }
 }

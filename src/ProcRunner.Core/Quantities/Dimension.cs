@@ -133,6 +133,16 @@ public readonly record struct Dimension(
             );
     }
 
+    /// <summary>What two amounts of this lie apart: of two temperatures a temperature difference, else the same.</summary>
+    public Dimension OfDifference() => IsTemperaturePoint ? OfTemperatureDifference : this;
+
+    /// <summary>The dimension of those words, as <see cref="ToString"/> writes them; false if no named one has them.</summary>
+    public static bool TryParse(string words, out Dimension dimension)
+    {
+        (dimension, string found) = Named.FirstOrDefault(one => one.Words == words);
+        return found is not null;
+    }
+
     /// <summary>In words for a message: <c>force</c>, <c>length per time</c>; unnamed ones as <c>length^4 time^-1</c>.</summary>
     public override string ToString()
     {

@@ -76,4 +76,21 @@ public readonly record struct Quantity : IComparable<Quantity>
         _unit is null
             ? Value.ToString(CultureInfo.InvariantCulture)
             : string.Create(CultureInfo.InvariantCulture, $"{Value} {_unit.Symbol}");
+
+    /// <summary>
+    /// As <see cref="ToString"/>, but minutes of angle as degrees and minutes (<c>44°53'</c>), the way they are typed;
+    /// <see cref="EntryText"/> reads it back as the same quantity.
+    /// </summary>
+    public string ToDisplay()
+    {
+        if (Unit != Units.ArcMinute)
+        {
+            return ToString();
+        }
+
+        decimal size = Math.Abs(Value);
+        decimal minutes = size % 60;
+        decimal degrees = decimal.Truncate((size - minutes) / 60);
+        return string.Create(CultureInfo.InvariantCulture, $"{(Value < 0 ? "-" : "")}{degrees}\u00B0{minutes}'");
+    }
 }

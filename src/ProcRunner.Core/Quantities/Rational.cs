@@ -9,7 +9,7 @@ namespace ProcRunner.Quantities;
 /// <remarks>
 /// The folder's ground floor. A <see cref="Unit"/> carries its factor as a <see cref="Rational"/>, a <see cref="Quantity"/>
 /// is a decimal in one unit as it was entered, <see cref="Exact"/> is the same amount in base units, and
-/// <c>EntryText</c> reads what was typed. Sizes are bounded only by memory: who takes powers bounds the exponent.
+/// <see cref="EntryText"/> reads what was typed. Sizes are bounded only by memory: who takes powers bounds the exponent.
 /// </remarks>
 public readonly struct Rational
     : IEquatable<Rational>,
@@ -103,7 +103,7 @@ public readonly struct Rational
             return 0;
         }
 
-        // A quotient of 64 bits or one more or less, its lowest bit set when something was cut, rounds as the whole would.
+        // A quotient of 62 or 63 bits, its lowest bit set when something was cut, rounds to 53 bits as the whole would.
         BigInteger above = BigInteger.Abs(Numerator);
         int shift = (int)(above.GetBitLength() - Denominator.GetBitLength()) - 62;
         BigInteger quotient = BigInteger.DivRem(

@@ -215,18 +215,11 @@ public static class Units
 
     /// <summary>Expansion per kelvin.</summary>
     public static Unit PerKelvin { get; } =
-        new("1/K", "per kelvin", Dimension.OfExpansion, Rational.One, Si, ["/K", "1/degC-diff", "1/C\u00B0"]);
+        new("1/K", "per kelvin", Dimension.OfExpansion, Rational.One, Si, ["1/degC-diff", "1/C\u00B0"]);
 
     /// <summary>Expansion per degree Fahrenheit.</summary>
     public static Unit PerFahrenheit { get; } =
-        new(
-            "1/degF-diff",
-            "per degree Fahrenheit",
-            Dimension.OfExpansion,
-            OneFahrenheit.Pow(-1),
-            Sp811,
-            ["/degF-diff", "1/F\u00B0", "/F\u00B0"]
-        );
+        new("1/degF-diff", "per degree Fahrenheit", Dimension.OfExpansion, OneFahrenheit.Pow(-1), Sp811, ["1/F\u00B0"]);
 
     /// <summary>Cubic centimetre.</summary>
     public static Unit CubicCentimetre { get; } =

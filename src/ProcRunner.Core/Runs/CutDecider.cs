@@ -1,0 +1,205 @@
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+
+namespace ProcRunner.Runs;
+
+/// <summary>A cut: passes by the readout toward a target, then a reading, until the aim is reached.</summary>
+internal static class CutDecider
+{
+    /// <summary>Takes an entry at a cut: what the readout shows after a pass, or the reading with the valve in.</summary>
+    public static Decision Enter(Deciding on, At at, StepWork.Cut cut, string text)
+    {
+        StepRecord? record = on.State.Find(at);
+        if (record is { Standing: StepStanding.Done })
+        {
+            return Judge(on, at, cut, record.Cut, text, again: true);
+        }
+
+        if (record?.Cut is not { } progress)
+        {
+            return Deciding.No("This cut has no zero yet.", $"Set it first: {on.Plan.Steps[cut.ZeroStep].FullName}.");
+        }
+
+        (CutOutlook? outlook, string why) = Targets.For(on.State, on.Shop, at, progress);
+        if (outlook is null)
+        {
+            return Deciding.No($"The target can't be worked out: {why}.");
+        }
+
+        return progress.Measures || outlook.Target is null
+            ? Judge(on, at, cut, progress, text, again: false)
+            : Pass(on, at, progress, outlook, text);
+    }
+
+    /// <summary>Ends a cut short of its aim, when its last reading is within the window.</summary>
+    public static Decision End(Deciding on, At at)
+    {
+        StepRecord? record = on.State.Find(at);
+        bool measured = record?.Cut is { } progress && progress.Travel == progress.TravelAtReading;
+        if (record is not { Standing: StepStanding.InHand } || !measured || record.Readings.Count == 0)
+        {
+            return Deciding.No("There is no reading since the last pass.", "Lift, wipe and measure first.");
+        }
+
+        TakenReading last = record.Readings[^1];
+        StepWork.Cut cut = (StepWork.Cut)on.StepOf(at).Work;
+        LimitResult limits = LimitFinder.Find(on.State, cut.Taking.Window, cut.Taking.Shift, at.Position);
+        bool within =
+            limits is LimitResult.Found found
+            && last.Places.All(p => found.Limits.Low is not { } low || Exact.Of(p.Value).CompareTo(low) >= 0);
+        return within
+            ? Deciding.Yes(new RunEvent.CutEnded(at))
+            : Deciding.No(
+                $"The last reading, {last.Value}, is not within the window yet.",
+                "Cut on to the target, or measure again."
+            );
+    }
+
+    /// <summary>Corrects the last pass: the readout was misread or mistyped.</summary>
+    public static Decision CorrectPass(Deciding on, At at, string text)
+    {
+        StepRecord? record = on.State.Find(at);
+        if (record?.BeforeLastPass is not { } before || record.Cut!.Travel == record.Cut.TravelAtReading)
+        {
+            return Deciding.No("There is no pass here to correct.", "Report what changed, or measure again.");
+        }
+
+        (CutOutlook? outlook, string why) = Targets.For(on.State, on.Shop, at, before);
+        return outlook is null
+            ? Deciding.No($"The target can't be worked out: {why}.")
+            : Pass(on, at, before, outlook, text);
+    }
+
+    private static Decision Pass(Deciding on, At at, CutProgress progress, CutOutlook outlook, string text)
+    {
+        Unit unit = outlook.Maths.Readout.Unit;
+        Quantity? near = outlook.Target?.Show;
+        EntryResult entry = EntryText.Parse(text, new FieldHint(unit, 1, 1, null, null));
+        if (entry is not EntryResult.Taken { Values: [{ } shown] } taken || shown.Dimension != unit.Dimension)
+        {
+            return EntryRefusal.Of(entry, $"what the readout shows, in {unit}");
+        }
+
+        Rational behind = outlook.Maths.Readout.StepMode ? Rational.FromDecimal(progress.Travel.Value) : Rational.Zero;
+        Rational travel = behind + outlook.Maths.TravelAt(Targets.Base(progress, outlook.Maths), shown);
+        Quantity travelled = Targets.Travelled(travel, outlook.Maths);
+        if (travelled.Value < progress.Travel.Value)
+        {
+            return Deciding.No(
+                $"The readout shows {shown}: that is shallower than the last pass, {progress.Readout}.",
+                "Read it again. If the zero has moved, report what changed."
+            );
+        }
+
+        bool unitTyped = taken.Typed.Any(char.IsLetter);
+        if (!unitTyped && travelled.Value - progress.Travel.Value > MostTravel(outlook))
+        {
+            return Deciding.No(
+                $"The readout shows {shown}; the target is {near}. That is a long way past it.",
+                $"If it is true, type it with its unit: {shown}",
+                "If the readout was reset, report what changed."
+            );
+        }
+
+        CutTarget target = outlook.Target ?? new CutTarget(shown, false, new Quantity(0, unit), "");
+        bool reached = target.Left.Value <= travelled.Value - progress.Travel.Value;
+        CutProgress after = progress with { Readout = shown, Travel = travelled, Measures = reached };
+        return Deciding.Yes(
+            on.Stales(at, on.MovesOf(at), $"{on.StepOf(at).Name} was cut"),
+            new RunEvent.PassCut(at, taken.Typed, after, target)
+        );
+    }
+
+    // Ten times what is left and a tenth of an inch more is a slip of the finger, not a pass.
+    private static decimal MostTravel(CutOutlook outlook) =>
+        ((outlook.Target?.Left.Value ?? 0m) * 10m)
+        + (Show.In(Exact.Of(new Quantity(0.1m, Units.Inch)), outlook.Maths.Readout.Unit).Value);
+
+    private static Decision Judge(Deciding on, At at, StepWork.Cut cut, CutProgress? progress, string text, bool again)
+    {
+        switch (ReadingTaker.Read(on, at, cut.Taking, text))
+        {
+            case ReadingResult.Questioned questioned:
+                return Deciding.Yes(questioned.Question);
+            case ReadingResult.Refused refused:
+                return refused.Why;
+            case ReadingResult.Taken taken:
+                TakenReading reading = Predicted(on, at, cut, progress, taken.Reading);
+                reading = Shortened(on, at, cut, reading);
+                bool rezero = reading.Disagrees || (again && reading.Judgement.Verdict == Verdict.Short);
+                RunEvent.WentStale? zeroLost =
+                    rezero && reading.Judgement.Verdict == Verdict.Short
+                        ? new RunEvent.WentStale(
+                            [new StaleItem(-1, cut.ZeroStep, at.Position)],
+                            reading.Disagrees ? "readout and gauge disagree" : "more is to be cut",
+                            at.Step
+                        )
+                        : null;
+                return Deciding.Yes(
+                    taken.Gauge,
+                    on.Stales(at, on.Changed(at, reading), $"{cut.Taking.Characteristic} was measured again"),
+                    zeroLost,
+                    new RunEvent.ReadingTaken(at, reading)
+                );
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    private static TakenReading Predicted(
+        Deciding on,
+        At at,
+        StepWork.Cut cut,
+        CutProgress? progress,
+        TakenReading reading
+    )
+    {
+        if (progress is null || progress.Travel == progress.TravelAtReading)
+        {
+            return reading;
+        }
+
+        (CutOutlook? outlook, _) = Targets.For(on.State, on.Shop, at, progress);
+        if (outlook is null)
+        {
+            return reading;
+        }
+
+        Exact predicted = outlook.Maths.DepthAfter(
+            Exact.Of(progress.Reading),
+            Rational.FromDecimal(progress.Travel.Value - progress.TravelAtReading.Value)
+        );
+        Exact? within = cut.AgreeWithin is { } formula
+            ? LimitFinder.Work(on.State, formula, at.Position).Amount
+            : Targets.Uncertainty(on.State, on.Shop, cut, outlook.Maths);
+        Rational apart = (Exact.Of(reading.Value).Value - predicted.Value).Abs();
+        return reading with
+        {
+            Predicted = Show.In(predicted, reading.Value.Unit),
+            Disagrees = within is { } most && apart > most.Value,
+        };
+    }
+
+    // Under the low limit with metal still to go isn't out of spec; nor is a cut done while more than a step is left.
+    private static TakenReading Shortened(Deciding on, At at, StepWork.Cut cut, TakenReading reading)
+    {
+        LimitResult found = LimitFinder.Find(on.State, cut.Taking.Window, cut.Taking.Shift, at.Position);
+        if (found is not LimitResult.Found { Limits: { Aim: { } aim } limits } || on.Shop.Readout is not { } readout)
+        {
+            return reading;
+        }
+
+        Exact[] values = [.. reading.Places.Select(p => Exact.Of(p.Value))];
+        Rational left = new ShopMath.ReadoutMaths(readout, 0).TravelFor(Exact.Of(reading.Value), aim);
+        bool more = left >= Rational.FromDecimal(readout.Step);
+        bool tooDeep = limits.High is { } high && values.Max().CompareTo(high) > 0;
+        bool underLow = limits.Low is { } low && values.Min().CompareTo(low) < 0;
+        bool onlyShallow = reading.Judgement.Verdict != Verdict.Out || (underLow && !tooDeep);
+        return more && onlyShallow && reading.Worked.All(w => w.Judgement.Verdict != Verdict.Out)
+            ? reading with
+            {
+                Judgement = reading.Judgement with { Verdict = Verdict.Short, Detail = "" },
+            }
+            : reading;
+    }
+}

@@ -1,0 +1,86 @@
+using System.Globalization;
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+using ProcRunner.Shop;
+
+namespace ProcRunner.Runs;
+
+/// <summary>Which gauge a reading is taken with, and whether it can tell.</summary>
+internal static class GaugeChooser
+{
+    /// <summary>
+    /// The gauge in use for the reading's kind, chosen at once when the shop has just one; or why it may not be used: out
+    /// of date, or too coarse for the zone.
+    /// </summary>
+    public static (Gauge? Gauge, RunEvent.GaugeChosen? Chosen, Decision.Refused? Unfit) For(
+        Deciding on,
+        Taking taking,
+        Limits limits
+    )
+    {
+        if (taking.GaugeKind is not { } kind)
+        {
+            return (null, null, null);
+        }
+
+        Gauge[] ofKind = [.. on.Shop.Gauges.Values.Where(g => g.Kind == kind)];
+        string? id = on.State.Gauges.GetValueOrDefault(kind) ?? (ofKind.Length == 1 ? ofKind[0].Id : null);
+        if (id is null || !on.Shop.Gauges.TryGetValue(id, out Gauge? gauge))
+        {
+            string list = string.Join(", ", ofKind.Select(g => $"{g.Id} ({g.Name})"));
+            return (
+                null,
+                null,
+                Deciding.No(
+                    $"A {kind} gauge is to be chosen first.",
+                    ofKind.Length == 0
+                        ? $"The shop has none: add one of the kind {kind} (procrunner gauges)."
+                        : $"Choose one: gauge {kind} = {list}"
+                )
+            );
+        }
+
+        RunEvent.GaugeChosen? chosen = on.State.Gauges.ContainsKey(kind) ? null : new RunEvent.GaugeChosen(kind, id);
+        return (gauge, chosen, Unfit(on, taking, limits, gauge));
+    }
+
+    /// <summary>
+    /// Why a gauge may not be used at a gate, or null. The N:1 rule of ASME B89.7.3.1: the zone is at least N times as wide
+    /// as the interval of uncertainty 2U. A reading that can't be below zero and has only a high limit has the zone from 0.
+    /// </summary>
+    public static Decision.Refused? Unfit(Deciding on, Taking taking, Limits limits, Gauge gauge)
+    {
+        if (gauge.CalibratedUntil is { } until && DateOnly.FromDateTime(on.Moment.Now.DateTime) > until)
+        {
+            return Deciding.No(
+                $"{gauge.Id} ({gauge.Name}) is past its calibration: it was good until {until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}.",
+                $"Take another {gauge.Kind} gauge, or have this one calibrated and its date entered."
+            );
+        }
+
+        if (Zone(limits) is not { } zone || zone.Dimension != gauge.Uncertainty.Dimension)
+        {
+            return null;
+        }
+
+        Exact interval = Exact.Of(gauge.Uncertainty);
+        Rational needed = interval.Value * Rational.FromInteger(2) * Rational.FromDecimal(taking.GaugeRatio);
+        Unit unit = gauge.Uncertainty.Unit;
+        return zone.Value >= needed
+            ? null
+            : Deciding.No(
+                $"{gauge.Id} ({gauge.Name}) can't tell here: the zone is {Show.In(zone, unit)} wide and its uncertainty is "
+                    + $"±{gauge.Uncertainty}; at {taking.GaugeRatio.ToString("0.##", CultureInfo.InvariantCulture)}:1 the zone must be "
+                    + $"{Show.In(new Exact(needed, zone.Dimension), unit)} or wider.",
+                $"Take a finer {gauge.Kind} gauge."
+            );
+    }
+
+    private static Exact? Zone(Limits limits) =>
+        limits switch
+        {
+            { Low: { } low, High: { } high } => new Exact(high.Value - low.Value, low.Dimension),
+            { Low: null, High: { Value.Sign: > 0 } high } => high,
+            _ => null,
+        };
+}

@@ -1,0 +1,225 @@
+using ProcRunner.Formulas;
+using ProcRunner.Procedures;
+
+namespace ProcRunner.Runs;
+
+/// <summary>
+/// What is done, open and waiting in a run at one moment, worked out from its state. The steps of a position follow
+/// each other; a step of the head waits for all positions and all positions wait for it.
+/// </summary>
+public sealed class Outlook
+{
+    private readonly RunState _state;
+    private readonly Plan _plan;
+    private readonly Asked[] _asked;
+    private readonly StepView[] _views;
+    private readonly int _rows;
+
+    /// <summary>Looks at a run as it stands now.</summary>
+    public Outlook(RunState state)
+    {
+        _state = state;
+        _plan = state.Plan;
+        _rows = _plan.Positions.Count + 1;
+        _asked = new Asked[_plan.Steps.Count * _rows];
+        _views = new StepView[_plan.Steps.Count * _rows];
+        foreach (Step step in _plan.Steps)
+        {
+            foreach (int position in _plan.PositionsOf(step))
+            {
+                _asked[Slot(new At(step.Index, position))] = AskedAt(step, position);
+            }
+        }
+
+        Walk();
+    }
+
+    /// <summary>Every step that can be done now, in procedure order.</summary>
+    public IEnumerable<At> Open => All.Where(at => ViewOf(at) == StepView.Open);
+
+    /// <summary>Every step at every position it is for, in procedure order.</summary>
+    public IEnumerable<At> All =>
+        _plan.Steps.SelectMany(step => _plan.PositionsOf(step).Select(position => new At(step.Index, position)));
+
+    /// <summary>How a step stands.</summary>
+    public StepView ViewOf(At at) => _views[Slot(at)];
+
+    /// <summary>Whether a step is asked for.</summary>
+    public Asked AskedAt(At at) => _asked[Slot(at)];
+
+    /// <summary>True when the step was done and something it rests on moved since.</summary>
+    public bool IsRecheck(At at) =>
+        _state.Find(at) is { Standing: StepStanding.Done } record
+        && ViewOf(at) is not StepView.Done
+        && (record.Stale || StaleGiven(at).Any());
+
+    /// <summary>Why a step waits, in words: what comes before it.</summary>
+    public string WaitsFor(At at)
+    {
+        foreach (At earlier in All)
+        {
+            bool before =
+                earlier.Step < at.Step
+                && (earlier.Position == At.Head || at.Position == At.Head || earlier.Position == at.Position);
+            if (before && ViewOf(earlier) is StepView.Open or StepView.Waiting && before)
+            {
+                return _plan.NameOf(earlier);
+            }
+        }
+
+        return "";
+    }
+
+    private void Walk()
+    {
+        bool headBlocked = false;
+        bool[] blocked = new bool[_rows];
+        int stage = -1;
+        long lastResult = 0;
+        bool laterInStage = false;
+        foreach (Step step in _plan.Steps)
+        {
+            if (step.StageIndex != stage)
+            {
+                (stage, lastResult, laterInStage) = (step.StageIndex, 0, false);
+            }
+
+            foreach (int position in _plan.PositionsOf(step))
+            {
+                At at = new(step.Index, position);
+                StepView view = Look(step, at, lastResult, laterInStage);
+                laterInStage |= view == StepView.Later;
+                bool waits = headBlocked || (position == At.Head ? blocked.Contains(true) : blocked[position + 1]);
+                _views[Slot(at)] = view == StepView.Open && waits ? StepView.Waiting : view;
+            }
+
+            foreach (int position in _plan.PositionsOf(step))
+            {
+                At at = new(step.Index, position);
+                lastResult = Math.Max(lastResult, step.Work is StepWork.Sign ? 0 : _state.Find(at)?.Sequence ?? 0);
+                if (ViewOf(at) is StepView.Open or StepView.Waiting)
+                {
+                    headBlocked |= position == At.Head;
+                    blocked[position + 1] = true;
+                }
+            }
+        }
+    }
+
+    private StepView Look(Step step, At at, long lastResult, bool laterInStage)
+    {
+        if (AskedAt(at) != Asked.Yes)
+        {
+            return StepView.NotHere;
+        }
+
+        StepRecord? record = _state.Find(at);
+        StepStanding standing = record?.Standing ?? StepStanding.Waiting;
+        if (standing == StepStanding.LeftOut)
+        {
+            return StepView.Done;
+        }
+
+        if (step.Work is StepWork.Sign)
+        {
+            bool covers = standing == StepStanding.Done && record!.Sequence >= lastResult;
+            return covers ? StepView.Done
+                : laterInStage ? StepView.Later
+                : StepView.Open;
+        }
+
+        if (step.Work is StepWork.Zero)
+        {
+            bool served =
+                _plan.CutOfZero(step.Index) is { } cut
+                && _state.StandingOf(new At(cut, at.Position)) is StepStanding.Done or StepStanding.Out;
+            return served || (standing == StepStanding.Done && !record!.Stale) ? StepView.Done : StepView.Open;
+        }
+
+        if (standing != StepStanding.Done)
+        {
+            return StepView.Open;
+        }
+
+        if (_plan.Procedure.Stages[step.StageIndex].AsFound)
+        {
+            return StepView.Done;
+        }
+
+        return record!.Stale ? StepView.Open : OfValues(step, at);
+    }
+
+    // A stale value is asked again by the first step after the one that moved its datum, else by the last that took it.
+    private StepView OfValues(Step step, At at)
+    {
+        StepView view = StepView.Done;
+        foreach (int characteristic in StaleGiven(at))
+        {
+            if (Asker(characteristic, at.Position) == step.Index)
+            {
+                return StepView.Open;
+            }
+
+            view = StepView.Later;
+        }
+
+        return view;
+    }
+
+    private IEnumerable<int> StaleGiven(At at)
+    {
+        Step step = _plan.Steps[at.Step];
+        if (step.Work is StepWork.Zero)
+        {
+            yield break;
+        }
+
+        foreach (string given in step.Gives)
+        {
+            int characteristic = _plan.CharacteristicIndex(given);
+            if (_state.Value(characteristic, at.Position) is { Stale: true })
+            {
+                yield return characteristic;
+            }
+        }
+    }
+
+    private int? Asker(int characteristic, int position)
+    {
+        int mover = _state.Value(characteristic, position)!.Mover;
+        int? last = null;
+        foreach (int taker in _plan.Takers(characteristic))
+        {
+            At at = new(taker, position);
+            if (AskedAt(at) != Asked.Yes || _state.StandingOf(at) == StepStanding.LeftOut)
+            {
+                continue;
+            }
+
+            if (taker > mover)
+            {
+                return taker;
+            }
+
+            last = _state.StandingOf(at) == StepStanding.Waiting ? last : taker;
+        }
+
+        return last;
+    }
+
+    private Asked AskedAt(Step step, int position)
+    {
+        if (step.OnlyWhere is { } condition)
+        {
+            FormulaOutcome outcome = condition.Evaluate(new RunScope(_state, position, staleToo: true));
+            if (outcome is FormulaOutcome.Known { Value: FormulaValue.Truth { Holds: false } })
+            {
+                return Asked.NotHere;
+            }
+        }
+
+        return step.IsWork is { } work && _plan.Head.Forbidden.ContainsKey(work) ? Asked.Forbidden : Asked.Yes;
+    }
+
+    private int Slot(At at) => (at.Step * _rows) + at.Position + 1;
+}

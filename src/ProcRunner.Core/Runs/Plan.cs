@@ -1,0 +1,165 @@
+using System.Collections.Frozen;
+using ProcRunner.Procedures;
+
+namespace ProcRunner.Runs;
+
+/// <summary>
+/// A procedure and a head spec joined, with what can be known of them before any reading: who takes what, what rests
+/// on what, how things are named in a trail. Immutable. The two must have passed <c>PlanCheck</c>.
+/// </summary>
+/// <remarks>
+/// Runs in reading order: <see cref="Plan"/> is what doesn't change, <see cref="RunEvent"/> what happened,
+/// <see cref="RunState"/> the fold of that, <see cref="Outlook"/> what is open now, <see cref="RunCommand"/> what a person
+/// wants, <see cref="RunDecider"/> what comes of it.
+/// </remarks>
+public sealed class Plan
+{
+    private readonly FrozenDictionary<string, int> _characteristics;
+    private readonly FrozenDictionary<string, int> _steps;
+    private readonly FrozenDictionary<string, int> _positions;
+    private readonly FrozenDictionary<string, int[]> _restingCharacteristics;
+    private readonly FrozenDictionary<string, int[]> _restingSteps;
+    private readonly FrozenDictionary<string, int[]> _deciders;
+    private readonly FrozenDictionary<string, int[]> _inspectors;
+    private readonly int[][] _takers;
+    private readonly int?[] _cutOfZero;
+
+    /// <summary>Joins the two.</summary>
+    public Plan(Procedure procedure, HeadSpec head)
+    {
+        Procedure = procedure;
+        Head = head;
+        _characteristics = Indexed(procedure.Characteristics.Select(c => c.Name));
+        _steps = Indexed(procedure.Steps.Select(s => s.FullName));
+        _positions = Indexed(head.Positions.Select(p => p.Name));
+        _restingCharacteristics = Grouped(
+            procedure.Characteristics.SelectMany((c, i) => c.RestsOn.Select(on => (on, i)))
+        );
+        _restingSteps = Grouped(
+            procedure.Steps.SelectMany(s => s.RestsOn.Concat(ReadNames.Of(s)).Distinct().Select(on => (on, s.Index)))
+        );
+        _takers = [.. procedure.Characteristics.Select(TakersOf)];
+        _deciders = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Decide).Select(s => (s.Subject, s.Index)));
+        _inspectors = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Inspect).Select(s => (s.Subject, s.Index)));
+        _cutOfZero = new int?[procedure.Steps.Count];
+        foreach (Step step in procedure.Steps)
+        {
+            if (step.Work is StepWork.Cut cut)
+            {
+                _cutOfZero[cut.ZeroStep] = step.Index;
+            }
+        }
+    }
+
+    /// <summary>The procedure.</summary>
+    public Procedure Procedure { get; }
+
+    /// <summary>The head spec.</summary>
+    public HeadSpec Head { get; }
+
+    /// <summary>The procedure's steps.</summary>
+    public IReadOnlyList<Step> Steps => Procedure.Steps;
+
+    /// <summary>The head's positions.</summary>
+    public IReadOnlyList<Position> Positions => Head.Positions;
+
+    /// <summary>Index of the step that cuts from the zero which this step sets; null for other steps.</summary>
+    public int? CutOfZero(int step) => _cutOfZero[step];
+
+    /// <summary>Index of a characteristic.</summary>
+    /// <exception cref="KeyNotFoundException">There is none of that name.</exception>
+    public int CharacteristicIndex(string name) => _characteristics[name];
+
+    /// <summary>Index of a characteristic, or false.</summary>
+    public bool TryCharacteristic(string name, out int index) => _characteristics.TryGetValue(name, out index);
+
+    /// <summary>Index of a step by its full name, or false.</summary>
+    public bool TryStep(string fullName, out int index) => _steps.TryGetValue(fullName, out index);
+
+    /// <summary>Index of a position by its name, or false.</summary>
+    public bool TryPosition(string name, out int index) => _positions.TryGetValue(name, out index);
+
+    /// <summary>Characteristics whose value rests on a datum or another characteristic.</summary>
+    public IReadOnlyList<int> CharacteristicsRestingOn(string name) =>
+        _restingCharacteristics.GetValueOrDefault(name, []);
+
+    /// <summary>Steps whose being done, or whose limits and targets, rest on a name.</summary>
+    public IReadOnlyList<int> StepsRestingOn(string name) => _restingSteps.GetValueOrDefault(name, []);
+
+    /// <summary>Steps that measure or cut to a characteristic and so can be asked to take it again, in order.</summary>
+    public IReadOnlyList<int> Takers(int characteristic) => _takers[characteristic];
+
+    /// <summary>Steps that decide about a subject, in order.</summary>
+    public IReadOnlyList<int> DecidersOf(string subject) => _deciders.GetValueOrDefault(subject, []);
+
+    /// <summary>Steps that inspect a subject, in order.</summary>
+    public IReadOnlyList<int> InspectorsOf(string subject) => _inspectors.GetValueOrDefault(subject, []);
+
+    /// <summary>The position's name, or "head".</summary>
+    public string PositionName(int position) => position == At.Head ? "head" : Positions[position].Name;
+
+    /// <summary>The position, or null for the head.</summary>
+    public Position? PositionOf(int position) => position == At.Head ? null : Positions[position];
+
+    /// <summary>How a person names a step at a position: <c>seat cut / recession at 3E</c>.</summary>
+    public string NameOf(At at) =>
+        at.Position == At.Head ? Steps[at.Step].FullName : $"{Steps[at.Step].FullName} at {PositionName(at.Position)}";
+
+    /// <summary>The position indices a step is for.</summary>
+    public IEnumerable<int> PositionsOf(Step step)
+    {
+        if (step.OfHead)
+        {
+            yield return At.Head;
+            yield break;
+        }
+
+        for (int i = 0; i < Positions.Count; i++)
+        {
+            if (step.Kinds.Count == 0 || step.Kinds.Contains(Positions[i].Kind))
+            {
+                yield return i;
+            }
+        }
+    }
+
+    /// <summary>The positions a move reaches from where it is made; for a thing of the head, the head.</summary>
+    public IEnumerable<int> Reached(Move move, int from)
+    {
+        if (IsOfHead(move.Of))
+        {
+            return [At.Head];
+        }
+
+        return move.Reach switch
+        {
+            Reach.Here when from != At.Head => [from],
+            Reach.Neighbours when from != At.Head => new[] { from - 1, from + 1 }.Where(i =>
+                i >= 0 && i < Positions.Count
+            ),
+            _ => Enumerable.Range(0, Positions.Count),
+        };
+    }
+
+    /// <summary>True when a datum or characteristic is one of the head.</summary>
+    public bool IsOfHead(string name) =>
+        TryCharacteristic(name, out int index)
+            ? Procedure.Characteristics[index].OfHead
+            : Procedure.Datums.FirstOrDefault(d => d.Name == name)?.OfHead ?? true;
+
+    private int[] TakersOf(Characteristic characteristic) =>
+        [
+            .. Procedure
+                .Steps.Where(s => s.Work is StepWork.Measure or StepWork.Cut && !Procedure.Stages[s.StageIndex].AsFound)
+                .Where(s => s.Gives.Contains(characteristic.Name))
+                .Select(s => s.Index),
+        ];
+
+    private static FrozenDictionary<string, int> Indexed(IEnumerable<string> names) =>
+        names.Select((name, i) => (name, i)).ToFrozenDictionary(p => p.name, p => p.i, StringComparer.Ordinal);
+
+    private static FrozenDictionary<string, int[]> Grouped(IEnumerable<(string On, int Index)> pairs) =>
+        pairs
+            .GroupBy(p => p.On, p => p.Index, StringComparer.Ordinal)
+            .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);
+}

@@ -1,0 +1,104 @@
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+using ProcRunner.Shop;
+
+namespace ProcRunner.Runs;
+
+/// <summary>Takes an entry as a reading: gauge, limits, places, verdict, worked-out values.</summary>
+internal static class ReadingTaker
+{
+    /// <summary>Reads an entry for a step at a position.</summary>
+    public static ReadingResult Read(Deciding on, At at, Taking taking, string text)
+    {
+        Characteristic characteristic = on.Plan.Procedure.Characteristics[
+            on.Plan.CharacteristicIndex(taking.Characteristic)
+        ];
+        Unit unit = characteristic.UnitOn(on.Plan.Head);
+        Limits limits;
+        switch (LimitFinder.Find(on.State, taking.Window, taking.Shift, at.Position))
+        {
+            case LimitResult.Found found:
+                limits = found.Limits;
+                break;
+            case LimitResult.Unknown unknown:
+                return Refused(
+                    $"No limit is known for {unknown.Name}: {unknown.Why}.",
+                    $"Choose one and say why: limit {unknown.Name} low … aim … high … because …"
+                );
+            case LimitResult.NotYet notYet:
+                return Refused($"The limits of {characteristic.Name} can't be worked out: {notYet.Why}.");
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+
+        (Gauge? gauge, RunEvent.GaugeChosen? chosen, Decision.Refused? unfit) = GaugeChooser.For(on, taking, limits);
+        if (unfit is not null)
+        {
+            return new ReadingResult.Refused(unfit);
+        }
+
+        int places = Math.Max(1, taking.Places.Count);
+        FieldHint field = new(unit, places, places, Hint(limits.Low, unit), Hint(limits.High, unit));
+        return EntryText.Parse(text, field) switch
+        {
+            EntryResult.Questioned q => new ReadingResult.Questioned(
+                new RunEvent.EntryQuestioned(at, text, q.Why, q.Meanings)
+            ),
+            EntryResult.Unreadable bad => Refused($"Read {bad.WhatWasRead}; expected {bad.Expected}.", bad.WhatToDo),
+            EntryResult.Taken taken => Judge(on, at, taking, characteristic, limits, taken, gauge, chosen),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+    }
+
+    private static ReadingResult Judge(
+        Deciding on,
+        At at,
+        Taking taking,
+        Characteristic characteristic,
+        Limits limits,
+        EntryResult.Taken taken,
+        Gauge? gauge,
+        RunEvent.GaugeChosen? chosen
+    )
+    {
+        Unit unit = characteristic.UnitOn(on.Plan.Head);
+        PlaceValue[] places =
+        [
+            .. taken.Values.Select((v, i) => new PlaceValue(taking.Places.Count > i ? taking.Places[i] : "", v)),
+        ];
+        Exact[] exact = [.. taken.Values.Select(Exact.Of)];
+        Exact? spread = null;
+        if (taking.Spread is { } formula)
+        {
+            (spread, string why) = LimitFinder.Work(on.State, formula, at.Position);
+            if (spread is null)
+            {
+                return Refused($"The limit of the spread can't be worked out: {why}.");
+            }
+        }
+
+        Judgement judgement = Judging.Of(characteristic.Name, exact, unit, limits, spread);
+        Quantity value =
+            taken.Values.Count == 1
+                ? taken.Values[0]
+                : Show.In(Statistics.Of(characteristic.Takes, exact), taken.Values[0].Unit);
+        TakenReading reading = new()
+        {
+            Characteristic = characteristic.Name,
+            Typed = taken.Typed,
+            Places = places,
+            Value = value,
+            Gauge = gauge?.Id ?? "",
+            Judgement = judgement,
+            Worked = [],
+        };
+        (IReadOnlyList<WorkedValue> worked, string notYet) = ValueWorker.Work(on, at, taking, reading);
+        return notYet.Length > 0 ? Refused(notYet) : new ReadingResult.Taken(reading with { Worked = worked }, chosen);
+    }
+
+    private static Quantity? Hint(Exact? end, Unit unit) =>
+        end is { } value && value.Dimension == unit.Dimension ? Show.In(value, unit) : null;
+
+    private static ReadingResult.Refused Refused(string why, params string[] whatToDo) =>
+        new(Deciding.No(why, whatToDo));
+}

@@ -1,0 +1,122 @@
+using ProcRunner.Procedures;
+using ProcRunner.Shop;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Runs;
+
+/// <summary>
+/// Says what comes of a command: the events to write down, or why not. Pure: the same run, shop, command and moment give
+/// the same answer, the run isn't changed, and nothing a person can type makes it throw.
+/// </summary>
+public static class RunDecider
+{
+    /// <summary>Decides.</summary>
+    public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment)
+    {
+        command = Cleaned(command);
+        Deciding on = new(state, shop, moment);
+        if (command is RunCommand.OpenJob open)
+        {
+            return state.Job is null
+                ? Deciding.Yes(new RunEvent.JobOpened(open.Header))
+                : Deciding.No("The job is open already.");
+        }
+
+        RunMachines machines = new(on);
+        if (machines.JobRefuses(command) is { } closed)
+        {
+            return closed;
+        }
+
+        return command switch
+        {
+            RunCommand.Note note => JobDecider.Note(note),
+            RunCommand.Hold hold => JobDecider.Hold(hold.Reason),
+            RunCommand.TakeUp => Deciding.Yes(new RunEvent.JobTakenUp()),
+            RunCommand.HandOver over => JobDecider.HandOver(on, over.To),
+            RunCommand.ChooseGauge gauge => JobDecider.ChooseGauge(on, gauge),
+            RunCommand.ChooseLimit limit => JobDecider.ChooseLimit(on, limit),
+            RunCommand.Report report => JobDecider.Report(on, report),
+            _ => AtStep(on, machines, command),
+        };
+    }
+
+    private static Decision AtStep(Deciding on, RunMachines machines, RunCommand command)
+    {
+        At at = command switch
+        {
+            RunCommand.Enter enter => enter.At,
+            RunCommand.Correct correct => correct.At,
+            RunCommand.LiftToMeasure lift => lift.At,
+            RunCommand.EndCut end => end.At,
+            RunCommand.TakeWay way => way.At,
+            RunCommand.Sign sign => sign.At,
+            RunCommand.LeaveOut leave => leave.At,
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
+        if (!IsPlace(on.Plan, at))
+        {
+            return Deciding.No("There is no such step at that position.");
+        }
+
+        if (machines.StepRefuses(at, command) is { } shut)
+        {
+            return shut;
+        }
+
+        return command switch
+        {
+            RunCommand.Enter enter => EntryDecider.Enter(on, at, enter.Text),
+            RunCommand.Correct correct => EntryDecider.Correct(on, correct),
+            RunCommand.LiftToMeasure => Lift(on, at),
+            RunCommand.EndCut when on.StepOf(at).Work is StepWork.Cut => CutDecider.End(on, at),
+            RunCommand.TakeWay way => WayDecider.Take(on, way),
+            RunCommand.Sign sign when on.StepOf(at).Work is StepWork.Sign work => SignDecider.Sign(
+                on,
+                at,
+                work,
+                sign.Mark,
+                sign.Beside
+            ),
+            RunCommand.LeaveOut leave => JobDecider.LeaveOut(on, leave),
+            _ => Deciding.No($"That can't be done at {on.Plan.NameOf(at)}."),
+        };
+    }
+
+    // Text is cleaned where it enters, so that what is decided on is what the trail keeps.
+    private static RunCommand Cleaned(RunCommand command) =>
+        command switch
+        {
+            RunCommand.Enter c => c with { Text = SafeText.Clean(c.Text) },
+            RunCommand.Correct c => c with { Text = SafeText.Clean(c.Text), Reason = SafeText.Clean(c.Reason) },
+            RunCommand.TakeWay c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.LeaveOut c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.Note c => c with { Text = SafeText.Clean(c.Text) },
+            RunCommand.Hold c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.ChooseLimit c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.OpenJob c => c with
+            {
+                Header = c.Header with
+                {
+                    Stamp = SafeText.Clean(c.Header.Stamp),
+                    Customer = SafeText.Clean(c.Header.Customer),
+                    Complaint = SafeText.Clean(c.Header.Complaint),
+                    EarlierWork = SafeText.Clean(c.Header.EarlierWork),
+                },
+            },
+            _ => command,
+        };
+
+    private static Decision Lift(Deciding on, At at) =>
+        on.State.Find(at) is { Cut: { Measures: false }, Standing: not StepStanding.Done }
+        && on.StepOf(at).Work is StepWork.Cut
+            ? Deciding.Yes(new RunEvent.CutterLifted(at))
+            : Deciding.No($"There is no cut under way at {on.Plan.NameOf(at)}.");
+
+    private static bool IsPlace(Plan plan, At at) =>
+        at.Step >= 0
+        && at.Step < plan.Steps.Count
+        && at.Position >= At.Head
+        && at.Position < plan.Positions.Count
+        && plan.PositionsOf(plan.Steps[at.Step]).Contains(at.Position);
+}

@@ -1,0 +1,367 @@
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+
+namespace ProcRunner.Runs;
+
+/// <summary>
+/// A job as its entries left it. <c>Apply</c> only copies what the events say: it evaluates no formula and
+/// compares no limit. Not thread-safe; one owner applies, others read.
+/// </summary>
+public sealed class RunState
+{
+    private readonly StepRecord?[] _steps;
+    private readonly ValueRecord?[] _values;
+    private readonly int _rows;
+
+    /// <summary>The state before any entry.</summary>
+    /// <param name="plan">What is worked to.</param>
+    /// <param name="jobId">The job's id in the store.</param>
+    public RunState(Plan plan, string jobId)
+    {
+        (Plan, JobId) = (plan, jobId);
+        _rows = plan.Positions.Count + 1;
+        _steps = new StepRecord?[plan.Steps.Count * _rows];
+        _values = new ValueRecord?[plan.Procedure.Characteristics.Count * _rows];
+    }
+
+    /// <summary>What is worked to.</summary>
+    public Plan Plan { get; }
+
+    /// <summary>The job's id in the store.</summary>
+    public string JobId { get; }
+
+    /// <summary>The job, or null before it is opened.</summary>
+    public JobHeader? Job { get; private set; }
+
+    /// <summary>Where the job stands.</summary>
+    public JobStanding Standing { get; private set; }
+
+    /// <summary>Why it is held or scrapped; empty otherwise.</summary>
+    public string StandingReason { get; private set; } = "";
+
+    /// <summary>Sequence of the last entry; 0 before any.</summary>
+    public long Sequence { get; private set; }
+
+    /// <summary>The person the job was last handed to; empty when never.</summary>
+    public string Worker { get; private set; } = "";
+
+    /// <summary>The step and position that the last entry was about, or null.</summary>
+    public At? LastAt { get; private set; }
+
+    /// <summary>Gauges in use, by kind.</summary>
+    public Dictionary<string, string> Gauges { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>Limits chosen in the run.</summary>
+    public List<RunEvent.LimitChosen> ChosenLimits { get; } = [];
+
+    /// <summary>Notes with the sequence of their entry.</summary>
+    public List<(long Sequence, RunEvent.Noted Note)> Notes { get; } = [];
+
+    /// <summary>Parts fitted, in order.</summary>
+    public List<RunEvent.PartFitted> Parts { get; } = [];
+
+    /// <summary>The record of a step at a position, or null before anything happened there.</summary>
+    public StepRecord? Find(At at) => _steps[Slot(at.Step, at.Position)];
+
+    /// <summary>The latest value of a characteristic at a position, or null.</summary>
+    public ValueRecord? Value(int characteristic, int position) => _values[Slot(characteristic, position)];
+
+    /// <summary>The latest value by name, or null when there is none of that name or no value yet.</summary>
+    public ValueRecord? Value(string characteristic, int position) =>
+        Plan.TryCharacteristic(characteristic, out int index) ? Value(index, position) : null;
+
+    /// <summary>The standing of a step at a position.</summary>
+    public StepStanding StandingOf(At at) => Find(at)?.Standing ?? StepStanding.Waiting;
+
+    /// <summary>The latest choice about a subject at a position or of the head; null while there is none.</summary>
+    public string? ChoiceOf(string subject, int position) => LastSaid(Plan.DecidersOf(subject), position);
+
+    /// <summary>The latest finding of an inspection at a position or of the head; null while there is none.</summary>
+    public string? FindingOf(string subject, int position) => LastSaid(Plan.InspectorsOf(subject), position);
+
+    /// <summary>Takes over what one entry says.</summary>
+    /// <param name="sequence">The entry's sequence in the trail.</param>
+    /// <param name="events">Its events, in order.</param>
+    public void Apply(long sequence, IReadOnlyList<RunEvent> events)
+    {
+        Sequence = sequence;
+        for (int i = 0; i < events.Count; i++)
+        {
+            Apply(events[i]);
+        }
+    }
+
+    private void Apply(RunEvent happened)
+    {
+        switch (happened)
+        {
+            case RunEvent.JobOpened opened:
+                Job = opened.Header;
+                break;
+            case RunEvent.ReadingTaken taken:
+                Apply(taken);
+                break;
+            case RunEvent.EntryQuestioned questioned:
+                Touch(questioned.At).Question = questioned;
+                break;
+            case RunEvent.FindingNoted finding:
+                Apply(finding);
+                break;
+            case RunEvent.ChoiceMade choice:
+                Finish(choice.At, choice.Choice);
+                break;
+            case RunEvent.StepDone done:
+                Finish(done.At, done.Said);
+                break;
+            case RunEvent.PartFitted fitted:
+                Finish(fitted.At, $"{fitted.Number}, lot {fitted.Lot}");
+                Parts.Add(fitted);
+                break;
+            case RunEvent.LeftOut leftOut:
+                Finish(leftOut.At, leftOut.Reason).Standing = StepStanding.LeftOut;
+                break;
+            case RunEvent.WentStale stale:
+                Apply(stale);
+                break;
+            case RunEvent.Reopened reopened:
+                Apply(reopened);
+                break;
+            default:
+                ApplyCutOrMark(happened);
+                break;
+        }
+    }
+
+    private void ApplyCutOrMark(RunEvent happened)
+    {
+        switch (happened)
+        {
+            case RunEvent.ZeroSet zero:
+                Apply(zero);
+                break;
+            case RunEvent.PassCut pass:
+                StepRecord cut = Touch(pass.At);
+                cut.BeforeLastPass = cut.Cut;
+                cut.Cut = pass.Progress;
+                cut.Standing = StepStanding.InHand;
+                cut.Stale = false;
+                cut.Sequence = Sequence;
+                break;
+            case RunEvent.CutterLifted lifted:
+                StepRecord raised = Touch(lifted.At);
+                raised.Cut = raised.Cut is { } progress ? progress with { Measures = true } : null;
+                break;
+            case RunEvent.CutEnded ended:
+                Finish(ended.At, "");
+                break;
+            case RunEvent.WayTaken way:
+                Touch(way.At).Standing = way.Kind is WayKind.Again ? AfterAgain(way.At) : StepStanding.Out;
+                break;
+            case RunEvent.Conceded conceded:
+                Finish(conceded.At, conceded.Reason).Conceded = true;
+                break;
+            case RunEvent.SignedOff signed:
+                Finish(signed.At, signed.Mark.Name);
+                break;
+            case RunEvent.JobReleased released:
+                Finish(released.At, released.Mark.Name);
+                Standing = JobStanding.Released;
+                break;
+            default:
+                ApplyToJob(happened);
+                break;
+        }
+    }
+
+    private void ApplyToJob(RunEvent happened)
+    {
+        switch (happened)
+        {
+            case RunEvent.HeadScrapped scrapped:
+                (Standing, StandingReason) = (JobStanding.Scrapped, scrapped.Reason);
+                break;
+            case RunEvent.JobHeld held:
+                (Standing, StandingReason) = (JobStanding.Held, held.Reason);
+                break;
+            case RunEvent.JobTakenUp:
+                (Standing, StandingReason) = (JobStanding.Open, "");
+                break;
+            case RunEvent.HandedOver handed:
+                Worker = handed.To;
+                break;
+            case RunEvent.GaugeChosen chosen:
+                Gauges[chosen.Kind] = chosen.Gauge;
+                break;
+            case RunEvent.LimitChosen limit:
+                ChosenLimits.Add(limit);
+                break;
+            case RunEvent.Noted note:
+                Notes.Add((Sequence, note));
+                break;
+            case RunEvent.EntryCorrected corrected:
+                LastAt = corrected.At;
+                break;
+            default:
+                break;
+        }
+    }
+
+    private void Apply(RunEvent.ReadingTaken taken)
+    {
+        TakenReading reading = taken.Reading;
+        StepRecord record = Touch(taken.At);
+        record.Readings.Add(reading);
+        record.Question = null;
+        record.Stale = false;
+        record.Sequence = Sequence;
+        Keep(taken.At, reading.Characteristic, reading.Value, reading.Places, reading.Judgement);
+        foreach (WorkedValue worked in reading.Worked)
+        {
+            Keep(taken.At, worked.Name, worked.Value, [], worked.Judgement);
+        }
+
+        record.Fails += reading.Good ? 0 : 1;
+        StepWork work = Plan.Steps[taken.At.Step].Work;
+        if (!reading.Good)
+        {
+            record.Standing = StepStanding.Out;
+        }
+        else if (work is StepWork.Zero)
+        {
+            (record.Standing, record.AtZero) = (StepStanding.InHand, reading);
+        }
+        else
+        {
+            record.Standing =
+                reading.Judgement.Verdict == Verdict.Short ? StepStanding.InHand : Finish(taken.At, "").Standing;
+        }
+
+        if (work is StepWork.Cut && record.Cut is { } cut)
+        {
+            record.Cut = cut with { Reading = reading.Value, TravelAtReading = cut.Travel, Measures = false };
+        }
+    }
+
+    private void Apply(RunEvent.FindingNoted finding)
+    {
+        StepRecord record = Finish(finding.At, finding.Finding);
+        record.Standing = finding.Good ? StepStanding.Done : StepStanding.Out;
+        record.Fails += finding.Good ? 0 : 1;
+    }
+
+    private void Apply(RunEvent.ZeroSet zero)
+    {
+        StepRecord record = Finish(zero.At, zero.Typed);
+        Quantity none = new(0, zero.Zero.Set.Unit);
+        record.Cut = new CutProgress(zero.Zero, zero.Zero.Set, none, none, zero.Zero.Measured, Measures: false);
+        if (Plan.CutOfZero(zero.At.Step) is { } cut)
+        {
+            StepRecord served = Touch(new At(cut, zero.At.Position));
+            (served.Cut, served.BeforeLastPass) = (record.Cut, null);
+            served.Standing = served.Standing == StepStanding.Out ? StepStanding.Out : StepStanding.Waiting;
+            LastAt = zero.At;
+        }
+    }
+
+    private void Apply(RunEvent.WentStale stale)
+    {
+        foreach (StaleItem item in stale.Items)
+        {
+            if (item.Characteristic >= 0 && Value(item.Characteristic, item.Position) is { } value)
+            {
+                (value.Stale, value.Cause, value.Mover) = (true, stale.Cause, stale.Mover);
+            }
+            else if (item.Step >= 0 && Find(new At(item.Step, item.Position)) is { } record)
+            {
+                (record.Stale, record.Cause) = (true, stale.Cause);
+            }
+        }
+    }
+
+    private void Apply(RunEvent.Reopened reopened)
+    {
+        foreach (At at in reopened.Items)
+        {
+            StepRecord record = _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
+            record.Standing = StepStanding.Waiting;
+            (record.Stale, record.Cause, record.Conceded) = (false, reopened.Cause, false);
+            (record.Cut, record.AtZero, record.BeforeLastPass, record.Question) = (null, null, null, null);
+            record.Fails = 0;
+        }
+    }
+
+    // A cut that is measured again keeps its zero; anything else begins anew.
+    private StepStanding AfterAgain(At at)
+    {
+        StepRecord record = Touch(at);
+        if (record.Cut is { } cut && Plan.Steps[at.Step].Work is StepWork.Cut)
+        {
+            record.Cut = cut with { Measures = true };
+            return StepStanding.InHand;
+        }
+
+        record.AtZero = null;
+        return StepStanding.Waiting;
+    }
+
+    private void Keep(
+        At at,
+        string characteristic,
+        Quantity value,
+        IReadOnlyList<PlaceValue> places,
+        Judgement judgement
+    )
+    {
+        if (!Plan.TryCharacteristic(characteristic, out int index))
+        {
+            return;
+        }
+
+        bool ofHead = Plan.Procedure.Characteristics[index].OfHead;
+        int slot = Slot(index, ofHead ? At.Head : at.Position);
+        ValueRecord record = _values[slot] ??= new ValueRecord();
+        (record.Value, record.Places, record.Judgement) = (value, places, judgement);
+        (record.ByStep, record.Sequence) = (at.Step, Sequence);
+        (record.Stale, record.Cause, record.Mover) = (false, "", -1);
+        if (record.AsFound is null && Plan.Procedure.Stages[Plan.Steps[at.Step].StageIndex].AsFound)
+        {
+            record.AsFound = value;
+        }
+    }
+
+    private string? LastSaid(IReadOnlyList<int> steps, int position)
+    {
+        (long Sequence, string? Said) last = (0, null);
+        foreach (int step in steps)
+        {
+            int where = Plan.Steps[step].OfHead ? At.Head : position;
+            if (
+                _steps[Slot(step, where)] is { Sequence: > 0 } record
+                && record.Standing is StepStanding.Done or StepStanding.Out
+                && record.Sequence >= last.Sequence
+            )
+            {
+                last = (record.Sequence, record.Said);
+            }
+        }
+
+        return last.Said;
+    }
+
+    private StepRecord Finish(At at, string said)
+    {
+        StepRecord record = Touch(at);
+        record.Standing = StepStanding.Done;
+        (record.Stale, record.Cause, record.Question) = (false, "", null);
+        (record.Sequence, record.Said) = (Sequence, said);
+        return record;
+    }
+
+    private StepRecord Touch(At at)
+    {
+        LastAt = at;
+        return _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
+    }
+
+    private int Slot(int index, int position) => (index * _rows) + position + 1;
+}

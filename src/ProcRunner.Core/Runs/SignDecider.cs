@@ -1,0 +1,61 @@
+using ProcRunner.Procedures;
+
+namespace ProcRunner.Runs;
+
+/// <summary>Sign-offs and the release. None over an open or a stale gate.</summary>
+internal static class SignDecider
+{
+    /// <summary>Signs the stage so far, or releases the job.</summary>
+    public static Decision Sign(Deciding on, At at, StepWork.Sign sign, Mark mark, Mark? beside)
+    {
+        bool release = sign.Meaning == "released";
+        if (release && NotReady(on, at) is { } open)
+        {
+            return open;
+        }
+
+        if (MarkFault(on, at, release, mark, sign.ByLead) is { } fault)
+        {
+            return fault;
+        }
+
+        if (Marks.IsTrainee(on, mark) && beside is null)
+        {
+            return Deciding.No($"{mark.Name} is a trainee: a lead signs beside.", "Ask a lead to sign as well.");
+        }
+
+        if (beside is not null && MarkFault(on, at, release, beside, byLead: true) is { } besideFault)
+        {
+            return besideFault;
+        }
+
+        return Deciding.Yes(
+            release
+                ? new RunEvent.JobReleased(at, on.Moment.LastDigest, mark, beside)
+                : new RunEvent.SignedOff(at, sign.Meaning, SignedBytes.CoversOf(on.State, at).ToString(), mark, beside)
+        );
+    }
+
+    /// <summary>Why the job can't be released yet, or null: anything open, stale, out or not covered by a sign-off.</summary>
+    public static Decision.Refused? NotReady(Deciding on, At at)
+    {
+        string[] open =
+        [
+            .. on
+                .Outlook.All.Where(other =>
+                    other != at && on.Outlook.ViewOf(other) is not (StepView.Done or StepView.NotHere)
+                )
+                .Take(5)
+                .Select(other => $"Still to do: {on.Plan.NameOf(other)}"),
+        ];
+        return open.Length == 0 ? null : Deciding.No("The head can't be released yet.", open);
+    }
+
+    private static Decision.Refused? MarkFault(Deciding on, At at, bool release, Mark mark, bool byLead)
+    {
+        byte[] signed = release
+            ? SignedBytes.OfRelease(on.State, at, mark, on.Moment.LastDigest)
+            : SignedBytes.OfStage(on.State, at, mark);
+        return Marks.Fault(on, mark, signed, byLead);
+    }
+}

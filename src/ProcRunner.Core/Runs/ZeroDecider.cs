@@ -1,0 +1,102 @@
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+using ProcRunner.ShopMath;
+
+namespace ProcRunner.Runs;
+
+/// <summary>A zero point: first the reading at touch-off, then the number that the readout was set to.</summary>
+internal static class ZeroDecider
+{
+    /// <summary>Takes an entry at a zero step.</summary>
+    public static Decision Enter(Deciding on, At at, StepWork.Zero zero, string text)
+    {
+        StepRecord? record = on.State.Find(at);
+        bool measured = zero.From is null || (record is { AtZero: not null, Stale: false } && record.Cut is null);
+        return zero.From is { } taking && !measured ? Measure(on, at, taking, text) : Set(on, at, record, text);
+    }
+
+    /// <summary>The number that the readout is to be set to, or null while the reading is due or no readout is set up.</summary>
+    public static Quantity? NumberToSet(Deciding on, At at)
+    {
+        if (on.Shop.Readout is null)
+        {
+            return null;
+        }
+
+        StepWork.Zero zero = (StepWork.Zero)on.StepOf(at).Work;
+        StepRecord? record = on.State.Find(at);
+        bool measured = zero.From is null || (record is { AtZero: not null, Stale: false } && record.Cut is null);
+        return measured ? Maths(on, at).NumberToSet(Exact.Of(MeasuredAt(on, record))) : null;
+    }
+
+    private static Decision Measure(Deciding on, At at, Taking taking, string text)
+    {
+        switch (ReadingTaker.Read(on, at, taking, text))
+        {
+            case ReadingResult.Questioned questioned:
+                return Deciding.Yes(questioned.Question);
+            case ReadingResult.Taken taken:
+                return Deciding.Yes(
+                    taken.Gauge,
+                    on.Stales(
+                        at,
+                        on.MovesOf(at).Concat(on.Changed(at, taken.Reading)),
+                        $"{taking.Characteristic} was measured again"
+                    ),
+                    new RunEvent.ReadingTaken(at, taken.Reading)
+                );
+            case ReadingResult.Refused refused:
+                return refused.Why;
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    private static Decision Set(Deciding on, At at, StepRecord? record, string text)
+    {
+        if (on.Shop.Readout is not { } readout)
+        {
+            return Deciding.No(
+                "The machine's readout hasn't been set up.",
+                "Set it up first: procrunner gauges readout …"
+            );
+        }
+
+        Quantity measured = MeasuredAt(on, record);
+        Quantity wanted = Maths(on, at).NumberToSet(Exact.Of(measured));
+        EntryResult entry = EntryText.Parse(text, new FieldHint(readout.Unit, 1, 1, null, null));
+        if (entry is not EntryResult.Taken { Values: [{ } shown] } taken)
+        {
+            return EntryRefusal.Of(entry, $"what the readout shows, in {readout.Unit}");
+        }
+
+        if (shown.Dimension != wanted.Dimension || !shown.SameAs(wanted))
+        {
+            return Deciding.No(
+                $"The readout shows {shown}; at this zero it must show {wanted}.",
+                $"Set the readout to {wanted}, then type what it shows."
+            );
+        }
+
+        StaleItem[] others =
+        [
+            .. on
+                .Plan.Steps.Where(s => s.Work is StepWork.Zero)
+                .SelectMany(s => on.Plan.PositionsOf(s).Select(p => new At(s.Index, p)))
+                .Where(other => other != at && on.State.Find(other) is { Standing: StepStanding.Done, Stale: false })
+                .Select(other => new StaleItem(-1, other.Step, other.Position)),
+        ];
+        RunEvent.WentStale? stale =
+            others.Length == 0 ? null : new RunEvent.WentStale(others, "the readout was set for another cut", at.Step);
+        return Deciding.Yes(
+            stale,
+            new RunEvent.ZeroSet(at, new ZeroPoint(wanted, measured), ReadoutWords.Of(readout), taken.Typed)
+        );
+    }
+
+    private static ReadoutMaths Maths(Deciding on, At at) =>
+        new(on.Shop.Readout!, on.Plan.PositionOf(at.Position)?.GuideAngle ?? 0);
+
+    private static Quantity MeasuredAt(Deciding on, StepRecord? record) =>
+        record?.AtZero?.Value ?? new Quantity(0, on.Plan.Head.LengthUnit);
+}

@@ -1,0 +1,175 @@
+using System.Globalization;
+using ProcRunner.Quantities;
+using Referee = UnitsNet;
+
+namespace ProcRunner.Tests.Quantities;
+
+public sealed class UnitsTests
+{
+    // Typed a second time, independent of the table: how many of the reference unit are in one unit, as a ratio.
+    // Sources: NIST SP 811 (2008), appendices B.8 and B.9 (inch, foot, pound 0.453 592 37 kg, gravity 9.806 65 m/s2,
+    // bar, minute of angle, degree Fahrenheit); SI Brochure, 9th edition (2019) for prefixes, minute and newton.
+    public static TheoryData<string, string, string, string> Factors =>
+        new()
+        {
+            { "", "1", "1", "" },
+            { "%", "1", "100", "" },
+            { "in", "25.4", "1", "mm" },
+            { "thou", "0.0254", "1", "mm" },
+            { "\u00B5in", "0.0254", "1000", "mm" },
+            { "mm", "1", "1", "mm" },
+            { "\u00B5m", "1", "1000", "mm" },
+            { "deg", "1", "1", "deg" },
+            { "arcmin", "1", "60", "deg" },
+            { "rpm", "360", "60", "deg/s" },
+            { "Hz", "1", "1", "Hz" },
+            { "s", "1", "1", "s" },
+            { "min", "60", "1", "s" },
+            { "N", "1", "1", "N" },
+            { "lbf", "4.4482216152605", "1", "N" },
+            { "N/mm", "1", "1", "N/mm" },
+            { "lbf/in", "4.4482216152605", "25.4", "N/mm" },
+            { "N\u00B7m", "1", "1", "N\u00B7m" },
+            { "lbf\u00B7ft", "1.3558179483314004", "1", "N\u00B7m" },
+            { "Pa", "1", "1", "Pa" },
+            { "kPa", "1000", "1", "Pa" },
+            { "MPa", "1000000", "1", "Pa" },
+            { "GPa", "1000000000", "1", "Pa" },
+            { "bar", "100000", "1", "Pa" },
+            { "psi", "4.4482216152605", "0.00064516", "Pa" },
+            { "inHg", "3386.388640341", "1", "Pa" },
+            { "degC", "1", "1", "K" },
+            { "degF", "1", "1.8", "K" },
+            { "K", "1", "1", "K" },
+            { "degF-diff", "1", "1.8", "K" },
+            { "1/K", "1", "1", "1/K" },
+            { "1/degF-diff", "1.8", "1", "1/K" },
+            { "cm3", "1", "1", "cm3" },
+            { "in3", "16.387064", "1", "cm3" },
+            { "ft/min", "304.8", "60", "mm/s" },
+            { "m/min", "1000", "60", "mm/s" },
+            { "mm/rev", "1", "360", "mm/deg" },
+            { "in/rev", "25.4", "360", "mm/deg" },
+        };
+
+    [Theory]
+    [MemberData(nameof(Factors))]
+    public void A_factor_is_what_its_source_says(string symbol, string above, string below, string reference)
+    {
+        Rational expected = Rational.FromDecimal(Number(above)) / Rational.FromDecimal(Number(below));
+        Assert.Equal(expected * BaseUnitsIn(reference), Units.Find(symbol)!.Factor);
+    }
+
+    // 1 N = 1 kg m/s2 = 1000 kg mm/s2 and so on: mm, kg, s, K and deg are the base.
+    private static Rational BaseUnitsIn(string reference) =>
+        reference switch
+        {
+            "N" or "N/mm" or "cm3" => Rational.FromInteger(1000),
+            "N\u00B7m" => Rational.FromInteger(1000000),
+            "Pa" => Rational.FromRatio(1, 1000),
+            _ => Rational.One,
+        };
+
+    [Fact]
+    public void Every_unit_has_a_second_opinion_and_says_where_its_factor_is_from()
+    {
+        Assert.Equal(Units.All.Select(unit => unit.Symbol), Factors.Select(row => (string)row[0]));
+        Assert.All(
+            Units.All,
+            unit => Assert.True(unit.Factor.Sign > 0 && unit.Source.Length > 0 && unit.Name.Length > 0)
+        );
+    }
+
+    // The rounded figures as printed in NIST SP 811 (2008), appendix B.8.
+    [Theory]
+    [InlineData("psi", "Pa", "6894.757", 3)]
+    [InlineData("inHg", "Pa", "3386.389", 3)]
+    [InlineData("lbf", "N", "4.448222", 6)]
+    [InlineData("lbf\u00B7ft", "N\u00B7m", "1.355818", 6)]
+    [InlineData("in3", "cm3", "16.38706", 5)]
+    [InlineData("ft/min", "m/min", "0.3048", 4)]
+    public void Rounds_to_the_printed_figure(string from, string to, string printed, int digits)
+    {
+        Assert.True(
+            new Quantity(1, Units.Find(from)!).TryConvert(
+                Units.Find(to)!,
+                digits,
+                Rounding.Nearest,
+                out Quantity result
+            )
+        );
+        Assert.Equal(Number(printed), result.Value);
+    }
+
+    public static TheoryData<string, string, double> Referees =>
+        new()
+        {
+            { "in", "mm", Referee.Length.FromInches(1).Millimeters },
+            { "thou", "mm", Referee.Length.FromMils(1).Millimeters },
+            { "\u00B5in", "mm", Referee.Length.FromMicroinches(1).Millimeters },
+            { "\u00B5m", "mm", Referee.Length.FromMicrometers(1).Millimeters },
+            { "arcmin", "deg", Referee.Angle.FromArcminutes(1).Degrees },
+            { "lbf", "N", Referee.Force.FromPoundsForce(1).Newtons },
+            { "lbf\u00B7ft", "N\u00B7m", Referee.Torque.FromPoundForceFeet(1).NewtonMeters },
+            { "psi", "kPa", Referee.Pressure.FromPoundsForcePerSquareInch(1).Kilopascals },
+            { "bar", "psi", Referee.Pressure.FromBars(1).PoundsForcePerSquareInch },
+            { "GPa", "MPa", Referee.Pressure.FromGigapascals(1).Megapascals },
+            { "min", "s", Referee.Duration.FromMinutes(1).Seconds },
+            { "in3", "cm3", Referee.Volume.FromCubicInches(1).CubicCentimeters },
+            { "ft/min", "m/min", Referee.Speed.FromFeetPerMinute(1).MetersPerMinutes },
+            { "degF", "degC", Referee.Temperature.FromDegreesFahrenheit(1).DegreesCelsius },
+            { "degF-diff", "K", Referee.TemperatureDelta.FromDegreesFahrenheit(1).Kelvins },
+            { "1/degF-diff", "1/K", Referee.CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(1).PerKelvin },
+            { "%", "", Referee.Ratio.FromPercent(1).DecimalFractions },
+        };
+
+    [Theory]
+    [MemberData(nameof(Referees))]
+    public void Agrees_with_a_general_library(string from, string to, double expected)
+    {
+        double ours = Exact.Of(new Quantity(1, Units.Find(from)!)).In(Units.Find(to)!).ToDouble();
+        Assert.InRange(ours / expected, 1 - 1e-12, 1 + 1e-12);
+    }
+
+    // The library itself works with factors rounded to so many digits here.
+    [Fact]
+    public void Agrees_with_a_general_library_as_far_as_its_digits_go()
+    {
+        double mercury = Exact.Of(new Quantity(1, Units.InchOfMercury)).In(Units.Pascal).ToDouble();
+        Assert.InRange(mercury / Referee.Pressure.FromInchesOfMercury(1).Pascals, 1 - 5e-6, 1 + 5e-6);
+        double spring = Exact.Of(new Quantity(1, Units.PoundForcePerInch)).In(Units.NewtonPerMillimetre).ToDouble();
+        double theirs = Referee.ForcePerLength.FromPoundsForcePerInch(1).NewtonsPerMillimeter;
+        Assert.InRange(spring / theirs, 1 - 5e-9, 1 + 5e-9);
+    }
+
+    [Fact]
+    public void A_text_names_one_unit()
+    {
+        string[] texts = [.. Units.All.SelectMany(unit => unit.Aliases.Prepend(unit.Symbol))];
+        Assert.Equal(texts.Length, texts.Distinct(StringComparer.Ordinal).Count());
+        Assert.All(
+            Units.All,
+            unit => Assert.All(unit.Aliases.Prepend(unit.Symbol), text => Assert.Same(unit, Units.Find(text)))
+        );
+    }
+
+    [Theory]
+    [InlineData("\u00B5m", "\u03BCm")] // micro sign, Greek small mu
+    [InlineData("\u00B5m", "um")]
+    [InlineData("\u00B5in", "\u03BCin")]
+    [InlineData("in", "\"")]
+    [InlineData("deg", "\u00B0")]
+    [InlineData("cm3", "cc")]
+    public void Has_the_usual_aliases(string symbol, string alias) =>
+        Assert.Same(Units.Find(symbol), Units.Find(alias));
+
+    [Theory]
+    [InlineData("mil")] // a thousandth of an inch to some, a millimetre to others
+    [InlineData("mPa")]
+    [InlineData("Mm")]
+    [InlineData("kn")]
+    [InlineData(" in")]
+    public void Knows_no_unit_that_could_be_another(string text) => Assert.Null(Units.Find(text));
+
+    private static decimal Number(string text) => decimal.Parse(text, CultureInfo.InvariantCulture);
+}
