@@ -31,6 +31,18 @@ internal ref struct TrailHeader
     /// <summary>The digest of the entry before, 64 digits.</summary>
     public ReadOnlySpan<byte> PreviousHex { get; private set; }
 
+    /// <summary>How far the shop book had got.</summary>
+    public readonly long BookSequence => _bookSequence;
+
+    /// <summary>The digest of the shop book's last entry then.</summary>
+    public readonly Digest BookDigest => Digest.Parse(_bookDigest) ?? Digest.Zero;
+
+    /// <summary>The id of the person at work.</summary>
+    public readonly string Operator => CanonicalEscape.Unescape(_by);
+
+    /// <summary>What a first entry says for the store.</summary>
+    public readonly JobOpening? Opening => _opens.IsEmpty ? null : OpeningOf((Json.Map)CanonicalJson.ReadTrusted(_opens));
+
     /// <summary>Takes a line with its LF apart.</summary>
     /// <param name="line">The bytes, LF included.</param>
     /// <param name="hex">Gets the line's digest, 64 digits.</param>
@@ -76,11 +88,11 @@ internal ref struct TrailHeader
             Previous = Digest.Parse(PreviousHex) ?? Digest.Zero,
             At = new(_at, TimeSpan.Zero),
             Offset = _offset,
-            Operator = CanonicalEscape.Unescape(_by),
+            Operator = Operator,
             Bench = CanonicalEscape.Unescape(_bench),
-            Book = new(_bookSequence, Digest.Parse(_bookDigest) ?? Digest.Zero),
+            Book = new(_bookSequence, BookDigest),
             Anchor = Anchor,
-            Opening = _opens.IsEmpty ? null : OpeningOf((Json.Map)CanonicalJson.ReadTrusted(_opens)),
+            Opening = Opening,
             Events = [.. ((Json.List)CanonicalJson.ReadTrusted(_events)).Items.Cast<Json.Map>()],
         };
 
@@ -141,7 +153,7 @@ internal ref struct TrailHeader
         (_seen & TrailFieldSet.Required) == TrailFieldSet.Required
         && Sequence >= 1
         && !Of.IsEmpty
-        && (_opens.IsEmpty || (Sequence == 1 && OpeningOf((Json.Map)CanonicalJson.ReadTrusted(_opens)) is not null));
+        && (_opens.IsEmpty || (Sequence == 1 && Opening is not null));
 
     private bool ReadFields(ReadOnlySpan<byte> json)
     {
