@@ -11,7 +11,12 @@ internal static class FileBytes
         var whole = new Place(log.File, 0, 0);
         try
         {
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            using var stream = new FileStream(
+                path,
+                FileMode.Open,
+                FileAccess.Read,
+                FileShare.ReadWrite | FileShare.Delete
+            );
             byte[] buffer = new byte[FileLimits.Bytes + 1];
             int read = stream.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
             if (read > FileLimits.Bytes)
@@ -25,7 +30,9 @@ internal static class FileBytes
         catch (Exception error)
             when (error is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            string why = error is FileNotFoundException or DirectoryNotFoundException ? "it isn't there" : "the system refuses";
+            string why = error is FileNotFoundException or DirectoryNotFoundException
+                ? "it isn't there"
+                : "the system refuses";
             log.Add("PR-Y12", whole, $"the file can't be opened: {why}; check its name and who may read it");
             return null;
         }

@@ -34,7 +34,7 @@ internal sealed class ProblemLog(string file)
             .. _problems
                 .OrderBy(problem => problem.Place.Line)
                 .ThenBy(problem => problem.Place.Column)
-                .ThenBy(problem => problem.Code, StringComparer.Ordinal)
+                .ThenBy(problem => problem.Code, StringComparer.Ordinal),
         ];
 
     private void Add(Problem problem)

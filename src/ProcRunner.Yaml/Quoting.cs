@@ -25,9 +25,7 @@ internal static class Quoting
 
     /// <summary><c>a, b or c</c>.</summary>
     public static string AnyOf(IReadOnlyCollection<string> words) =>
-        words.Count < 2
-            ? string.Concat(words)
-            : $"{string.Join(", ", words.Take(words.Count - 1))} or {words.Last()}";
+        words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.Take(words.Count - 1))} or {words.Last()}";
 
     /// <summary>What was probably meant, or what there is: <c>did you mean 'seat'?</c></summary>
     public static string Hint(string word, IReadOnlyCollection<string> known)
@@ -40,7 +38,7 @@ internal static class Quoting
         IReadOnlyList<string> near = NearNames.Of(Shorten(word, Longest), known);
         return (near.Count, known.Count) switch
         {
-            ( > 0, _) => $"did you mean {AnyOf([.. near.Select(Of)])}?",
+            (> 0, _) => $"did you mean {AnyOf([.. near.Select(Of)])}?",
             (_, 0) => "there is none",
             (_, <= 16) => $"known are {string.Join(", ", known)}",
             _ => "correct it",

@@ -55,8 +55,9 @@ internal sealed class ExpectedRange
             .Range(1, MostShift)
             .SelectMany(size => new[] { -size, size })
             .Select(shift => Line(values, value => Shift(value, shift), fits));
+        // A pure number has no unit to type, so a meaning without one would be read as something else.
         IEnumerable<string?> converted = Units
-            .All.Where(unit => unit.Dimension == _unit.Dimension && unit != _unit)
+            .All.Where(unit => unit.Dimension == _unit.Dimension && unit != _unit && unit != Units.One)
             .Select(unit => Line(values, value => new Quantity(value.Value, unit), fits));
         string? turned = Line(values, value => new Quantity(-value.Value, _unit), fits);
         return shifted

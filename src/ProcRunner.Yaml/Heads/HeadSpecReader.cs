@@ -91,7 +91,11 @@ internal sealed class HeadSpecReader(ProblemLog log)
             return unit;
         }
 
-        log.Add("PR-Y09", node!.Place, $"{unit.Symbol} is a unit of {unit.Dimension}; the head's unit is one of length, as in or mm");
+        log.Add(
+            "PR-Y09",
+            node!.Place,
+            $"{unit.Symbol} is a unit of {unit.Dimension}; the head's unit is one of length, as in or mm"
+        );
         return null;
     }
 
@@ -156,7 +160,11 @@ internal sealed class HeadSpecReader(ProblemLog log)
         if (keys.Find("origin") is null)
         {
             string words = Quoting.AnyOf([.. OriginWords.Table.Keys]);
-            log.Add("PR-H01", keys.Place, $"the figure '{key.Name}' doesn't say where it comes from; add 'origin: {words}'");
+            log.Add(
+                "PR-H01",
+                keys.Place,
+                $"the figure '{key.Name}' doesn't say where it comes from; add 'origin: {words}'"
+            );
         }
 
         Origin? origin = _values.OneOf(keys.Find("origin"), OriginWords.Table);

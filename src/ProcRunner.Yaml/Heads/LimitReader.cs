@@ -12,7 +12,18 @@ namespace ProcRunner.Yaml.Heads;
 /// </summary>
 internal sealed class LimitReader(Unit length, ValueReader values, ProblemLog log)
 {
-    private static readonly string[] LimitKeys = ["low", "aim", "high", "also", "governs", "worn", "origin", "note", "ask"];
+    private static readonly string[] LimitKeys =
+    [
+        "low",
+        "aim",
+        "high",
+        "also",
+        "governs",
+        "worn",
+        "origin",
+        "note",
+        "ask",
+    ];
     private static readonly string[] EndKeys = ["low", "aim", "high"];
 
     /// <summary>Whether a value is a limit by the look of its keys, rather than limits of a kind.</summary>
@@ -74,7 +85,11 @@ internal sealed class LimitReader(Unit length, ValueReader values, ProblemLog lo
         Ends governing = Govern(keys, main, also);
         if (governing is { Low: null, High: null } && keys.Find("low") is null && keys.Find("high") is null)
         {
-            log.Add("PR-H08", keys.Place, $"the limit '{name}' says nothing; give it low, high or both, or 'ask' with why");
+            log.Add(
+                "PR-H08",
+                keys.Place,
+                $"the limit '{name}' says nothing; give it low, high or both, or 'ask' with why"
+            );
             return [];
         }
 
@@ -89,14 +104,18 @@ internal sealed class LimitReader(Unit length, ValueReader values, ProblemLog lo
             return [];
         }
 
-        Limit limit = new(name, governing.Low?.Value, governing.Aim?.Value, governing.High?.Value, origin.Value, note, null);
+        Limit limit = new(
+            name,
+            governing.Low?.Value,
+            governing.Aim?.Value,
+            governing.High?.Value,
+            origin.Value,
+            note,
+            null
+        );
         return worn is null
             ? [limit]
-            :
-            [
-                limit,
-                new Limit($"{name} worn", worn.Low?.Value, null, worn.High?.Value, origin.Value, note, null),
-            ];
+            : [limit, new Limit($"{name} worn", worn.Low?.Value, null, worn.High?.Value, origin.Value, note, null)];
     }
 
     private static string OriginHint => $"'origin: {Quoting.AnyOf([.. OriginWords.Table.Keys])}'";
@@ -104,7 +123,9 @@ internal sealed class LimitReader(Unit length, ValueReader values, ProblemLog lo
     private Ends ReadEnds(Keys keys) => new(ReadEnd(keys, "low"), ReadEnd(keys, "aim"), ReadEnd(keys, "high"));
 
     private End? ReadEnd(Keys keys, string key) =>
-        keys.Find(key) is { } node && values.Quantity(node, length) is { } value ? new End(key, value, node.Place) : null;
+        keys.Find(key) is { } node && values.Quantity(node, length) is { } value
+            ? new End(key, value, node.Place)
+            : null;
 
     /// <summary>Reports each end that says one thing in one unit and another in the other.</summary>
     private void Compare(string name, Ends main, Ends also)
@@ -139,7 +160,11 @@ internal sealed class LimitReader(Unit length, ValueReader values, ProblemLog lo
         {
             if (also is null)
             {
-                log.Add("PR-Y06", node.Place, "'governs' chooses between two units; without 'also' there is one: take it out");
+                log.Add(
+                    "PR-Y06",
+                    node.Place,
+                    "'governs' chooses between two units; without 'also' there is one: take it out"
+                );
             }
 
             return main;
@@ -152,7 +177,11 @@ internal sealed class LimitReader(Unit length, ValueReader values, ProblemLog lo
 
         if (!main.Present.Any(end => ReferenceEquals(end.Value.Unit, unit)))
         {
-            log.Add("PR-Y09", node.Place, $"the limit is written in neither place in {unit.Symbol}; name the unit that governs");
+            log.Add(
+                "PR-Y09",
+                node.Place,
+                $"the limit is written in neither place in {unit.Symbol}; name the unit that governs"
+            );
         }
 
         return main.Over(also);

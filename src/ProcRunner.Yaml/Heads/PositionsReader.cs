@@ -51,7 +51,10 @@ internal sealed class PositionsReader(ValueReader values, ProblemLog log)
             log.Add(
                 "PR-Y09",
                 node!.Place,
-                string.Create(CultureInfo.InvariantCulture, $"a head has 1 to {MostKinds} kinds of position, as in [I, E]")
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"a head has 1 to {MostKinds} kinds of position, as in [I, E]"
+                )
             );
         }
 
@@ -64,7 +67,11 @@ internal sealed class PositionsReader(ValueReader values, ProblemLog log)
 
             if (!IsKind(kind))
             {
-                log.Add("PR-Y11", item.Place, $"{Quoting.Of(kind)} can't be a kind: write one to three capitals, as I, E or IA");
+                log.Add(
+                    "PR-Y11",
+                    item.Place,
+                    $"{Quoting.Of(kind)} can't be a kind: write one to three capitals, as I, E or IA"
+                );
             }
             else if (kinds.Contains(kind, StringComparer.Ordinal))
             {
@@ -126,7 +133,10 @@ internal sealed class PositionsReader(ValueReader values, ProblemLog log)
             return null;
         }
 
-        if (read.Dimension == Dimension.OfAngle && read.TryConvert(Units.Degree, 6, Rounding.Nearest, out Quantity angle))
+        if (
+            read.Dimension == Dimension.OfAngle
+            && read.TryConvert(Units.Degree, 6, Rounding.Nearest, out Quantity angle)
+        )
         {
             decimal degrees = angle.Value / 1.000000000000m;
             if (degrees is >= 0 and < 60)

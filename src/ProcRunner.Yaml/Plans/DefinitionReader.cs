@@ -15,16 +15,7 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
         ["position"] = false,
     };
 
-    private static readonly string[] ReadingKeys =
-    [
-        "of",
-        "measured-in",
-        "places",
-        "takes",
-        "gauge",
-        "rests-on",
-        "why",
-    ];
+    private static readonly string[] ReadingKeys = ["of", "measured-in", "places", "takes", "gauge", "rests-on", "why"];
 
     /// <summary>Names that stand in the file but whose meaning couldn't be read; nothing more is said about them.</summary>
     public HashSet<string> Broken { get; } = new(StringComparer.Ordinal);
@@ -173,7 +164,11 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
         IReadOnlyList<string> places = values.Names(node, "places");
         foreach (string place in places.Where(FormulaName.StatisticWords.ContainsKey))
         {
-            log.Add("PR-P02", node!.Place, $"a place can't be called '{place}': formulas take that for one of all places");
+            log.Add(
+                "PR-P02",
+                node!.Place,
+                $"a place can't be called '{place}': formulas take that for one of all places"
+            );
         }
 
         return places;

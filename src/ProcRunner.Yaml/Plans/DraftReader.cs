@@ -7,11 +7,7 @@ using ProcRunner.Yaml.Values;
 namespace ProcRunner.Yaml.Plans;
 
 /// <summary>Goes through the stages a first time, for the names of steps and where they are done.</summary>
-internal sealed class DraftReader(
-    IReadOnlyList<Characteristic> readings,
-    ValueReader values,
-    ProblemLog log
-)
+internal sealed class DraftReader(IReadOnlyList<Characteristic> readings, ValueReader values, ProblemLog log)
 {
     private static readonly Dictionary<string, Walk> Walks = new(StringComparer.Ordinal)
     {
@@ -51,7 +47,11 @@ internal sealed class DraftReader(
         {
             if (item is not Node.Map { Entries: [var only] })
             {
-                log.Add("PR-Y08", item.Place, "a caution is written as one signal word and its text, as in 'warning: rotating cutter'");
+                log.Add(
+                    "PR-Y08",
+                    item.Place,
+                    "a caution is written as one signal word and its text, as in 'warning: rotating cutter'"
+                );
             }
             else if (!SignalWords.Contains(only.Key.Text, StringComparer.Ordinal))
             {
@@ -81,7 +81,11 @@ internal sealed class DraftReader(
         string? name = values.Name(keys.Require("stage"));
         if (name is not null && _stages.Any(stage => stage.Name == name))
         {
-            log.Add("PR-P02", keys.PlaceOf("stage"), $"there is already a stage {Quoting.Of(name)}; rename one of them");
+            log.Add(
+                "PR-P02",
+                keys.PlaceOf("stage"),
+                $"there is already a stage {Quoting.Of(name)}; rename one of them"
+            );
         }
 
         StageDraft stage = new(
@@ -135,7 +139,11 @@ internal sealed class DraftReader(
         StepKind is_ = kinds[0];
         foreach (StepKind second in kinds.Skip(1).Where(kind => kind != StepKind.Zero || is_ != StepKind.Cut))
         {
-            log.Add("PR-P05", keys.PlaceOf(second.Word), $"a step is of one kind: this is a '{is_.Word}', so '{second.Word}' begins a step of its own");
+            log.Add(
+                "PR-P05",
+                keys.PlaceOf(second.Word),
+                $"a step is of one kind: this is a '{is_.Word}', so '{second.Word}' begins a step of its own"
+            );
         }
 
         RefuseUseless(node, keys, is_);
@@ -153,7 +161,11 @@ internal sealed class DraftReader(
         if (!stage.Names.Add(name))
         {
             Place second = keys.PlaceOf(keys.Find("named") is null ? kind.Word : "named");
-            log.Add("PR-P02", second, $"this stage already has a step {Quoting.Of(name)}; tell them apart with 'named'");
+            log.Add(
+                "PR-P02",
+                second,
+                $"this stage already has a step {Quoting.Of(name)}; tell them apart with 'named'"
+            );
         }
 
         Characteristic? reading = null;
@@ -199,9 +211,17 @@ internal sealed class DraftReader(
             {
                 log.Add("PR-P05", entry.Key.Place, $"a '{kind.Word}' step has no use for '{key}'; take it out");
             }
-            else if (kind == StepKind.Zero && keys.Find("from") is null && StepKind.TakingKeys.Contains(key, StringComparer.Ordinal))
+            else if (
+                kind == StepKind.Zero
+                && keys.Find("from") is null
+                && StepKind.TakingKeys.Contains(key, StringComparer.Ordinal)
+            )
             {
-                log.Add("PR-P05", entry.Key.Place, $"without 'from' a zero takes no reading, so '{key}' has no use; add 'from' or take it out");
+                log.Add(
+                    "PR-P05",
+                    entry.Key.Place,
+                    $"without 'from' a zero takes no reading, so '{key}' has no use; add 'from' or take it out"
+                );
             }
         }
     }
@@ -226,7 +246,11 @@ internal sealed class DraftReader(
 
         if (kind == StepKind.Do)
         {
-            log.Add("PR-Y11", keys.PlaceOf("do"), $"{Quoting.Of(subject)} is too long for a name, or has signs that a name can't have; give the step a short one with 'named'");
+            log.Add(
+                "PR-Y11",
+                keys.PlaceOf("do"),
+                $"{Quoting.Of(subject)} is too long for a name, or has signs that a name can't have; give the step a short one with 'named'"
+            );
         }
 
         return kind == StepKind.Do ? null : subject;
@@ -260,7 +284,11 @@ internal sealed class DraftReader(
         {
             if (reading is { OfHead: false })
             {
-                log.Add("PR-P05", node.Place, $"'{reading.Name}' is read at each position, so its step can't be for the head; take 'for' out");
+                log.Add(
+                    "PR-P05",
+                    node.Place,
+                    $"'{reading.Name}' is read at each position, so its step can't be for the head; take 'for' out"
+                );
                 return (false, []);
             }
 
@@ -275,7 +303,11 @@ internal sealed class DraftReader(
 
         if (ofHead && kind != StepKind.Sign)
         {
-            log.Add("PR-P05", node.Place, $"'{reading!.Name}' is read once for the head, so its step has no kinds; take 'for' out");
+            log.Add(
+                "PR-P05",
+                node.Place,
+                $"'{reading!.Name}' is read once for the head, so its step has no kinds; take 'for' out"
+            );
             return (true, []);
         }
 
@@ -294,7 +326,11 @@ internal sealed class DraftReader(
 
             if (!PositionsReader.IsKind(kind))
             {
-                log.Add("PR-Y11", item.Place, $"{Quoting.Of(kind)} can't be a kind: write one to three capitals, as I, E or IA");
+                log.Add(
+                    "PR-Y11",
+                    item.Place,
+                    $"{Quoting.Of(kind)} can't be a kind: write one to three capitals, as I, E or IA"
+                );
             }
             else if (!kinds.Contains(kind, StringComparer.Ordinal))
             {

@@ -22,7 +22,9 @@ internal sealed class FormulaReader(
     /// <param name="ofHead">Whether it is worked out for the head.</param>
     /// <param name="wanted">The type needed; null: any quantity.</param>
     public Formula? Read(Node? node, bool ofHead, FormulaType? wanted) =>
-        TryRead(node, new Watched(names.For(ofHead), new HashSet<string>(0)), wanted, out Formula? formula) ? formula : null;
+        TryRead(node, new Watched(names.For(ofHead), new HashSet<string>(0)), wanted, out Formula? formula)
+            ? formula
+            : null;
 
     /// <summary>As <see cref="Read"/>, but false in silence when the formula waits for some of the names still to come.</summary>
     public bool TryRead(

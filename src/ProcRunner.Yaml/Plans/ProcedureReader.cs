@@ -110,7 +110,12 @@ internal sealed class ProcedureReader
 
     private (IReadOnlyDictionary<string, Dimension> Figures, IReadOnlyList<string> Features) ReadAsked(Keys keys)
     {
-        Keys? asked = Keys.Of(keys.Find("asks-of-the-head"), "what is asked of the head", ["figures", "features"], _log);
+        Keys? asked = Keys.Of(
+            keys.Find("asks-of-the-head"),
+            "what is asked of the head",
+            ["figures", "features"],
+            _log
+        );
         return (_definitions.Figures(asked?.Find("figures")), _values.Names(asked?.Find("features"), "features"));
     }
 
@@ -156,7 +161,8 @@ internal sealed class ProcedureReader
         }
         else if (draft.Kind == StepKind.Inspect)
         {
-            IEnumerable<Node> findings = (draft.Keys.Find("findings") as Node.Map)?.Entries.Select(entry => entry.Key) ?? [];
+            IEnumerable<Node> findings =
+                (draft.Keys.Find("findings") as Node.Map)?.Entries.Select(entry => entry.Key) ?? [];
             AddChoices(draft, findings, _names.AddFinding);
         }
 
@@ -187,7 +193,11 @@ internal sealed class ProcedureReader
             draft.Kind == StepKind.Decide ? _names.Decision(draft.Subject) : _names.Finding(draft.Subject);
         if (before is not null && before.OfHead != draft.OfHead)
         {
-            _log.Add("PR-P02", draft.Place, $"{Quoting.Of(draft.Subject)} is asked of the head in one step and at positions in another; rename one");
+            _log.Add(
+                "PR-P02",
+                draft.Place,
+                $"{Quoting.Of(draft.Subject)} is asked of the head in one step and at positions in another; rename one"
+            );
             return;
         }
 

@@ -8,13 +8,7 @@ namespace ProcRunner.Yaml.Plans;
 /// <param name="Walk">Order inside.</param>
 /// <param name="AsFound">Whether its readings record the head as it came.</param>
 /// <param name="Cautions">Cautions for the whole stage.</param>
-internal sealed record StageDraft(
-    int Index,
-    string Name,
-    Walk Walk,
-    bool AsFound,
-    IReadOnlyList<Caution> Cautions
-)
+internal sealed record StageDraft(int Index, string Name, Walk Walk, bool AsFound, IReadOnlyList<Caution> Cautions)
 {
     public List<StepDraft> Steps { get; } = [];
 

@@ -63,7 +63,8 @@ internal sealed record StepKind
     public static IReadOnlyList<StepKind> All { get; } = [Do, Inspect, Measure, Cut, Zero, Fit, Decide, Sign];
 
     /// <summary>Every key that some kind has a use for.</summary>
-    public static IReadOnlyList<string> AllKeys { get; } = [.. All.SelectMany(kind => kind.Keys).Distinct(StringComparer.Ordinal)];
+    public static IReadOnlyList<string> AllKeys { get; } =
+    [.. All.SelectMany(kind => kind.Keys).Distinct(StringComparer.Ordinal)];
 
     /// <summary>Keys that only a step with a reading has a use for.</summary>
     public static IReadOnlyList<string> TakingKeys => OfTaking;

@@ -60,7 +60,11 @@ internal sealed class StepReader(
     {
         foreach (StepDraft zero in steps.Where(step => step.Kind == StepKind.Zero && !_usedZeros.Contains(step.Index)))
         {
-            log.Add("PR-P05", zero.Place, $"no cut of this stage uses the zero {Quoting.Of(zero.Name)}; take it out or put the cut after it");
+            log.Add(
+                "PR-P05",
+                zero.Place,
+                $"no cut of this stage uses the zero {Quoting.Of(zero.Name)}; take it out or put the cut after it"
+            );
         }
     }
 
@@ -97,7 +101,11 @@ internal sealed class StepReader(
 
         if (draft.Kind.Keys.Contains("ways-on", StringComparer.Ordinal) && draft.Keys.Find("ways-on") is { } useless)
         {
-            log.Add("PR-P05", useless.Place, "nothing here can be out of spec, so there is no way on to choose; take 'ways-on' out, or give a window");
+            log.Add(
+                "PR-P05",
+                useless.Place,
+                "nothing here can be out of spec, so there is no way on to choose; take 'ways-on' out, or give a window"
+            );
         }
 
         return [];
@@ -140,7 +148,11 @@ internal sealed class StepReader(
             if (name is not null)
             {
                 string hint = Quoting.Hint(name, [.. before.Select(step => step.Name)]);
-                log.Add("PR-P01", node!.Place, $"no zero before this cut in its stage is called {Quoting.Of(name)}; {hint}");
+                log.Add(
+                    "PR-P01",
+                    node!.Place,
+                    $"no zero before this cut in its stage is called {Quoting.Of(name)}; {hint}"
+                );
             }
             else if (node is null)
             {
@@ -154,7 +166,11 @@ internal sealed class StepReader(
         bool covers = zero.Kinds.Count == 0 || (cut.Kinds.Count > 0 && cut.Kinds.All(zero.Kinds.Contains));
         if ((cut.OfHead && !zero.OfHead) || !covers)
         {
-            log.Add("PR-P05", cut.Place, $"the zero {Quoting.Of(zero.Name)} isn't set everywhere that this cut is made; let both be for the same positions");
+            log.Add(
+                "PR-P05",
+                cut.Place,
+                $"the zero {Quoting.Of(zero.Name)} isn't set everywhere that this cut is made; let both be for the same positions"
+            );
         }
 
         return zero.Index;
@@ -175,7 +191,11 @@ internal sealed class StepReader(
 
         if (node is Node.Map { Entries.Count: < 2 })
         {
-            log.Add("PR-P05", node.Place, "an inspection needs two findings at least, as in {none: good, cracked: out}");
+            log.Add(
+                "PR-P05",
+                node.Place,
+                "an inspection needs two findings at least, as in {none: good, cracked: out}"
+            );
         }
 
         return findings;

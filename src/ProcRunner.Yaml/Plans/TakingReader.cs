@@ -23,8 +23,7 @@ internal sealed class TakingReader(
         Characteristic reading = step.Reading!;
         Keys keys = step.Keys;
         Dimension difference = reading.Dimension.OfDifference();
-        Window usual =
-            step.Kind == StepKind.Zero ? new Window.None() : new Window.FromSpec(reading.Name);
+        Window usual = step.Kind == StepKind.Zero ? new Window.None() : new Window.FromSpec(reading.Name);
         return new Taking
         {
             Characteristic = reading.Name,
@@ -84,7 +83,11 @@ internal sealed class TakingReader(
         Formula? high = formulas.Read(keys.Find("high"), ofHead, wanted);
         if (keys.Find("low") is null && keys.Find("high") is null)
         {
-            log.Add("PR-H08", keys.Place, "this window says nothing; give it low, high or both, or write 'window: none'");
+            log.Add(
+                "PR-H08",
+                keys.Place,
+                "this window says nothing; give it low, high or both, or write 'window: none'"
+            );
         }
 
         if (keys.Find("origin") is null)
@@ -118,7 +121,10 @@ internal sealed class TakingReader(
         log.Add(
             "PR-Y10",
             node!.Place,
-            string.Create(CultureInfo.InvariantCulture, $"{read} was read; a gauge ratio is a number from 1 to {MostRatio}, as 4 for 4:1")
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{read} was read; a gauge ratio is a number from 1 to {MostRatio}, as 4 for 4:1"
+            )
         );
         return Usual;
     }

@@ -68,11 +68,17 @@ internal sealed class Things(ValueReader values, ProblemLog log)
 
     private Move? ReadMove(string text, Place place, bool atPosition)
     {
-        (string ending, Reach reach) = Reaches.FirstOrDefault(one => text.EndsWith(one.Ending, StringComparison.Ordinal));
+        (string ending, Reach reach) = Reaches.FirstOrDefault(one =>
+            text.EndsWith(one.Ending, StringComparison.Ordinal)
+        );
         string name = ending is null ? text : text[..^ending.Length];
         if (!_known.TryGetValue(name, out (bool OfHead, string What) thing))
         {
-            log.Add("PR-P01", place, $"nothing that moves is called {Quoting.Of(name)}; {Quoting.Hint(name, _known.Keys)}");
+            log.Add(
+                "PR-P01",
+                place,
+                $"nothing that moves is called {Quoting.Of(name)}; {Quoting.Hint(name, _known.Keys)}"
+            );
             return null;
         }
 
@@ -84,7 +90,11 @@ internal sealed class Things(ValueReader values, ProblemLog log)
 
         if (!thing.OfHead && !atPosition && reach != Reach.Everywhere)
         {
-            log.Add("PR-P05", place, $"{Quoting.Of(name)} is of a position, and here is none; write '{name} everywhere'");
+            log.Add(
+                "PR-P05",
+                place,
+                $"{Quoting.Of(name)} is of a position, and here is none; write '{name} everywhere'"
+            );
             return null;
         }
 

@@ -35,7 +35,11 @@ internal sealed class WayOnReader(
         IReadOnlyList<Node> items = values.List(node, "ways on");
         if (node is Node.List && items.Count == 0)
         {
-            log.Add("PR-P05", node.Place, "without a way on the work would stand still here for ever; name one at least");
+            log.Add(
+                "PR-P05",
+                node.Place,
+                "without a way on the work would stand still here for ever; name one at least"
+            );
         }
 
         foreach (Node item in items)
@@ -68,7 +72,11 @@ internal sealed class WayOnReader(
 
         if (item is not Node.Map { Entries: [var only] })
         {
-            log.Add("PR-Y08", item.Place, $"a way on is one of {Quoting.AnyOf([.. words.Keys])}, or 'NAME: {{back-to: STEP}}'");
+            log.Add(
+                "PR-Y08",
+                item.Place,
+                $"a way on is one of {Quoting.AnyOf([.. words.Keys])}, or 'NAME: {{back-to: STEP}}'"
+            );
             return null;
         }
 
@@ -79,7 +87,11 @@ internal sealed class WayOnReader(
 
         if (words.ContainsKey(text))
         {
-            log.Add("PR-P05", only.Key.Place, $"{Quoting.Of(text)} has its own meaning and takes no more; write '- {text}'");
+            log.Add(
+                "PR-P05",
+                only.Key.Place,
+                $"{Quoting.Of(text)} has its own meaning and takes no more; write '- {text}'"
+            );
             return null;
         }
 
@@ -129,7 +141,11 @@ internal sealed class WayOnReader(
         {
             IEnumerable<string> known = steps.Where(step => step.Stage == from.Stage).Select(step => step.Name);
             string hint = Quoting.Hint(name, [.. known, .. steps.Select(step => step.FullName)]);
-            log.Add("PR-P01", at.Place, $"no step is called {Quoting.Of(name)} ('STAGE / STEP' for one of another stage); {hint}");
+            log.Add(
+                "PR-P01",
+                at.Place,
+                $"no step is called {Quoting.Of(name)} ('STAGE / STEP' for one of another stage); {hint}"
+            );
             return null;
         }
 
@@ -161,7 +177,11 @@ internal sealed class WayOnReader(
             string subject = entry.Key.Text;
             if (names.Decision(subject) is not { } choices)
             {
-                log.Add("PR-P01", entry.Key.Place, $"no step decides about {Quoting.Of(subject)}; correct it or add a 'decide' step");
+                log.Add(
+                    "PR-P01",
+                    entry.Key.Place,
+                    $"no step decides about {Quoting.Of(subject)}; correct it or add a 'decide' step"
+                );
                 continue;
             }
 
@@ -172,7 +192,11 @@ internal sealed class WayOnReader(
 
             if (!choices.Words.Contains(choice, StringComparer.Ordinal))
             {
-                log.Add("PR-P01", entry.Value.Place, $"{Quoting.Of(choice)} is no choice of '{subject}'; {Quoting.Hint(choice, [.. choices.Words])}");
+                log.Add(
+                    "PR-P01",
+                    entry.Value.Place,
+                    $"{Quoting.Of(choice)} is no choice of '{subject}'; {Quoting.Hint(choice, [.. choices.Words])}"
+                );
                 continue;
             }
 

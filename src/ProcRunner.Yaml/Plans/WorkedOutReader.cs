@@ -32,7 +32,9 @@ internal sealed class WorkedOutReader(
     public void Read(IEnumerable<StepDraft> drafts)
     {
         List<Entry> left = [];
-        foreach ((StepDraft step, Node.MapEntry one) in drafts.SelectMany(step => step.WorksOut.Select(one => (step, one))))
+        foreach (
+            (StepDraft step, Node.MapEntry one) in drafts.SelectMany(step => step.WorksOut.Select(one => (step, one)))
+        )
         {
             if (Entry.Of(step, one, values, log) is { } entry)
             {
@@ -80,7 +82,15 @@ internal sealed class WorkedOutReader(
 
     private bool TryRead(Entry entry, HashSet<string> pending)
     {
-        if (!formulas.TryRead(entry.Is, entry.Step.OfHead, pending, out Formula? formula, out IReadOnlyList<string> waitsFor))
+        if (
+            !formulas.TryRead(
+                entry.Is,
+                entry.Step.OfHead,
+                pending,
+                out Formula? formula,
+                out IReadOnlyList<string> waitsFor
+            )
+        )
         {
             entry.WaitsFor = waitsFor;
             return false;
@@ -97,7 +107,11 @@ internal sealed class WorkedOutReader(
         {
             if (before.Dimension != dimension)
             {
-                log.Add("PR-P02", entry.Is.Place, $"{Quoting.Of(entry.Name)} is a {dimension} here and a {before.Dimension} elsewhere; rename one of them");
+                log.Add(
+                    "PR-P02",
+                    entry.Is.Place,
+                    $"{Quoting.Of(entry.Name)} is a {dimension} here and a {before.Dimension} elsewhere; rename one of them"
+                );
             }
 
             return true;
@@ -143,7 +157,11 @@ internal sealed class WorkedOutReader(
                 return unit;
             }
 
-            log.Add("PR-F02", entry.Keys.PlaceOf("in"), $"{unit.Symbol} measures {unit.Dimension}, but the formula gives {dimension}");
+            log.Add(
+                "PR-F02",
+                entry.Keys.PlaceOf("in"),
+                $"{unit.Symbol} measures {unit.Dimension}, but the formula gives {dimension}"
+            );
         }
 
         return dimension == Dimension.OfLength ? null : Units.All.First(one => one.Dimension == dimension);
@@ -152,8 +170,7 @@ internal sealed class WorkedOutReader(
     private sealed record Entry(StepDraft Step, string Name, Node Node, Keys Keys, Node Is)
     {
         /// <summary>The limit that it is judged against and so tells the kind of; null for none or one worked out.</summary>
-        public string? LimitName =>
-            Keys.Find("window") is Node.Scalar { Text: not "none" } scalar ? scalar.Text : null;
+        public string? LimitName => Keys.Find("window") is Node.Scalar { Text: not "none" } scalar ? scalar.Text : null;
 
         /// <summary>Names that its formula reads and that weren't known when it was last tried.</summary>
         public IReadOnlyList<string> WaitsFor { get; set; } = [];

@@ -12,20 +12,18 @@ internal static class SourceText
     private static readonly byte[] ByteOrderMark = [0xEF, 0xBB, 0xBF];
 
     /// <summary>Characters that hide, or that editors and parsers count differently as line ends.</summary>
-    private static readonly SearchValues<char> Hidden = SearchValues.Create(
-        [
-            .. Enumerable.Range(0, 0x20).Select(code => (char)code).Except(['\t', '\n', '\r']),
-            .. Enumerable.Range(0x7F, 0xA0 - 0x7F).Select(code => (char)code),
-            '\u061C', // the direction marks of Unicode Standard Annex 9
-            '\u200E',
-            '\u200F',
-            '\u2028',
-            '\u2029',
-            .. Enumerable.Range(0x202A, 5).Select(code => (char)code),
-            .. Enumerable.Range(0x2066, 4).Select(code => (char)code),
-            '\uFEFF',
-        ]
-    );
+    private static readonly SearchValues<char> Hidden = SearchValues.Create([
+        .. Enumerable.Range(0, 0x20).Select(code => (char)code).Except(['\t', '\n', '\r']),
+        .. Enumerable.Range(0x7F, 0xA0 - 0x7F).Select(code => (char)code),
+        '\u061C', // the direction marks of Unicode Standard Annex 9
+        '\u200E',
+        '\u200F',
+        '\u2028',
+        '\u2029',
+        .. Enumerable.Range(0x202A, 5).Select(code => (char)code),
+        .. Enumerable.Range(0x2066, 4).Select(code => (char)code),
+        '\uFEFF',
+    ]);
 
     /// <summary>The text, or null with a problem.</summary>
     public static string? Read(ReadOnlySpan<byte> bytes, ProblemLog log)
@@ -63,8 +61,7 @@ internal static class SourceText
     }
 
     /// <summary>Whether a text holds none of the characters that are refused; escapes can bring them in.</summary>
-    public static bool IsVisible(string text) =>
-        !text.AsSpan().ContainsAny(Hidden) && Utf16IsWhole(text);
+    public static bool IsVisible(string text) => !text.AsSpan().ContainsAny(Hidden) && Utf16IsWhole(text);
 
     public static string TooLarge(long bytes) =>
         string.Create(

@@ -66,7 +66,11 @@ internal sealed class TreeReader
         Next<DocumentEnd>();
         if (_parser.Accept<DocumentStart>(out DocumentStart? second))
         {
-            throw Refused("PR-Y04", second.Start, "a second document begins here; a file holds one: delete the line with ---");
+            throw Refused(
+                "PR-Y04",
+                second.Start,
+                "a second document begins here; a file holds one: delete the line with ---"
+            );
         }
 
         Next<StreamEnd>();
@@ -105,7 +109,11 @@ internal sealed class TreeReader
         string text = scalar.Value;
         if (!SourceText.IsVisible(text))
         {
-            throw Refused("PR-Y03", scalar.Start, "this text holds a character that can't be seen; take its escape out");
+            throw Refused(
+                "PR-Y03",
+                scalar.Start,
+                "this text holds a character that can't be seen; take its escape out"
+            );
         }
 
         int quote = scalar.Style is ScalarStyle.SingleQuoted or ScalarStyle.DoubleQuoted ? 1 : 0;
@@ -171,18 +179,30 @@ internal sealed class TreeReader
     private int Deeper(int depth, NodeEvent at) =>
         depth < FileLimits.Depth
             ? depth + 1
-            : throw Refused("PR-Y04", at.Start, $"more than {FileLimits.Depth} lists and maps are inside each other here");
+            : throw Refused(
+                "PR-Y04",
+                at.Start,
+                $"more than {FileLimits.Depth} lists and maps are inside each other here"
+            );
 
     private void RefuseDecoration(NodeEvent node)
     {
         if (!node.Anchor.IsEmpty)
         {
-            throw Refused("PR-Y04", node.Start, "an anchor (&) isn't read here; put the text in quotes if it begins with &");
+            throw Refused(
+                "PR-Y04",
+                node.Start,
+                "an anchor (&) isn't read here; put the text in quotes if it begins with &"
+            );
         }
 
         if (!node.Tag.IsEmpty)
         {
-            throw Refused("PR-Y04", node.Start, "a tag (!) isn't read here; put the text in quotes if it begins with !");
+            throw Refused(
+                "PR-Y04",
+                node.Start,
+                "a tag (!) isn't read here; put the text in quotes if it begins with !"
+            );
         }
     }
 

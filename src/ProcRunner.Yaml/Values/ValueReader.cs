@@ -162,7 +162,11 @@ internal sealed class ValueReader(ProblemLog log)
         Unit? unit = Units.Find(scalar.Text);
         if (unit is null)
         {
-            log.Add("PR-Y09", scalar.Place, $"{Quoting.Of(scalar.Text)} is no unit that is known; {UnitHint(scalar.Text)}");
+            log.Add(
+                "PR-Y09",
+                scalar.Place,
+                $"{Quoting.Of(scalar.Text)} is no unit that is known; {UnitHint(scalar.Text)}"
+            );
         }
 
         return unit;

@@ -60,8 +60,35 @@ public sealed class EntryTextProperties
         "\u2212",
     ];
 
+    // Words that belong in a length or angle field, whole.
+    private static readonly string[] Words =
+    [
+        "0.052",
+        "52",
+        "-.5",
+        "1/16",
+        "1+1/2",
+        "0,052",
+        "1,250",
+        "0.0.5",
+        "1-1/4",
+        "1/4",
+        "7 thou",
+        "1.3mm",
+        "45\u00B0",
+        "53",
+        "30'",
+        "44 deg 53 min",
+        ";",
+        "0",
+        "5 lbf",
+    ];
+
     private static Gen<FieldHint> Fields =>
-        from unit in Gen.Elements(Units.All.ToArray())
+        from unit in Gen.OneOf(
+            Gen.Elements(Units.All.ToArray()),
+            Gen.Elements(Units.Inch, Units.Millimetre, Units.Degree)
+        )
         from fewest in Gen.Choose(1, 3)
         from more in Gen.Choose(0, 3)
         from low in LengthQuantities.Of([unit])
@@ -82,6 +109,8 @@ public sealed class EntryTextProperties
 
     private static Gen<string> Lines =>
         Gen.OneOf(
+            Gen.Elements(Words).ListOf(3).Select(words => string.Join(' ', words)),
+            Gen.Elements(Words).ListOf(1).Select(words => string.Join(' ', words)),
             Gen.Elements(Pieces).ListOf().Select(pieces => string.Concat(pieces)),
             Gen.Choose(0, 0xFFFF).Select(c => (char)c).ListOf().Select(chars => string.Concat(chars))
         );
@@ -128,10 +157,18 @@ public sealed class EntryTextProperties
                 && taken.Values.All(value => value.Dimension == field.Unit.Dimension),
             EntryResult.Questioned questioned => IsPlain(questioned.Why)
                 && questioned.Meanings.Count is > 0 and <= 9
-                && questioned.Meanings.All(text => EntryText.Parse(text, field) is EntryResult.Taken),
+                && questioned.Meanings.All(text => IsTakenOneWay(text, field)),
             EntryResult.Unreadable no => IsPlain(no.WhatWasRead) && IsPlain(no.Expected) && IsPlain(no.WhatToDo),
             _ => false,
         };
+
+    // Taken, and as the same values whatever unit a bare number would be in: every number has its own.
+    private static bool IsTakenOneWay(string meaning, FieldHint field) =>
+        EntryText.Parse(meaning, field) is EntryResult.Taken taken
+        && Units
+            .All.Where(unit => unit.Dimension == field.Unit.Dimension && field.Unit != Units.One)
+            .Select(unit => EntryText.Parse(meaning, new FieldHint(unit, field.FewestValues, field.MostValues)))
+            .All(other => other is EntryResult.Taken same && same.Values.SequenceEqual(taken.Values));
 
     private static bool IsPlain(string text) =>
         text.Length > 0

@@ -140,6 +140,14 @@ public sealed class EntryTextTests
     }
 
     [Fact]
+    public void Offers_no_meaning_that_reads_as_something_else_when_typed_back()
+    {
+        // 0.12 as a pure number would be 12 %, but typed bare it is 0.12 % again.
+        Quantity tenPercent = new(10, Units.Percent);
+        Assert.Equal(["12 %", "0.12 %"], Questioned("0.12", new FieldHint(Units.Percent, low: tenPercent)));
+    }
+
+    [Fact]
     public void A_range_in_another_unit_serves_as_well()
     {
         FieldHint field = new(
@@ -242,6 +250,7 @@ public sealed class EntryTextTests
     [InlineData("5 in mm", "mm with no number before it")]
     [InlineData("5 ; in", "in with no number before it")]
     [InlineData("5;", "semicolon")]
+    [InlineData(";5", "semicolon")]
     [InlineData("5;;6", "semicolon")]
     [InlineData("5 \u001b[31mmm", "<U+001B>[31mmm after 5")]
     [InlineData("5\u00A0mm", "<U+00A0>mm after 5")]
@@ -290,6 +299,19 @@ public sealed class EntryTextTests
         Assert.Single(Taken("1" + new string(' ', 499), Inches));
         EntryResult.Unreadable result = Unreadable("1" + new string(' ', 500), Inches);
         Assert.StartsWith("501 characters", result.WhatWasRead, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Offers_no_meaning_too_long_to_be_typed_back()
+    {
+        Quantity high = new(0.056m, Units.Inch);
+        FieldHint field = new(Units.Inch, 1, 200, high: high);
+        Assert.NotEmpty(Questioned(string.Join(' ', Enumerable.Repeat("52", 30)), field));
+        Assert.Contains(
+            "far from what is expected",
+            Unreadable(string.Join(' ', Enumerable.Repeat("52", 160)), field).WhatWasRead,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -106,6 +106,19 @@ public sealed class RationalTests
         Assert.Throws<ArgumentOutOfRangeException>(() => Rational.FromDouble(double.NegativeInfinity));
     }
 
+    [Fact]
+    public void To_double_sees_what_lies_below_the_last_bit()
+    {
+        // 2^53 + 1 lies half way between two doubles and goes to the even one; any more and it goes up (IEEE 754).
+        BigInteger half = BigInteger.Pow(2, 53) + 1;
+        Assert.Equal(9007199254740992.0, Rational.FromInteger(half).ToDouble());
+        Assert.Equal(
+            9007199254740994.0,
+            (Rational.FromInteger(half) + Rational.FromRatio(1, BigInteger.Pow(2, 40))).ToDouble()
+        );
+        Assert.Equal(double.NegativeInfinity, (-Rational.FromInteger(10).Pow(400)).ToDouble());
+    }
+
     [Property]
     public bool A_double_comes_back_bit_for_bit(NormalFloat value) =>
         Rational.FromDouble(value.Item).ToDouble().Equals(value.Item + 0.0);
