@@ -1,9 +1,4 @@
-using System.Collections.Immutable;
-using ProcRunner.People;
-using ProcRunner.Procedures;
 using ProcRunner.Runs;
-using ProcRunner.Store.Local;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Jobs;
 

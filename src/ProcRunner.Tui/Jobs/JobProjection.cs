@@ -11,7 +11,8 @@ namespace ProcRunner.Tui.Jobs;
 internal static class JobProjection
 {
     /// <summary>The projection for a store read through this reader.</summary>
-    public static IndexProjection Over(Func<StoreReader> reader) => (jobId, entries) => Project(reader(), jobId, [.. entries]);
+    public static IndexProjection Over(Func<StoreReader> reader) =>
+        (jobId, entries) => Project(reader(), jobId, [.. entries]);
 
     /// <summary>What a job waits for, in words.</summary>
     public static string WaitingFor(RunState state) =>
@@ -66,7 +67,14 @@ internal static class JobProjection
             WaitingFor(state),
             entries[0].At,
             entries[^1].At,
-            [.. state.Parts.Select(p => new IndexedPart(p.Part, p.Number, p.Lot, state.Plan.PositionName(p.At.Position)))],
+            [
+                .. state.Parts.Select(p => new IndexedPart(
+                    p.Part,
+                    p.Number,
+                    p.Lot,
+                    state.Plan.PositionName(p.At.Position)
+                )),
+            ],
             [
                 .. Values(state)
                     .Where(v => !v.Value.Stale)

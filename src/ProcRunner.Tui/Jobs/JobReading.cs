@@ -25,7 +25,11 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
     }
 
     /// <summary>Folds entries into a run, with the texts that the first of them pins.</summary>
-    public static (RunState? State, string Fault) Fold(StoreReader reader, string jobId, IEnumerable<TrailEntry> entries)
+    public static (RunState? State, string Fault) Fold(
+        StoreReader reader,
+        string jobId,
+        IEnumerable<TrailEntry> entries
+    )
     {
         RunState? state = null;
         foreach (TrailEntry entry in entries)
@@ -50,7 +54,10 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
                 }
                 else
                 {
-                    return (null, $"Entry {entry.Sequence} holds \"{SafeText.Show(map.TextAt("e") ?? "")}\", which this program can't read.");
+                    return (
+                        null,
+                        $"Entry {entry.Sequence.ToString(System.Globalization.CultureInfo.InvariantCulture)} holds \"{SafeText.Show(map.TextAt("e") ?? "")}\", which this program can't read."
+                    );
                 }
             }
 
@@ -73,10 +80,18 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
 
         if (reader.ReadText(procedure) is not { } procedureText || reader.ReadText(head) is not { } headText)
         {
-            return (null, "The procedure or head spec that the job was opened with is missing from the store, or was changed.");
+            return (
+                null,
+                "The procedure or head spec that the job was opened with is missing from the store, or was changed."
+            );
         }
 
-        (PlanTexts? texts, IReadOnlyList<Problem> problems) = PlanTexts.Read("procedure", procedureText, "head spec", headText);
+        (PlanTexts? texts, IReadOnlyList<Problem> problems) = PlanTexts.Read(
+            "procedure",
+            procedureText,
+            "head spec",
+            headText
+        );
         return (texts, problems.Count > 0 ? $"The job's procedure can't be read: {problems[0]}" : "");
     }
 }

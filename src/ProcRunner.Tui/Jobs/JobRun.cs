@@ -75,7 +75,10 @@ internal sealed class JobRun
         (JobReading? job, string fault) = JobReading.Read(store.Reader, jobId);
         return job is null
             ? (null, fault)
-            : (new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person), "");
+            : (
+                new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person),
+                ""
+            );
     }
 
     /// <summary>Decides a command and writes what comes of it.</summary>

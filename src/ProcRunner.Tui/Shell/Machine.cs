@@ -15,7 +15,10 @@ internal static class Machine
     /// <summary>Where the platform keeps a program's data: XDG_DATA_HOME on Linux, AppData on Windows.</summary>
     public static string DataFolder { get; } =
         Path.Combine(
-            Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify),
+            Environment.GetFolderPath(
+                Environment.SpecialFolder.LocalApplicationData,
+                Environment.SpecialFolderOption.DoNotVerify
+            ),
             "procrunner"
         );
 
