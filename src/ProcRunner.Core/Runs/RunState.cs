@@ -228,7 +228,7 @@ public sealed class RunState
         }
         else if (work is StepWork.Zero)
         {
-            (record.Standing, record.AtZero) = (StepStanding.InHand, reading);
+            (record.Standing, record.AtZero, record.Cut) = (StepStanding.InHand, reading, null);
         }
         else
         {
