@@ -84,6 +84,9 @@ public class NamespaceTests
         TestResult result = rule.GetResult();
 
         Assert.NotEmpty(result.SelectedTypesForTesting);
-        Assert.Empty(result.FailingTypes.Select(type => $"{type.FullName}: {type.Explanation}"));
+        Assert.True(
+            result.IsSuccessful,
+            string.Join('\n', result.FailingTypes.Select(type => $"{type.FullName}: {type.Explanation}"))
+        );
     }
 }
