@@ -13,7 +13,13 @@ public sealed class Formula
     private readonly IReadOnlyList<FormulaToken> _tokens;
     private readonly FormulaClosure _work;
 
-    internal Formula(string text, IReadOnlyList<FormulaToken> tokens, FormulaNode root, FormulaType type, FormulaClosure work)
+    internal Formula(
+        string text,
+        IReadOnlyList<FormulaToken> tokens,
+        FormulaNode root,
+        FormulaType type,
+        FormulaClosure work
+    )
     {
         Text = text;
         Type = type;
