@@ -10,14 +10,14 @@ internal sealed class FormulaCallCheck(FormulaChecker checker, FormulaCheckNotes
     /// <summary>The call as a node of its own type; broken, with all problems of its values reported, if it does not hold.</summary>
     public FormulaNode Check(FormulaToken token, IReadOnlyList<LogicalExpression> trees)
     {
-        if (FormulaFunctions.Find(token.Text) is not { } function)
+        if (Find(token) is not { } function)
         {
             foreach (LogicalExpression tree in trees)
             {
                 checker.Together([tree]);
             }
 
-            return Unknown(token);
+            return new FormulaNode.Broken(token.Span);
         }
 
         if (!function.TakesCount(trees.Count))
@@ -45,12 +45,18 @@ internal sealed class FormulaCallCheck(FormulaChecker checker, FormulaCheckNotes
             : new FormulaNode.Broken(span);
     }
 
-    private FormulaNode Unknown(FormulaToken token)
+    /// <summary>The function that a token names; null, and reported, if there is none.</summary>
+    public FormulaFunction? Find(FormulaToken token)
     {
-        IReadOnlyList<string> near = NearNames.Of(token.Text, FormulaFunctions.All.Select(function => function.Name));
+        if (FormulaFunctions.Find(token.Text) is { } function)
+        {
+            return function;
+        }
+
+        IReadOnlyList<string> near = NearNames.Of(token.Text, FormulaFunctions.All.Select(one => one.Name));
         string instead = near.Count == 0 ? "" : "; near to it: " + string.Join(", ", near);
-        string message = FormulaSigns.LeftOutWord(token.Text) ?? $"there is no function {token.Text}{instead}";
-        return notes.Report(token.Span, FormulaFault.UnknownFunction, message);
+        notes.Report(token.Span, FormulaFault.UnknownFunction, $"there is no function {token.Text}{instead}");
+        return null;
     }
 
     // Values whose types hang together are read together, so that a quoted one beside a text is a text.

@@ -31,6 +31,22 @@ internal sealed class FormulaChecker : ILogicalExpressionVisitor<FormulaNode>
             : _notes.Wrong(node, wanted, "what is needed here");
     }
 
+    /// <summary>Reports the names and functions among the tokens that don't exist, whatever stands around them.</summary>
+    public void ReportUnknown()
+    {
+        foreach (FormulaToken token in _tokens)
+        {
+            if (token.Kind == FormulaTokenKind.Name)
+            {
+                Name(token);
+            }
+            else if (token.Kind == FormulaTokenKind.Function)
+            {
+                _calls.Find(token);
+            }
+        }
+    }
+
     /// <summary>Checks parts that should be of one type: if one of them is a text, quoted ones are texts too.</summary>
     public FormulaNode[] Together(IReadOnlyList<LogicalExpression> trees)
     {
@@ -69,10 +85,9 @@ internal sealed class FormulaChecker : ILogicalExpressionVisitor<FormulaNode>
                 FormulaFault.Kind,
                 $"{_notes.IsA(inner)}, but 'not' turns yes or no around; a comparison behind it stands in parentheses"
             ),
-            (UnaryExpressionType.Positive, FormulaType.OfQuantity) => inner,
             (UnaryExpressionType.Negate, FormulaType.OfQuantity { Dimension.IsTemperaturePoint: false }) =>
                 new FormulaNode.Negative(inner.Span, inner),
-            (UnaryExpressionType.Negate or UnaryExpressionType.Positive, _) => _notes.Report(
+            (UnaryExpressionType.Negate, _) => _notes.Report(
                 inner.Span,
                 FormulaFault.Kind,
                 $"{_notes.IsA(inner)}, which has no sign to turn"

@@ -1,5 +1,3 @@
-using NCalc;
-
 namespace ProcRunner.Formulas;
 
 /// <summary>Reads a formula's text and proves it before any value is known.</summary>
@@ -33,13 +31,20 @@ public static class FormulaCompiler
             tokens = FormulaShape.Check(text, tokens, problems);
         }
 
-        LogicalExpression? tree =
-            problems.Count == 0 ? FormulaGrammar.Parse(text, tokens, problems, cancellation) : null;
-        FormulaNode? node = tree is null
-            ? null
-            : new FormulaChecker(tokens, names, new FormulaCheckNotes(text, tokens, problems)).Check(tree, wanted);
-        return problems.Count == 0 && node is { Type: { } type }
+        FormulaChecker checker = new(tokens, names, new FormulaCheckNotes(text, tokens, problems));
+        if (problems.Count > 0 || FormulaGrammar.Parse(text, tokens, problems, cancellation) is not { } tree)
+        {
+            // What can't be read as a whole is still searched for names and functions that don't exist.
+            checker.ReportUnknown();
+            return Refused(problems.DistinctBy(problem => problem.Position));
+        }
+
+        FormulaNode node = checker.Check(tree, wanted);
+        return problems.Count == 0 && node.Type is { } type
             ? new FormulaResult.Compiled(new Formula(text, tokens, node, type, FormulaClosures.Of(node)))
-            : new FormulaResult.Refused([.. problems.OrderBy(problem => problem.Position)]);
+            : Refused(problems);
     }
+
+    private static FormulaResult.Refused Refused(IEnumerable<FormulaProblem> problems) =>
+        new([.. problems.OrderBy(problem => problem.Position)]);
 }

@@ -44,7 +44,7 @@ public static class FormulaLanguagePage
 
         | operator | meaning |
         | --- | --- |
-        | `-` `+` `not` | before a value: sign turned, sign kept, yes or no turned around |
+        | `-` `not` | before a value: sign turned; yes or no turned around (a comparison behind `not` stands in parentheses) |
 
         """;
 

@@ -1,10 +1,8 @@
-using System.Runtime.InteropServices;
 using ProcRunner.Quantities;
 
 namespace ProcRunner.Formulas;
 
 /// <summary>What a function makes of its numbers: a number in base units, or why there is none.</summary>
-[StructLayout(LayoutKind.Auto)]
 internal readonly record struct FormulaNumber(Rational Value, string? Why)
 {
     // Far beyond any reading; keeps powers of powers from filling the memory.

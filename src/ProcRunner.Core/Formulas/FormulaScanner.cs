@@ -132,6 +132,10 @@ internal sealed class FormulaScanner
         {
             Add(FormulaTokenKind.Truth, word, end);
         }
+        else if (FormulaSigns.LeftOutWord(word) is { } say)
+        {
+            Report(end, FormulaFault.LeftOut, say);
+        }
         else if (OpensAfter(end))
         {
             Add(FormulaTokenKind.Function, word, end);
@@ -144,11 +148,7 @@ internal sealed class FormulaScanner
 
     private void LooseWord(string word, int end)
     {
-        if (FormulaSigns.LeftOutWord(word) is { } say)
-        {
-            Report(end, FormulaFault.LeftOut, say);
-        }
-        else if (word.ToUpperInvariant() is "AND" or "OR" or "NOT" or "YES" or "NO")
+        if (word.ToUpperInvariant() is "AND" or "OR" or "NOT" or "YES" or "NO")
         {
             Report(end, FormulaFault.Unreadable, $"write it in small letters: {word.ToLowerInvariant()}");
         }

@@ -56,7 +56,7 @@ internal sealed class FormulaShape
     }
 
     private FormulaToken Tell(FormulaToken token) =>
-        _valueNext && token is { Kind: FormulaTokenKind.Between, Text: "+" or "-" }
+        _valueNext && token is { Kind: FormulaTokenKind.Between, Text: "-" }
             ? token with
             {
                 Kind = FormulaTokenKind.Before,

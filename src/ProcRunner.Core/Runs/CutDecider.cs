@@ -195,10 +195,11 @@ internal static class CutDecider
         bool tooDeep = limits.High is { } high && values.Max().CompareTo(high) > 0;
         bool underLow = limits.Low is { } low && values.Min().CompareTo(low) < 0;
         bool onlyShallow = reading.Judgement.Verdict != Verdict.Out || (underLow && !tooDeep);
-        return more && onlyShallow && reading.Worked.All(w => w.Judgement.Verdict != Verdict.Out)
+        return more && onlyShallow
             ? reading with
             {
                 Judgement = reading.Judgement with { Verdict = Verdict.Short, Detail = "" },
+                Worked = [.. reading.Worked.Select(w => w with { Judgement = Judgement.None })],
             }
             : reading;
     }

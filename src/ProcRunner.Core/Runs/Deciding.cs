@@ -24,12 +24,18 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
     public RunEvent.WentStale? Stales(At at, IEnumerable<(string Name, int Position)> moved, string cause)
     {
         Step step = StepOf(at);
+        int ownZero = step.Work is StepWork.Cut cut ? cut.ZeroStep : at.Step;
         HashSet<int> given = [.. step.Gives.Select(Plan.CharacteristicIndex)];
         StaleItem[] items =
         [
             .. Staleness
                 .From(State, moved)
-                .Where(i => !(i.Position == at.Position && (i.Step == at.Step || given.Contains(i.Characteristic)))),
+                .Where(i =>
+                    !(
+                        i.Position == at.Position
+                        && (i.Step == at.Step || i.Step == ownZero || given.Contains(i.Characteristic))
+                    )
+                ),
         ];
         return items.Length == 0 ? null : new RunEvent.WentStale(items, cause, at.Step);
     }

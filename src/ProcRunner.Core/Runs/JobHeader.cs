@@ -3,9 +3,6 @@ namespace ProcRunner.Runs;
 /// <summary>What a job is, fixed when it is opened.</summary>
 public sealed record JobHeader
 {
-    /// <summary>The job's id in the store.</summary>
-    public required string Id { get; init; }
-
     /// <summary>The number stamped on the head, unique in the store.</summary>
     public required string Stamp { get; init; }
 

@@ -10,7 +10,6 @@ internal static class RunEventParts
     public static Json.Map WriteHeader(JobHeader header) =>
         Json.MapOf(
             ("e", T("job opened")),
-            ("id", T(header.Id)),
             ("stamp", T(header.Stamp)),
             ("procedure", T(header.ProcedureDigest)),
             ("head", T(header.HeadDigest)),
@@ -23,7 +22,6 @@ internal static class RunEventParts
     public static JobHeader ReadHeader(RunEventReader from) =>
         new()
         {
-            Id = from.Text("id"),
             Stamp = from.Text("stamp"),
             ProcedureDigest = from.Text("procedure"),
             HeadDigest = from.Text("head"),

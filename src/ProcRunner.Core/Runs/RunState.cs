@@ -14,9 +14,11 @@ public sealed class RunState
     private readonly int _rows;
 
     /// <summary>The state before any entry.</summary>
-    public RunState(Plan plan)
+    /// <param name="plan">What is worked to.</param>
+    /// <param name="jobId">The job's id in the store.</param>
+    public RunState(Plan plan, string jobId)
     {
-        Plan = plan;
+        (Plan, JobId) = (plan, jobId);
         _rows = plan.Positions.Count + 1;
         _steps = new StepRecord?[plan.Steps.Count * _rows];
         _values = new ValueRecord?[plan.Procedure.Characteristics.Count * _rows];
@@ -24,6 +26,9 @@ public sealed class RunState
 
     /// <summary>What is worked to.</summary>
     public Plan Plan { get; }
+
+    /// <summary>The job's id in the store.</summary>
+    public string JobId { get; }
 
     /// <summary>The job, or null before it is opened.</summary>
     public JobHeader? Job { get; private set; }
@@ -223,7 +228,7 @@ public sealed class RunState
         }
         else if (work is StepWork.Zero)
         {
-            (record.Standing, record.AtZero) = (StepStanding.InHand, reading);
+            (record.Standing, record.AtZero, record.Cut) = (StepStanding.InHand, reading, null);
         }
         else
         {

@@ -76,7 +76,7 @@ public static class SignedBytes
         CanonicalJson.Write(
             Json.MapOf(
                 ("covers", new Json.Text(covers)),
-                ("job", new Json.Text(state.Job?.Id ?? "")),
+                ("job", new Json.Text(state.JobId)),
                 ("meaning", new Json.Text(meaning)),
                 ("name", new Json.Text(mark.Name)),
                 ("person", new Json.Text(mark.Person)),

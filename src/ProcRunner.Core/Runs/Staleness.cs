@@ -17,6 +17,14 @@ internal static class Staleness
         List<StaleItem> items = [];
         HashSet<StaleItem> seen = [];
         Queue<(string Name, int Position)> queue = new(moved);
+        foreach ((string name, int position) in queue.ToArray())
+        {
+            if (plan.TryCharacteristic(name, out int moves))
+            {
+                AddValue(state, moves, position, items, seen, queue);
+            }
+        }
+
         while (queue.TryDequeue(out (string Name, int Position) move))
         {
             foreach (int characteristic in plan.CharacteristicsRestingOn(move.Name))

@@ -86,7 +86,9 @@ internal static class Targets
             $"{Show.Plain(aim, shownIn)} aim - {Show.In(reading, shownIn)} = "
             + Show.Plain(new Exact(aim.Value - reading.Value, aim.Dimension), shownIn)
             + (stopsShort ? $"; stop short by {Show.Plain(allowance, shownIn)}" : "");
-        return new CutTarget(show, stopsShort, Travelled(travel - travelled, maths), working);
+        Rational toShow = maths.TravelAt(Base(progress, maths), show);
+        Rational toGo = maths.Readout.StepMode ? toShow : toShow - travelled;
+        return toGo.Sign <= 0 ? null : new CutTarget(show, stopsShort, Travelled(toGo, maths), working);
     }
 
     /// <summary>The number from which travel counts: what the readout was set to, or in step mode its last reset to 0.</summary>

@@ -66,6 +66,30 @@ internal ref struct CanonicalScanner
         };
     }
 
+    /// <summary>Steps over a list inside one container.</summary>
+    /// <param name="isShaped">True when it holds at least one map and nothing else.</param>
+    public bool SkipListOfMaps(out bool isShaped)
+    {
+        Position++;
+        isShaped = !IsNext((byte)']');
+        for (bool first = true; !IsNext((byte)']'); first = false)
+        {
+            if (!first && !Skip((byte)','))
+            {
+                return false;
+            }
+
+            isShaped &= IsNext((byte)'{');
+            if (!SkipValue(2))
+            {
+                return false;
+            }
+        }
+
+        Position++;
+        return true;
+    }
+
     /// <summary>Steps over one byte that must stand here.</summary>
     public bool Skip(byte expected)
     {

@@ -15,6 +15,9 @@ public sealed class TrailCheck
     private long _entries;
     private long _offset;
     private bool _closed;
+    private JobOpening? _opening;
+    private readonly List<AnchoredEntry> _anchored = [];
+    private readonly List<BookMark> _books = [];
 
     /// <summary>Prepares a check.</summary>
     /// <param name="of">Whose trail it must be; null takes the first entry's word.</param>
@@ -37,17 +40,36 @@ public sealed class TrailCheck
     }
 
     /// <summary>Checks a whole trail from a stream.</summary>
-    public static TrailVerdict Verify(Stream trail, string? of = null, Action<TrailEntry, Digest>? sink = null)
+    public static TrailVerdict Verify(Stream trail, string? of = null, Action<TrailEntry, Digest>? sink = null) =>
+        new TrailCheck(of, sink).Run(trail);
+
+    /// <summary>Checks a whole trail from a stream and keeps what a store needs to know of it.</summary>
+    public static TrailSummary Summarise(Stream trail, string of)
+    {
+        var check = new TrailCheck(of);
+        TrailVerdict verdict = check.Run(trail);
+        Digest last = Digest.Parse(check._previous) ?? Digest.Zero;
+        return new(
+            verdict,
+            check._entries,
+            last,
+            check._offset,
+            check._opening,
+            [.. check._anchored],
+            [.. check._books]
+        );
+    }
+
+    private TrailVerdict Run(Stream trail)
     {
         ArgumentNullException.ThrowIfNull(trail);
-        var check = new TrailCheck(of, sink);
         byte[] buffer = new byte[256 * 1024];
         int held = 0;
         int read;
         while ((read = trail.Read(buffer, held, buffer.Length - held)) > 0)
         {
             held += read;
-            if (check.TakeLines(buffer.AsSpan(0, held), out int used) is { } broken)
+            if (TakeLines(buffer.AsSpan(0, held), out int used) is { } broken)
             {
                 return broken;
             }
@@ -55,7 +77,7 @@ public sealed class TrailCheck
             held -= used;
             if (held > TrailLine.MaxLength)
             {
-                return check.Broken(TrailFault.TooLong);
+                return Broken(TrailFault.TooLong);
             }
 
             buffer.AsSpan(used, held).CopyTo(buffer);
@@ -65,7 +87,7 @@ public sealed class TrailCheck
             }
         }
 
-        return check.Finish(held);
+        return Finish(held);
     }
 
     private TrailVerdict.Broken? TakeLines(ReadOnlySpan<byte> bytes, out int used)
@@ -112,10 +134,29 @@ public sealed class TrailCheck
             _hex.CopyTo(_previous.AsSpan());
             _entries = expected;
             _closed = header.Anchor == Anchor.ClosedOut;
+            Note(header);
             _sink?.Invoke(header.ToEntry(), Digest.Parse(_hex) ?? Digest.Zero);
         }
 
         return fault;
+    }
+
+    private void Note(TrailHeader header)
+    {
+        if (header.Sequence == 1)
+        {
+            _opening = header.Opening;
+        }
+
+        if (header.Anchor != Anchor.None)
+        {
+            _anchored.Add(new(header.Sequence, Digest.Parse(_hex) ?? Digest.Zero, header.Anchor, header.Operator));
+        }
+
+        if (_books.Count == 0 || _books[^1].Sequence != header.BookSequence || _books[^1].Digest != header.BookDigest)
+        {
+            _books.Add(new(header.BookSequence, header.BookDigest));
+        }
     }
 
     private TrailVerdict Finish(int left)

@@ -33,25 +33,5 @@ internal static class TrailFields
         return TrailFieldSet.None;
     }
 
-    /// <summary>True when canonical bytes are a list of at least one map and of nothing else.</summary>
-    public static bool IsListOfMaps(ReadOnlySpan<byte> value)
-    {
-        var scanner = new CanonicalScanner(value);
-        if (!scanner.Skip((byte)'['))
-        {
-            return false;
-        }
-
-        do
-        {
-            if (!scanner.IsNext((byte)'{') || !scanner.SkipValue(2))
-            {
-                return false;
-            }
-        } while (scanner.Skip((byte)','));
-
-        return scanner.Skip((byte)']');
-    }
-
     private static byte[] Bytes(string key) => System.Text.Encoding.UTF8.GetBytes(key);
 }

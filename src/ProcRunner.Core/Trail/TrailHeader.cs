@@ -15,6 +15,7 @@ internal ref struct TrailHeader
     private ReadOnlySpan<byte> _opens;
     private ReadOnlySpan<byte> _bookDigest;
     private long _bookSequence;
+    private long _version;
     private DateTime _at;
     private TimeSpan _offset;
     private TrailFieldSet _seen;
@@ -30,6 +31,19 @@ internal ref struct TrailHeader
 
     /// <summary>The digest of the entry before, 64 digits.</summary>
     public ReadOnlySpan<byte> PreviousHex { get; private set; }
+
+    /// <summary>How far the shop book had got.</summary>
+    public readonly long BookSequence => _bookSequence;
+
+    /// <summary>The digest of the shop book's last entry then.</summary>
+    public readonly Digest BookDigest => Digest.Parse(_bookDigest) ?? Digest.Zero;
+
+    /// <summary>The id of the person at work.</summary>
+    public readonly string Operator => CanonicalEscape.Unescape(_by);
+
+    /// <summary>What a first entry says for the store.</summary>
+    public readonly JobOpening? Opening =>
+        _opens.IsEmpty ? null : OpeningOf((Json.Map)CanonicalJson.ReadTrusted(_opens));
 
     /// <summary>Takes a line with its LF apart.</summary>
     /// <param name="line">The bytes, LF included.</param>
@@ -50,7 +64,7 @@ internal ref struct TrailHeader
         }
 
         int length = line.Length - TrailLine.TailLength;
-        if (length < 2 || line[length] != (byte)'\t' || line[..^1].Contains((byte)'\n'))
+        if (length < 2 || line[length] != (byte)'\t')
         {
             return TrailFault.NotAnEntry;
         }
@@ -76,11 +90,11 @@ internal ref struct TrailHeader
             Previous = Digest.Parse(PreviousHex) ?? Digest.Zero,
             At = new(_at, TimeSpan.Zero),
             Offset = _offset,
-            Operator = CanonicalEscape.Unescape(_by),
+            Operator = Operator,
             Bench = CanonicalEscape.Unescape(_bench),
-            Book = new(_bookSequence, Digest.Parse(_bookDigest) ?? Digest.Zero),
+            Book = new(_bookSequence, BookDigest),
             Anchor = Anchor,
-            Opening = _opens.IsEmpty ? null : OpeningOf((Json.Map)CanonicalJson.ReadTrusted(_opens)),
+            Opening = Opening,
             Events = [.. ((Json.List)CanonicalJson.ReadTrusted(_events)).Items.Cast<Json.Map>()],
         };
 
@@ -109,6 +123,8 @@ internal ref struct TrailHeader
         return new(stamp, texts.DrainToImmutable());
     }
 
+    // One walk over the bytes does everything: what isn't canonical comes before what has the wrong shape, and a version
+    // that isn't known before both a wrong and a right shape.
     private TrailFault? ReadJson(ReadOnlySpan<byte> json)
     {
         if (CanonicalScanner.FirstByteNotUtf8(json) >= 0)
@@ -116,59 +132,55 @@ internal ref struct TrailHeader
             return TrailFault.NotUtf8;
         }
 
-        var whole = new CanonicalScanner(json);
-        if (!whole.SkipValue(0) || !whole.AtEnd)
+        var scanner = new CanonicalScanner(json);
+        if (!scanner.IsNext((byte)'{'))
         {
-            return TrailFault.NotCanonical;
+            return scanner.SkipValue(0) && scanner.AtEnd ? TrailFault.WrongShape : TrailFault.NotCanonical;
         }
 
-        if (json[0] != (byte)'{')
+        scanner.Skip((byte)'{');
+        bool fits = true;
+        ReadOnlySpan<byte> previous = default;
+        for (bool first = true; !scanner.IsNext((byte)'}'); first = false)
         {
-            return TrailFault.WrongShape;
+            if (!scanner.TrySkipKey(previous, first, out ReadOnlySpan<byte> key))
+            {
+                return TrailFault.NotCanonical;
+            }
+
+            previous = key;
+            TrailFieldSet field = TrailFields.Of(key);
+            int start = scanner.Position;
+            bool isShaped = field != TrailFieldSet.Events || scanner.IsNext((byte)'[');
+            if (
+                !(
+                    field == TrailFieldSet.Events && isShaped
+                        ? scanner.SkipListOfMaps(out isShaped)
+                        : scanner.SkipValue(1)
+                )
+            )
+            {
+                return TrailFault.NotCanonical;
+            }
+
+            fits &= isShaped && Take(field, json[start..scanner.Position]);
         }
 
-        // The version stands last, but decides how the rest is read.
-        int version = json.LastIndexOf(",\"v\":"u8);
-        if (version < 0 || !json[version..].SequenceEqual(",\"v\":1}"u8))
-        {
-            return version < 0 ? TrailFault.WrongShape : TrailFault.UnknownVersion;
-        }
-
-        return ReadFields(json) && IsComplete() ? null : TrailFault.WrongShape;
+        return !scanner.Skip((byte)'}') || !scanner.AtEnd ? TrailFault.NotCanonical
+            : (_seen & TrailFieldSet.Version) == TrailFieldSet.None ? TrailFault.WrongShape
+            : _version != TrailEntry.Version ? TrailFault.UnknownVersion
+            : fits && IsComplete() ? null
+            : TrailFault.WrongShape;
     }
 
     private readonly bool IsComplete() =>
         (_seen & TrailFieldSet.Required) == TrailFieldSet.Required
         && Sequence >= 1
         && !Of.IsEmpty
-        && (_opens.IsEmpty || (Sequence == 1 && OpeningOf((Json.Map)CanonicalJson.ReadTrusted(_opens)) is not null));
+        && (_opens.IsEmpty || (Sequence == 1 && Opening is not null));
 
-    private bool ReadFields(ReadOnlySpan<byte> json)
+    private bool Take(TrailFieldSet field, ReadOnlySpan<byte> value)
     {
-        var scanner = new CanonicalScanner(json);
-        scanner.Skip((byte)'{');
-        ReadOnlySpan<byte> previous = default;
-        for (bool first = true; !scanner.IsNext((byte)'}'); first = false)
-        {
-            if (!scanner.TrySkipKey(previous, first, out ReadOnlySpan<byte> key))
-            {
-                return false;
-            }
-
-            previous = key;
-            int start = scanner.Position;
-            if (!scanner.SkipValue(1) || !Take(key, json[start..scanner.Position]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private bool Take(ReadOnlySpan<byte> key, ReadOnlySpan<byte> value)
-    {
-        TrailFieldSet field = TrailFields.Of(key);
         _seen |= field;
         ReadOnlySpan<byte> text = value[0] == (byte)'"' ? value[1..^1] : default;
         bool isText = value[0] == (byte)'"';
@@ -186,7 +198,7 @@ internal ref struct TrailHeader
                 return isText;
             case TrailFieldSet.Events:
                 _events = value;
-                return TrailFields.IsListOfMaps(value);
+                return true;
             case TrailFieldSet.Mark:
                 return isText && TakeMark(text);
             case TrailFieldSet.Sequence:
@@ -202,8 +214,10 @@ internal ref struct TrailHeader
             case TrailFieldSet.Previous:
                 PreviousHex = text;
                 return Digest.Parse(text) is not null;
+            case TrailFieldSet.Version:
+                return TryWhole(value, out _version);
             default:
-                return field == TrailFieldSet.Version;
+                return false;
         }
     }
 

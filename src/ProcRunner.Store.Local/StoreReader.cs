@@ -1,0 +1,93 @@
+using ProcRunner.Shop;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Store.Local;
+
+/// <summary>Reads a store beside its writer, without its lock.</summary>
+public sealed class StoreReader
+{
+    private const int Attempts = 3;
+    private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(20);
+
+    internal StoreReader(StorePaths paths) => Paths = paths;
+
+    internal StorePaths Paths { get; }
+
+    /// <summary>Who holds the store for writing, or held it last; null when that can't be read.</summary>
+    public Holder? Holder => Holder.Read(Paths.Holder);
+
+    /// <summary>A reader of the store in a folder.</summary>
+    /// <returns>The reader, or why there is none.</returns>
+    public static (StoreReader? Reader, StoreOpening? Fault) Open(string path)
+    {
+        try
+        {
+            var paths = new StorePaths(Path.GetFullPath(path));
+            return StoreFormat.Check(paths) is { } fault ? (null, fault) : (new(paths), null);
+        }
+        catch (Exception e) when (Disk.IsTrouble(e))
+        {
+            return (null, new StoreOpening.Unusable(e.Message));
+        }
+    }
+
+    /// <summary>The ids of the jobs whose trails are there.</summary>
+    public IEnumerable<string> JobIds() => Paths.JobIds().Order(StringComparer.Ordinal);
+
+    /// <summary>What the shop book comes to, as far as it holds.</summary>
+    public (ShopState Shop, TrailVerdict Verdict) ReadShop()
+    {
+        TrailReading book = ReadTrail(JobId.Shop);
+        ShopState shop = book.Entries.Aggregate(ShopState.Empty, (state, line) => state.After(line.Entry, line.Digest));
+        return (shop, book.Verdict);
+    }
+
+    /// <summary>Reads a job's trail, or the shop book; one that is missing or can't be read counts as empty.</summary>
+    public TrailReading ReadTrail(string of)
+    {
+        for (int attempt = 1; ; attempt++)
+        {
+            TrailReading reading = ReadOnce(of);
+            bool torn = reading.Verdict is TrailVerdict.Broken { Fault: TrailFault.TornTail };
+            if (!torn || attempt == Attempts)
+            {
+                return reading;
+            }
+
+            // The writer may be in the middle of a line.
+            Thread.Sleep(Pause);
+        }
+    }
+
+    /// <summary>A pinned text; null when it is missing or isn't what its digest says.</summary>
+    public byte[]? ReadText(Digest digest)
+    {
+        try
+        {
+            byte[] text = File.ReadAllBytes(Paths.Text(digest));
+            return Digest.Of(text) == digest ? text : null;
+        }
+        catch (Exception e) when (Disk.IsTrouble(e))
+        {
+            return null;
+        }
+    }
+
+    /// <summary>The search index over this store's trails.</summary>
+    public SearchIndex Index(IndexProjection projection) => new(Paths, projection);
+
+    private TrailReading ReadOnce(string of)
+    {
+        var entries = System.Collections.Immutable.ImmutableArray.CreateBuilder<(TrailEntry, Digest)>();
+        try
+        {
+            using FileStream file = Disk.OpenForReading(Paths.Trail(of));
+            TrailVerdict verdict = TrailCheck.Verify(file, of, (entry, digest) => entries.Add((entry, digest)));
+            return new(entries.DrainToImmutable(), verdict);
+        }
+        catch (Exception e) when (Disk.IsTrouble(e))
+        {
+            return new([], new TrailVerdict.Broken(1, TrailFault.Empty, 0));
+        }
+    }
+}

@@ -1,0 +1,203 @@
+using ProcRunner.Shop;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Store.Local;
+
+/// <summary>The way from a folder to an open store: lock, format, shop book, torn ends, catching up.</summary>
+internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings settings, string purpose)
+{
+    private readonly TornTails _tornTails = new(paths, disk);
+    private readonly List<StoreFinding> _findings = [];
+
+    public Func<string, FileStream> OpenLock { get; init; } = StoreLock.OpenExclusively;
+
+    public IndexProjection? Projection { get; init; }
+
+    /// <summary>Opens the store, or founds it when a name is given.</summary>
+    public StoreOpening Run(string? newName)
+    {
+        FileStream? held = null;
+        StoreOpening? opening = null;
+        try
+        {
+            opening = Prepare(newName) ?? StoreLock.Take(paths.Lock, OpenLock, out held);
+            if (opening is StoreOpening.InUse)
+            {
+                opening = new StoreOpening.InUse(Holder.Read(paths.Holder));
+            }
+
+            opening ??= OpenHeld(newName, held!);
+        }
+        catch (Exception e) when (Disk.IsTrouble(e))
+        {
+            opening = new StoreOpening.Unusable(e.Message);
+        }
+        finally
+        {
+            if (opening is not StoreOpening.Opened)
+            {
+                held?.Dispose();
+            }
+        }
+
+        return opening;
+    }
+
+    private StoreOpening? Prepare(string? newName)
+    {
+        if (newName is null)
+        {
+            return StoreFormat.Check(paths);
+        }
+
+        if (File.Exists(paths.Format) || paths.JobIds().Any())
+        {
+            return new StoreOpening.AlreadyThere();
+        }
+
+        Disk.MakeFolder(paths.Root);
+        return null;
+    }
+
+    private StoreOpening OpenHeld(string? newName, FileStream held)
+    {
+        new Holder(Environment.ProcessId, Environment.MachineName, settings.Time.GetUtcNow(), purpose).Write(
+            paths.Holder
+        );
+        if (newName is not null)
+        {
+            if (File.Exists(paths.Format))
+            {
+                return new StoreOpening.AlreadyThere();
+            }
+
+            Found(newName);
+        }
+
+        RemoveUnfinished();
+        (TrailFile? book, ShopState shop, TrailVerdict verdict) = OpenBook();
+        if (book is null)
+        {
+            return new StoreOpening.BookBroken(verdict);
+        }
+
+        var store = new LocalStore(paths, disk, settings, held, book, shop);
+        if (CatchUp(store) is AppendResult.Failed failed)
+        {
+            store.Dispose();
+            return new StoreOpening.Unusable(failed.Why);
+        }
+
+        store.Findings = [.. _findings];
+        store.Index = Projection is null ? null : new(paths, Projection);
+        return new StoreOpening.Opened(store);
+    }
+
+    // The format file comes last: until it is there, the folder is no store and can be founded again.
+    private void Found(string name)
+    {
+        Disk.MakeFolder(paths.Jobs);
+        Disk.MakeFolder(paths.Texts);
+        DateTimeOffset now = settings.Time.GetUtcNow();
+        var entry = new TrailEntry
+        {
+            Of = JobId.Shop,
+            Sequence = 1,
+            Previous = Digest.Zero,
+            At = now,
+            Offset = TimeSpan.FromMinutes((int)settings.Time.LocalTimeZone.GetUtcOffset(now).TotalMinutes),
+            Operator = "",
+            Bench = settings.Bench,
+            Book = BookMark.None,
+            Events = [ShopEventFormat.Write(new ShopEvent.ShopFounded(name))],
+        };
+        WholeFile.Put(disk, paths.Book, TrailLine.Encode(entry));
+        WholeFile.Put(disk, paths.Format, StoreFormat.Bytes);
+    }
+
+    private void RemoveUnfinished()
+    {
+        foreach (string folder in (string[])[paths.Root, paths.Jobs, paths.Texts])
+        {
+            Disk.MakeFolder(folder);
+            foreach (string file in Directory.GetFiles(folder, "*" + StorePaths.Temporary))
+            {
+                File.Delete(file);
+            }
+        }
+    }
+
+    private (TrailFile? Book, ShopState Shop, TrailVerdict Verdict) OpenBook()
+    {
+        if (!File.Exists(paths.Book))
+        {
+            return (null, ShopState.Empty, new TrailVerdict.Broken(1, TrailFault.Empty, 0));
+        }
+
+        TrailSummary summary = _tornTails.Mend(JobId.Shop, paths.Summarise(JobId.Shop));
+        if (summary.Verdict is TrailVerdict.Broken)
+        {
+            return (null, ShopState.Empty, summary.Verdict);
+        }
+
+        ShopState shop = ShopState.Empty;
+        using (FileStream file = Disk.OpenForReading(paths.Book))
+        {
+            TrailCheck.Verify(file, JobId.Shop, (entry, digest) => shop = shop.After(entry, digest));
+        }
+
+        var book = new AppendOnlyFile(disk, paths.Book, summary.Length);
+        return (new(JobId.Shop, book, summary.Entries, summary.Last, isClosedOut: false), shop, summary.Verdict);
+    }
+
+    /// <summary>Enters in the shop book what the trails and the ends put aside say and the book doesn't.</summary>
+    private AppendResult? CatchUp(LocalStore store)
+    {
+        var events = new List<ShopEvent>();
+        var there = paths.JobIds().Order(StringComparer.Ordinal).ToList();
+        foreach (string id in store.Shop.Jobs.Keys.Except(there, StringComparer.Ordinal))
+        {
+            _findings.Add(
+                new(id, true, 1, $"The trail of job {store.Shop.Jobs[id].Stamp} is missing: it was deleted.")
+            );
+        }
+
+        foreach (string id in there)
+        {
+            ShopJob? job = store.Shop.Jobs.GetValueOrDefault(id);
+            if (job is not { IsClosedOut: true })
+            {
+                events.AddRange(CatchUp(id, job));
+            }
+        }
+
+        foreach (ShopEvent.TornTailFound tail in _tornTails.Unrecorded(store.Shop))
+        {
+            _findings.Add(new(tail.Of, false, null, $"The last line wasn't whole; it was put aside to {tail.File}."));
+            events.Add(tail);
+        }
+
+        return events.Count == 0 ? null : store.AppendShop("", [.. events]);
+    }
+
+    private IEnumerable<ShopEvent> CatchUp(string id, ShopJob? job)
+    {
+        TrailSummary trail = _tornTails.Mend(id, paths.Summarise(id));
+        List<StoreFinding> broken =
+            trail.Verdict is TrailVerdict.Broken fault ? [new(id, true, fault.Entry, fault.InWords())]
+            : job is not null ? [.. AnchorComparison.Compare(job, trail)]
+            : trail.Opening is null ? [new(id, true, 1, "The trail opens no job: it isn't one of this store.")]
+            : [];
+        _findings.AddRange(broken);
+        var behind = AnchorComparison.Behind(job, trail).ToList();
+        if (broken.Count > 0 || behind.Count == 0)
+        {
+            return [];
+        }
+
+        _findings.Add(new(id, false, null, "The shop book was behind this trail; it was brought up to it."));
+        return behind
+            .SelectMany(entry => BookEntries.Of(id, trail.Opening, entry))
+            .Prepend(new ShopEvent.BookCaughtUp(id));
+    }
+}

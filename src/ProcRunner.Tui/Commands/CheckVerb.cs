@@ -1,0 +1,92 @@
+using System.CommandLine;
+using System.Text;
+using ProcRunner.Problems;
+using ProcRunner.Procedures;
+using ProcRunner.Procedures.Checks;
+using ProcRunner.Tui.Shell;
+using ProcRunner.Yaml;
+
+namespace ProcRunner.Tui.Commands;
+
+/// <summary><c>check [FILE...]</c>: every problem of procedures and head specs, alone and together.</summary>
+internal static class CheckVerb
+{
+    /// <summary>The verb.</summary>
+    public static Command Create()
+    {
+        Argument<string[]> files = new("files")
+        {
+            Description = "procedures and head specs; none: those that come with the program",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        Command verb = new("check", "load procedures and head specs and report every problem") { files };
+        verb.SetAction(parsed => Run(parsed.GetValue(files) is { Length: > 0 } given ? given : Shipped()));
+        return verb;
+    }
+
+    private static string[] Shipped() =>
+        Directory.Exists(Machine.ProceduresFolder)
+            ?
+            [
+                .. Directory
+                    .EnumerateFiles(Machine.ProceduresFolder, "*.yaml", SearchOption.AllDirectories)
+                    .Order(StringComparer.Ordinal),
+            ]
+            : [];
+
+    private static int Run(string[] files)
+    {
+        List<Problem> problems = [];
+        List<Procedure> procedures = [];
+        List<(string File, HeadSpec Head)> heads = [];
+        foreach (string file in files)
+        {
+            if (IsHeadSpec(file))
+            {
+                Loaded<HeadSpec> head = HeadSpecFile.Open(file);
+                problems.AddRange(head.Problems);
+                heads.AddRange(head.Value is { } spec ? [(file, spec)] : []);
+            }
+            else
+            {
+                Loaded<Procedure> procedure = ProcedureFile.Open(file);
+                problems.AddRange(procedure.Problems);
+                procedures.AddRange(procedure.Value is { } steps ? [steps] : []);
+            }
+        }
+
+        foreach (Procedure procedure in procedures)
+        {
+            foreach ((string file, HeadSpec head) in heads)
+            {
+                problems.AddRange(PlanCheck.Join(procedure, head, file));
+            }
+        }
+
+        foreach (Problem problem in problems)
+        {
+            Say.Line(problem.ToString());
+        }
+
+        string count = problems.Count.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        Say.Line(
+            problems.Count == 0
+                ? $"{files.Length.ToString(System.Globalization.CultureInfo.InvariantCulture)} files, no problems"
+                : $"{count} problems"
+        );
+        return problems.Count == 0 ? Status.Done : Status.No;
+    }
+
+    // A head spec says so in its first key; a file that can't be read is reported as a procedure would be.
+    private static bool IsHeadSpec(string file)
+    {
+        try
+        {
+            return File.ReadLines(file).Take(200).Any(line => line.StartsWith("head:", StringComparison.Ordinal));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or DecoderFallbackException)
+        {
+            return false;
+        }
+    }
+}

@@ -1,0 +1,77 @@
+using System.CommandLine;
+using ProcRunner.Store.Local;
+using ProcRunner.Tui.Demo;
+using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Lines;
+using ProcRunner.Tui.Shell;
+
+namespace ProcRunner.Tui.Commands;
+
+/// <summary><c>run STAMP</c>: one head from teardown to release.</summary>
+internal static class RunVerb
+{
+    /// <summary>The verb.</summary>
+    public static Command Create()
+    {
+        Argument<string> stamp = new("stamp")
+        {
+            Description = "the job's stamp; DEMO is the invented head of the demo shop",
+            DefaultValueFactory = _ => DemoShop.Stamp,
+        };
+        Option<bool> plain = new("--plain") { Description = "line mode: prompts out, one entry a line in" };
+        Option<string?> who = new("--as") { Description = "id of the person at the machine" };
+        Option<string?> store = StoreOption.Create();
+        Command verb = new("run", "work on a job") { stamp, plain, who, store };
+        verb.SetAction(parsed =>
+            Run(
+                parsed.GetValue(stamp)!,
+                parsed.GetValue(who),
+                StoreOption.Folder(parsed.GetValue(store), parsed.GetValue(stamp)!)
+            )
+        );
+        return verb;
+    }
+
+    private static int Run(string stamp, string? who, string folder)
+    {
+        bool demo = DemoShop.IsDemo(stamp);
+        (LocalStore? opened, string fault) =
+            demo && !StoreFolder.Exists(folder) ? DemoShop.Found(folder) : ShopFloor.Open(folder, $"run {stamp}");
+        if (opened is null)
+        {
+            return Say.Usage(
+                fault,
+                demo ? "" : "Make a store first: procrunner people found … ; or try procrunner run DEMO"
+            );
+        }
+
+        using LocalStore store = opened;
+        foreach (StoreFinding finding in store.Findings)
+        {
+            Console.Error.WriteLine(Trail.SafeText.Show(finding.Text));
+        }
+
+        (JobRun? job, fault) = demo ? DemoShop.OpenJob(store, stamp) : Resume(store, stamp, who);
+        if (job is null)
+        {
+            return Say.Usage(fault, "");
+        }
+
+        LineInput input = new(Console.In, Console.IsInputRedirected, Console.Out);
+        return new LineRun(job, input, Console.Out).Run();
+    }
+
+    private static (JobRun? Run, string Fault) Resume(LocalStore store, string stamp, string? who)
+    {
+        if (store.Shop.JobsWithStamp(stamp).FirstOrDefault() is not { } job)
+        {
+            return (null, $"There is no job stamped {stamp}: see procrunner jobs, or open one with procrunner open.");
+        }
+
+        string[] present = [.. store.Shop.People.Values.Where(p => p.RetiredAt is null).Select(p => p.Id)];
+        string? person = who ?? (present.Length == 1 ? present[0] : null);
+        return person is not null && present.Contains(person)
+            ? JobRun.Resume(store, Machine.Time, job.Id, person)
+            : (null, $"Say who is at the machine: --as with one of {string.Join(", ", present)}.");
+    }
+}

@@ -1,0 +1,155 @@
+using ProcRunner.People;
+using ProcRunner.Quantities;
+using ProcRunner.Runs;
+using ProcRunner.Shop;
+using ProcRunner.Store.Local;
+using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Shell;
+
+namespace ProcRunner.Tui.Demo;
+
+/// <summary>
+/// The demo shop: invented people, gauges and one head, to try the program on. Its PINs are public, so its sign-offs prove
+/// nothing.
+/// </summary>
+internal static class DemoShop
+{
+    /// <summary>The demo job's stamp; later ones are DEMO-2, DEMO-3.</summary>
+    public const string Stamp = "DEMO";
+
+    /// <summary>The person signed in when the demo shop opens.</summary>
+    public const string Operator = "vale";
+
+    /// <summary>The people of the demo shop with their public PINs.</summary>
+    public static IReadOnlyList<(string Id, string Name, Role Role, string Pin)> People { get; } =
+    [
+        ("moss", "T. Moss (demo)", Role.Lead, "135790"),
+        ("vale", "R. Vale (demo)", Role.Operator, "2468"),
+        ("finch", "A. Finch (demo)", Role.Trainee, "1357"),
+    ];
+
+    // Rounds for PINs that everybody knows: enough to be real, few enough not to wait for.
+    private const int Rounds = 10_000;
+
+    /// <summary>True for the demo job's stamp.</summary>
+    public static bool IsDemo(string stamp) =>
+        string.Equals(stamp, Stamp, StringComparison.OrdinalIgnoreCase)
+        || stamp.StartsWith(Stamp + "-", StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>Makes the demo shop in a folder.</summary>
+    public static (LocalStore? Store, string Fault) Found(string folder)
+    {
+        (LocalStore? store, string fault) = ShopFloor.Found(folder, "Demo shop (invented)", "run");
+        if (store is null)
+        {
+            return (null, fault);
+        }
+
+        List<ShopEvent> events = [];
+        Person? lead = null;
+        foreach ((string id, string name, Role role, string pin) in People)
+        {
+            Certifier? by = lead is null ? null : new Certifier(lead, People[0].Pin);
+            if (PersonKeys.Create(id, name, role, pin, Rounds, Machine.Entropy, by) is not PersonMaking.Made made)
+            {
+                throw new System.Diagnostics.UnreachableException();
+            }
+
+            lead ??= made.Person;
+            events.Add(new ShopEvent.PersonAdded(made.Person));
+        }
+
+        events.AddRange(Gauges().Select(g => new ShopEvent.GaugeAdded(g)));
+        events.Add(new ShopEvent.ReadoutSet(new Readout(Units.Inch, 0.0005m, true, false, false, false)));
+        if (store.AppendShop(People[0].Id, [.. events]) is AppendResult.Written)
+        {
+            return (store, "");
+        }
+
+        store.Dispose();
+        return (null, "The demo shop's people and gauges couldn't be written.");
+    }
+
+    /// <summary>Opens the demo job that is under way, or a new one.</summary>
+    public static (JobRun? Run, string Fault) OpenJob(LocalStore store, string stamp)
+    {
+        if (store.Shop.JobsWithStamp(stamp).FirstOrDefault() is { IsClosedOut: false } open)
+        {
+            return JobRun.Resume(store, Machine.Time, open.Id, Operator);
+        }
+
+        int next = 2;
+        string free = Stamp;
+        while (store.Shop.JobsWithStamp(free).Any())
+        {
+            ShopJob there = store.Shop.JobsWithStamp(free).First();
+            if (!there.IsClosedOut)
+            {
+                return JobRun.Resume(store, Machine.Time, there.Id, Operator);
+            }
+
+            free = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{Stamp}-{next++}");
+        }
+
+        (PlanTexts? texts, IReadOnlyList<Problems.Problem> problems) = ReadPlan();
+        return texts is null
+            ? (null, string.Join(Environment.NewLine, problems))
+            : JobRun.Begin(store, Machine.Time, texts, Header(texts, free), Operator);
+    }
+
+    /// <summary>The demo's procedure and head spec, as they come with the program.</summary>
+    public static (PlanTexts? Texts, IReadOnlyList<Problems.Problem> Problems) ReadPlan()
+    {
+        string procedure = Path.Combine(Machine.ProceduresFolder, "two-valve-iron.yaml");
+        string head = Path.Combine(Machine.ProceduresFolder, "heads", "pump-four.yaml");
+        return PlanTexts.Read(
+            "procedures/two-valve-iron.yaml",
+            File.ReadAllBytes(procedure),
+            "procedures/heads/pump-four.yaml",
+            File.ReadAllBytes(head)
+        );
+    }
+
+    private static JobHeader Header(PlanTexts texts, string stamp) =>
+        new()
+        {
+            Stamp = stamp,
+            ProcedureDigest = texts.ProcedureDigest.ToString(),
+            HeadDigest = texts.HeadDigest.ToString(),
+            Customer = "Lower Field irrigation (invented)",
+            Complaint = "hard to start, low compression on 2",
+            EarlierWork = "skimmed once by another shop, 0.009 in by the stamp beside the casting number",
+        };
+
+    private static IEnumerable<Gauge> Gauges()
+    {
+        (string Id, string Name, string Kind, string Resolution, string Uncertainty, string? Turn)[] gauges =
+        [
+            ("M1", "outside micrometer 0 to 6 (demo)", "micrometer", "0.0001 in", "0.00005 in", "0.025 in"),
+            ("B1", "small bore gauge (demo)", "bore", "0.0001 in", "0.00005 in", "0.010 in"),
+            ("D1", "depth gauge on its bridge (demo)", "depth", "0.0001 in", "0.0002 in", "0.100 in"),
+            ("I1", "dial indicator (demo)", "indicator", "0.0001 in", "0.0001 in", "0.010 in"),
+            ("C1", "caliper (demo)", "caliper", "0.0005 in", "0.001 in", null),
+            ("S1", "spring tester (demo)", "spring tester", "1 lbf", "0.8 lbf", null),
+            ("V1", "vacuum gauge (demo)", "vacuum", "0.5 inHg", "0.5 inHg", null),
+            ("R1", "roughness tester (demo)", "roughness", "1 uin", "4 uin", null),
+        ];
+        foreach ((string id, string name, string kind, string resolution, string uncertainty, string? turn) in gauges)
+        {
+            yield return new Gauge(
+                id,
+                name,
+                kind,
+                Read(resolution),
+                Read(uncertainty),
+                turn is null ? null : Read(turn),
+                CalibratedUntil: null
+            );
+        }
+    }
+
+    private static Quantity Read(string text) =>
+        Quantity.TryParse(text, out Quantity quantity)
+            ? quantity
+            : throw new ArgumentException($"\"{text}\" is no quantity.", nameof(text));
+}

@@ -1,0 +1,89 @@
+using System.Collections.Immutable;
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
+using ProcRunner.Runs.Prompts;
+using ProcRunner.Store.Local;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Tui.Jobs;
+
+/// <summary>What of a job is searched for.</summary>
+internal static class JobProjection
+{
+    /// <summary>The projection for a store read through this reader.</summary>
+    public static IndexProjection Over(Func<StoreReader> reader) =>
+        (jobId, entries) => Project(reader(), jobId, [.. entries]);
+
+    /// <summary>What a job waits for, in words.</summary>
+    public static string WaitingFor(RunState state) =>
+        state.Standing switch
+        {
+            JobStanding.Held => $"on hold: {state.StandingReason}",
+            JobStanding.Released => "nothing: released",
+            JobStanding.Scrapped => $"nothing: scrapped, {state.StandingReason}",
+            _ => Prompter.Next(state) is { } at ? state.Plan.NameOf(at) : "nothing",
+        };
+
+    /// <summary>A job's standing as a word.</summary>
+    public static string StandingWord(JobStanding standing) =>
+        standing switch
+        {
+            JobStanding.Held => "held",
+            JobStanding.Released => "released",
+            JobStanding.Scrapped => "scrapped",
+            _ => "open",
+        };
+
+    /// <summary>The values that count now, by characteristic and position.</summary>
+    public static IEnumerable<(Characteristic Characteristic, int Position, ValueRecord Value)> Values(RunState state)
+    {
+        for (int i = 0; i < state.Plan.Procedure.Characteristics.Count; i++)
+        {
+            Characteristic characteristic = state.Plan.Procedure.Characteristics[i];
+            int first = characteristic.OfHead ? At.Head : 0;
+            int last = characteristic.OfHead ? At.Head : state.Plan.Positions.Count - 1;
+            for (int position = first; position <= last; position++)
+            {
+                if (state.Value(i, position) is { } value)
+                {
+                    yield return (characteristic, position, value);
+                }
+            }
+        }
+    }
+
+    private static IndexedJob? Project(StoreReader reader, string jobId, ImmutableArray<TrailEntry> entries)
+    {
+        if (entries.IsEmpty || JobReading.Fold(reader, jobId, entries).State is not { Job: { } header } state)
+        {
+            return null;
+        }
+
+        return new IndexedJob(
+            jobId,
+            header.Stamp,
+            header.Customer,
+            StandingWord(state.Standing),
+            WaitingFor(state),
+            entries[0].At,
+            entries[^1].At,
+            [
+                .. state.Parts.Select(p => new IndexedPart(
+                    p.Part,
+                    p.Number,
+                    p.Lot,
+                    state.Plan.PositionName(p.At.Position)
+                )),
+            ],
+            [
+                .. Values(state)
+                    .Where(v => !v.Value.Stale)
+                    .Select(v => new IndexedValue(
+                        v.Characteristic.Name,
+                        state.Plan.PositionName(v.Position),
+                        v.Value.Value.ToString()
+                    )),
+            ]
+        );
+    }
+}

@@ -1,0 +1,97 @@
+using ProcRunner.Problems;
+using ProcRunner.Runs;
+using ProcRunner.Store.Local;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Tui.Jobs;
+
+/// <summary>A job as its trail and its pinned texts give it.</summary>
+/// <param name="State">The run.</param>
+/// <param name="Last">Digest of the last entry.</param>
+/// <param name="Entries">The entries, with their digests.</param>
+internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(TrailEntry Entry, Digest Digest)> Entries)
+{
+    /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
+    public static (JobReading? Job, string Fault) Read(StoreReader reader, string jobId)
+    {
+        TrailReading trail = reader.ReadTrail(jobId);
+        if (trail.Entries.IsEmpty)
+        {
+            return (null, $"The job's trail can't be read. {trail.Verdict.InWords()}");
+        }
+
+        (RunState? state, string fault) = Fold(reader, jobId, trail.Entries.Select(e => e.Entry));
+        return state is null ? (null, fault) : (new(state, trail.Entries[^1].Digest, trail.Entries), "");
+    }
+
+    /// <summary>Folds entries into a run, with the texts that the first of them pins.</summary>
+    public static (RunState? State, string Fault) Fold(
+        StoreReader reader,
+        string jobId,
+        IEnumerable<TrailEntry> entries
+    )
+    {
+        RunState? state = null;
+        foreach (TrailEntry entry in entries)
+        {
+            if (state is null)
+            {
+                (PlanTexts? texts, string fault) = TextsOf(reader, entry);
+                if (texts is null)
+                {
+                    return (null, fault);
+                }
+
+                state = new RunState(texts.Plan, jobId);
+            }
+
+            List<RunEvent> events = [];
+            foreach (Json.Map map in entry.Events)
+            {
+                if (RunEventFormat.Read(state.Plan, map) is { } happened)
+                {
+                    events.Add(happened);
+                }
+                else
+                {
+                    return (
+                        null,
+                        $"Entry {entry.Sequence.ToString(System.Globalization.CultureInfo.InvariantCulture)} holds \"{SafeText.Show(map.TextAt("e") ?? "")}\", which this program can't read."
+                    );
+                }
+            }
+
+            state.Apply(entry.Sequence, events);
+        }
+
+        return (state, state is null ? "The job has no entries." : "");
+    }
+
+    private static (PlanTexts? Texts, string Fault) TextsOf(StoreReader reader, TrailEntry first)
+    {
+        Json.Map opened = first.Events[0];
+        if (
+            Digest.Parse(opened.TextAt("procedure")) is not { } procedure
+            || Digest.Parse(opened.TextAt("head")) is not { } head
+        )
+        {
+            return (null, "The job's first entry names no procedure and head spec.");
+        }
+
+        if (reader.ReadText(procedure) is not { } procedureText || reader.ReadText(head) is not { } headText)
+        {
+            return (
+                null,
+                "The procedure or head spec that the job was opened with is missing from the store, or was changed."
+            );
+        }
+
+        (PlanTexts? texts, IReadOnlyList<Problem> problems) = PlanTexts.Read(
+            "procedure",
+            procedureText,
+            "head spec",
+            headText
+        );
+        return (texts, problems.Count > 0 ? $"The job's procedure can't be read: {problems[0]}" : "");
+    }
+}

@@ -1,0 +1,183 @@
+using System.Collections.Immutable;
+using ProcRunner.People;
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
+using ProcRunner.Store.Local;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Tui.Jobs;
+
+/// <summary>
+/// An open job: decides a command, writes what came of it, and only then lets the run know. Whatever front drives it, the
+/// state never runs ahead of the disk.
+/// </summary>
+internal sealed class JobRun
+{
+    private readonly LocalStore _store;
+    private readonly TimeProvider _time;
+
+    private JobRun(LocalStore store, TimeProvider time, RunState state, Digest last, string person)
+    {
+        (_store, _time, State, Last, Person) = (store, time, state, last, person);
+    }
+
+    /// <summary>The run.</summary>
+    public RunState State { get; }
+
+    /// <summary>Digest of the last entry.</summary>
+    public Digest Last { get; private set; }
+
+    /// <summary>Id of the person at work.</summary>
+    public string Person { get; private set; }
+
+    /// <summary>The shop.</summary>
+    public Shop.ShopState Shop => _store.Shop;
+
+    /// <summary>Opens a new job in the store; null with the reason when it can't be.</summary>
+    public static (JobRun? Run, string Fault) Begin(
+        LocalStore store,
+        TimeProvider time,
+        PlanTexts texts,
+        JobHeader header,
+        string person
+    )
+    {
+        RunState state = new(texts.Plan, "");
+        Decision decision = RunDecider.Decide(
+            state,
+            store.Shop,
+            new RunCommand.OpenJob(header),
+            new Moment(time.GetLocalNow(), person, Digest.Zero.ToString())
+        );
+        if (decision is not Decision.Accepted accepted)
+        {
+            return (null, ((Decision.Refused)decision).Why);
+        }
+
+        EntryDraft draft = new(person, [.. accepted.Events.Select(e => RunEventFormat.Write(texts.Plan, e))]);
+        AppendResult result = store.OpenJob(header.Stamp, [texts.ProcedureText, texts.HeadText], draft);
+        switch (result)
+        {
+            case AppendResult.Written written:
+                state = new RunState(texts.Plan, written.Entry.Of);
+                state.Apply(written.Entry.Sequence, accepted.Events);
+                return (new JobRun(store, time, state, written.Digest, person), "");
+            case AppendResult.Failed failed:
+                return (null, failed.Why);
+            default:
+                return (null, ((AppendResult.Refused)result).Why);
+        }
+    }
+
+    /// <summary>Opens a job that is in the store; null with the reason when its trail doesn't hold.</summary>
+    public static (JobRun? Run, string Fault) Resume(LocalStore store, TimeProvider time, string jobId, string person)
+    {
+        (JobReading? job, string fault) = JobReading.Read(store.Reader, jobId);
+        return job is null
+            ? (null, fault)
+            : (
+                new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person),
+                ""
+            );
+    }
+
+    /// <summary>Decides a command and writes what comes of it.</summary>
+    public JobAnswer Do(RunCommand command)
+    {
+        Decision decision = RunDecider.Decide(State, _store.Shop, command, Now());
+        if (decision is Decision.Refused refused)
+        {
+            return new JobAnswer.Refused(refused.Why, refused.WhatToDo);
+        }
+
+        IReadOnlyList<RunEvent> events = ((Decision.Accepted)decision).Events;
+        ImmutableArray<Json.Map> maps = [.. events.Select(e => RunEventFormat.Write(State.Plan, e))];
+        switch (_store.Append(State.JobId, new EntryDraft(Person, maps, AnchorOf(events))))
+        {
+            case AppendResult.Written written:
+                State.Apply(written.Entry.Sequence, events);
+                Last = written.Digest;
+                Person = State.Worker.Length > 0 ? State.Worker : Person;
+                return new JobAnswer.Recorded(events);
+            case AppendResult.Failed failed:
+                return new JobAnswer.NotWritten(failed.Why);
+            case AppendResult.Refused shut:
+                return new JobAnswer.NotWritten(shut.Why);
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    /// <summary>Signs a stage, or the release, with a person's PIN; a trainee's with a lead's beside it.</summary>
+    public JobAnswer Sign(At at, string person, string pin, string? beside, string? besidePin)
+    {
+        (Mark? mark, string fault) = MarkOf(person, pin, m => Covered(at, m));
+        if (mark is null)
+        {
+            return new JobAnswer.Refused(fault, []);
+        }
+
+        Mark? second = null;
+        if (beside is not null)
+        {
+            (second, fault) = MarkOf(beside, besidePin ?? "", m => Covered(at, m));
+            if (second is null)
+            {
+                return new JobAnswer.Refused(fault, []);
+            }
+        }
+
+        return Do(new RunCommand.Sign(at, mark, second));
+    }
+
+    /// <summary>Takes a way on that needs a lead: concession or scrap.</summary>
+    public JobAnswer TakeWayByLead(At at, WayOn way, string reason, string lead, string pin)
+    {
+        string cleaned = SafeText.Clean(reason);
+        (Mark? mark, string fault) = MarkOf(lead, pin, m => SignedBytes.OfWay(State, at, way.Kind, cleaned, m));
+        return mark is null
+            ? new JobAnswer.Refused(fault, [])
+            : Do(new RunCommand.TakeWay(at, way.Text, cleaned, mark));
+    }
+
+    private byte[] Covered(At at, Mark mark) =>
+        State.Plan.Steps[at.Step].Work is StepWork.Sign { Meaning: SignMeanings.Released }
+            ? SignedBytes.OfRelease(State, at, mark, Last.ToString())
+            : SignedBytes.OfStage(State, at, mark);
+
+    private (Mark? Mark, string Fault) MarkOf(string id, string pin, Func<Mark, byte[]> covered)
+    {
+        if (!_store.Shop.People.TryGetValue(id, out Person? person))
+        {
+            return (null, $"Nobody here is called {SafeText.Show(id)}.");
+        }
+
+        DateTimeOffset now = _time.GetUtcNow();
+        Mark unsigned = new(person.Id, person.Name, now.AddTicks(-(now.Ticks % TimeSpan.TicksPerMillisecond)), "");
+        return PersonKeys.TrySign(person, pin, covered(unsigned)) is SigningResult.Made made
+            ? (unsigned with { Signature = Convert.ToBase64String(made.Signature.AsSpan()) }, "")
+            : (null, $"That is not the PIN of {person.Name}.");
+    }
+
+    private Moment Now() => new(_time.GetLocalNow(), Person, Last.ToString());
+
+    private static Anchor AnchorOf(IReadOnlyList<RunEvent> events)
+    {
+        foreach (RunEvent happened in events)
+        {
+            switch (happened)
+            {
+                case RunEvent.JobReleased or RunEvent.HeadScrapped:
+                    return Anchor.ClosedOut;
+                case RunEvent.SignedOff or RunEvent.Conceded:
+                    return Anchor.SignedOff;
+                case RunEvent.HandedOver:
+                    return Anchor.HandedOver;
+                default:
+                    break;
+            }
+        }
+
+        return Anchor.None;
+    }
+}

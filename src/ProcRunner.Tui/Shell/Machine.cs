@@ -1,0 +1,33 @@
+using System.Security.Cryptography;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Tui.Shell;
+
+/// <summary>What the program takes from the machine: the clock, randomness, and where its data lives.</summary>
+internal static class Machine
+{
+    /// <summary>The clock.</summary>
+    public static TimeProvider Time => TimeProvider.System;
+
+    /// <summary>Randomness for keys and ids.</summary>
+    public static EntropySource Entropy { get; } = RandomNumberGenerator.Fill;
+
+    /// <summary>Where the platform keeps a program's data: XDG_DATA_HOME on Linux, AppData on Windows.</summary>
+    public static string DataFolder { get; } =
+        Path.Combine(
+            Environment.GetFolderPath(
+                Environment.SpecialFolder.LocalApplicationData,
+                Environment.SpecialFolderOption.DoNotVerify
+            ),
+            "procrunner"
+        );
+
+    /// <summary>The shop's store when none is named.</summary>
+    public static string ShopFolder => Path.Combine(DataFolder, "shop");
+
+    /// <summary>The demo shop's store when none is named.</summary>
+    public static string DemoFolder => Path.Combine(DataFolder, "demo-shop");
+
+    /// <summary>The procedures and head specs that come with the program.</summary>
+    public static string ProceduresFolder => Path.Combine(AppContext.BaseDirectory, "procedures");
+}

@@ -1,0 +1,58 @@
+using ProcRunner.Store.Local;
+using ProcRunner.Tui.Jobs;
+
+namespace ProcRunner.Tui.Shell;
+
+/// <summary>Opens stores for this program: with its clock, its randomness and its index.</summary>
+internal static class ShopFloor
+{
+    /// <summary>Opens a store for writing.</summary>
+    public static (LocalStore? Store, string Fault) Open(string folder, string purpose)
+    {
+        StoreReader? reader = null;
+        StoreOpening opening = StoreFolder.Open(
+            folder,
+            purpose,
+            Machine.Time,
+            Machine.Entropy,
+            index: JobProjection.Over(() => reader!)
+        );
+        return Taken(opening, ref reader);
+    }
+
+    /// <summary>Makes a store.</summary>
+    public static (LocalStore? Store, string Fault) Found(string folder, string name, string purpose)
+    {
+        StoreReader? reader = null;
+        StoreOpening opening = StoreFolder.Found(
+            folder,
+            name,
+            purpose,
+            Machine.Time,
+            Machine.Entropy,
+            index: JobProjection.Over(() => reader!)
+        );
+        return Taken(opening, ref reader);
+    }
+
+    /// <summary>Opens a store for reading, beside whoever writes.</summary>
+    public static (StoreReader? Reader, string Fault) Read(string folder)
+    {
+        (StoreReader? reader, StoreOpening? fault) = StoreReader.Open(folder);
+        return (reader, fault?.InWords() ?? "");
+    }
+
+    /// <summary>The search index over a store that is read.</summary>
+    public static SearchIndex IndexOf(StoreReader reader) => reader.Index(JobProjection.Over(() => reader));
+
+    private static (LocalStore? Store, string Fault) Taken(StoreOpening opening, ref StoreReader? reader)
+    {
+        if (opening is not StoreOpening.Opened opened)
+        {
+            return (null, opening.InWords());
+        }
+
+        reader = opened.Store.Reader;
+        return (opened.Store, "");
+    }
+}

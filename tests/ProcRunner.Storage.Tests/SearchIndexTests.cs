@@ -1,0 +1,223 @@
+using ProcRunner.Store.Local;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Tests.Storage;
+
+public sealed class SearchIndexTests
+{
+    private int _projected;
+
+    [Fact]
+    public void Finds_by_stamp_customer_part_and_lot_whatever_the_case()
+    {
+        using var folder = new StoreInFolder();
+        string a = folder.WithOneJob("2418");
+        string b = folder.WithOneJob("Head-B");
+        SearchIndex index = Index(folder);
+
+        Assert.Equal([a], Ids(index.Search("241")));
+        Assert.Equal([b], Ids(index.Search("head-b")));
+        Assert.Equal(2, index.Search("MADE-UP FARM").Length);
+        Assert.Equal(2, index.Search("lot-9").Length);
+        Assert.Equal(2, index.Search("insert").Length);
+        Assert.Empty(index.Search("nothing like it"));
+        Assert.Equal(2, index.All().Length);
+        Assert.Equal(a, index.ByStamp("2418")?.Id);
+        Assert.Null(index.ByStamp("241"));
+        Assert.Equal(2, index.ValuesOf("recession").Length);
+        Assert.Null(index.Trouble);
+    }
+
+    [Fact]
+    public void Gives_back_what_was_put_in_to_the_tick()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob();
+        IndexedJob job = Assert.Single(Index(folder).All());
+        IndexedJob expected = Project(id, folder.Reader().ReadTrail(id).Entries.Select(line => line.Entry))!;
+
+        Assert.Equal(expected.Parts.AsSpan(), job.Parts.AsSpan());
+        Assert.Equal(expected.Values.AsSpan(), job.Values.AsSpan());
+        Assert.Equal(expected with { Parts = [], Values = [] }, job with { Parts = [], Values = [] });
+    }
+
+    [Fact]
+    public void Reads_only_the_trails_that_went_on()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob("1");
+        folder.WithOneJob("2");
+        Index(folder).All();
+        Assert.Equal(2, _projected);
+        Index(folder).All();
+        Assert.Equal(2, _projected);
+        using (LocalStore store = folder.Open())
+        {
+            StoreInFolder.Written(store.Append(id, StoreInFolder.Draft("more")));
+            Assert.Equal("4 entries", Index(folder).ByStamp("1")?.State);
+        }
+
+        Assert.Equal(3, _projected);
+        Assert.Equal("3 entries", Index(folder).ByStamp("2")?.State);
+    }
+
+    [Fact]
+    public void Is_made_again_when_it_is_missing()
+    {
+        using var folder = new StoreInFolder();
+        folder.WithOneJob();
+        Index(folder).All();
+        File.Delete(folder.Paths.Index);
+
+        Assert.Single(Index(folder).All());
+        Assert.Equal(2, _projected);
+    }
+
+    [Fact]
+    public void Is_made_again_when_any_page_was_damaged_or_it_was_cut()
+    {
+        using var folder = new StoreInFolder();
+        folder.WithOneJob();
+        Index(folder).All();
+        byte[] good = File.ReadAllBytes(folder.Paths.Index);
+        for (int at = 100; at < good.Length; at += 1999)
+        {
+            byte[] bad = [.. good];
+            bad[at] ^= 0x10;
+            File.WriteAllBytes(folder.Paths.Index, bad);
+            Assert.Single(Index(folder).All());
+        }
+
+        foreach (
+            byte[] bad in (byte[][])
+                [
+                    [],
+                    good[..100],
+                    good[..8192],
+                    StoreInFolder.Text("rubbish"),
+                    new byte[20000],
+                ]
+        )
+        {
+            File.WriteAllBytes(folder.Paths.Index, bad);
+            Assert.Single(Index(folder).All());
+        }
+    }
+
+    [Fact]
+    public void Is_made_again_after_a_batch_that_did_not_end_or_a_lost_sum()
+    {
+        using var folder = new StoreInFolder();
+        folder.WithOneJob();
+        Index(folder).All();
+        File.WriteAllBytes(folder.Paths.IndexLog, new byte[8192]);
+        Assert.Single(Index(folder).All());
+        Assert.False(File.Exists(folder.Paths.IndexLog));
+        File.Delete(folder.Paths.IndexSum);
+        Assert.Single(Index(folder).All());
+        Assert.Equal(3, _projected);
+    }
+
+    [Fact]
+    public void Garbage_whose_sum_is_right_is_made_again_too()
+    {
+        using var folder = new StoreInFolder();
+        folder.WithOneJob();
+        File.WriteAllBytes(folder.Paths.Index, new byte[20000]);
+        IndexSum.Write(folder.Paths);
+
+        Assert.Single(Index(folder).All());
+    }
+
+    [Fact]
+    public void A_trail_that_is_gone_is_no_longer_found()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob();
+        Index(folder).All();
+        File.Delete(folder.Paths.Trail(id));
+
+        Assert.Empty(Index(folder).All());
+        Assert.Empty(Index(folder).ValuesOf("recession"));
+    }
+
+    [Fact]
+    public void An_empty_store_has_an_empty_index_and_progress_is_told()
+    {
+        using var folder = new StoreInFolder();
+        folder.Found().Dispose();
+        Assert.Empty(Index(folder).All());
+        folder.WithOneJob("1");
+        folder.WithOneJob("2");
+        var told = new List<(int, int)>();
+        SearchIndex index = Index(folder);
+        index.Progress = (done, all) => told.Add((done, all));
+        Assert.True(index.TryRefresh());
+
+        Assert.Equal([(1, 2), (2, 2)], told);
+    }
+
+    [Fact]
+    public void Trouble_with_the_index_is_no_trouble_of_the_store()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob();
+        Directory.CreateDirectory(folder.Paths.Index);
+        using (LocalStore store = folder.Open())
+        {
+            store.Index = Index(folder);
+            StoreInFolder.Written(store.Append(id, StoreInFolder.Draft("more")));
+            store.UpdateIndex();
+            Assert.NotNull(store.Index.Trouble);
+            StoreInFolder.Written(store.Append(id, StoreInFolder.Draft("more")));
+        }
+
+        Assert.Empty(folder.Broken());
+    }
+
+    [Fact]
+    public void The_store_brings_its_index_up_when_it_closes()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob();
+        Index(folder).All();
+        using (LocalStore store = folder.Open())
+        {
+            store.Index = Index(folder);
+            StoreInFolder.Written(store.Append(id, StoreInFolder.Draft("more")));
+        }
+
+        Assert.Equal(2, _projected);
+        Assert.Equal("4 entries", Index(folder).ByStamp("2418")?.State);
+        Assert.Equal(2, _projected);
+    }
+
+    private static IEnumerable<string> Ids(IEnumerable<IndexedJob> jobs) => jobs.Select(job => job.Id);
+
+    private SearchIndex Index(StoreInFolder folder) =>
+        folder
+            .Reader()
+            .Index(
+                (id, entries) =>
+                {
+                    _projected++;
+                    return Project(id, entries);
+                }
+            );
+
+    private static IndexedJob? Project(string id, IEnumerable<TrailEntry> entries)
+    {
+        TrailEntry[] all = [.. entries];
+        return new(
+            id,
+            all[0].Opening!.Stamp,
+            "Made-up Farm",
+            $"{all.Length} entries",
+            "seat cut at 1I",
+            all[0].At.AddTicks(1),
+            all[^1].At,
+            [new("seat insert", "SI-12", "LOT-9", "1I")],
+            [new("recession", "1I", "0.0520 in"), new("guide bore", "1I", "0.3450 in")]
+        );
+    }
+}
