@@ -2,6 +2,7 @@ using System.Text;
 using ProcRunner.Problems;
 using ProcRunner.Procedures;
 using ProcRunner.Procedures.Checks;
+using ProcRunner.Testing;
 
 namespace ProcRunner.Yaml.Tests;
 
@@ -29,7 +30,7 @@ public sealed class DocsTests
             page.Append(System.Globalization.CultureInfo.InvariantCulture, $"| {code} | {meaning} |\n");
         }
 
-        string file = Path.Combine(Samples.Root, "docs", "problem-codes.md");
+        string file = RepoRoot.PathOf("docs/problem-codes.md");
         string actual = File.Exists(file) ? File.ReadAllText(file) : "";
         if (Environment.GetEnvironmentVariable("PROCRUNNER_ACCEPT") == "yes")
         {
@@ -46,7 +47,7 @@ public sealed class DocsTests
 
     private static string ExampleOf(string page)
     {
-        string text = File.ReadAllText(Path.Combine(Samples.Root, "docs", page));
+        string text = File.ReadAllText(RepoRoot.PathOf($"docs/{page}"));
         const string Begin = "```yaml\n";
         int begin = text.IndexOf(Begin, StringComparison.Ordinal) + Begin.Length;
         return text[begin..text.IndexOf("```", begin, StringComparison.Ordinal)];

@@ -107,13 +107,23 @@ public sealed class HostileFileTests
         Assert.NotEmpty(Measured(() => ProcedureFile.Load("x", bytes).Problems));
     }
 
+    // A busy machine can make any one try slow; what is slow by itself is slow every time.
     private static IReadOnlyList<Problem> Measured(Func<IReadOnlyList<Problem>> load)
     {
-        long before = GC.GetAllocatedBytesForCurrentThread();
-        long start = Stopwatch.GetTimestamp();
-        IReadOnlyList<Problem> problems = load();
-        Assert.InRange(Stopwatch.GetElapsedTime(start), TimeSpan.Zero, Most);
-        Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, MostBytes);
+        const int Tries = 5;
+        TimeSpan fastest = TimeSpan.MaxValue;
+        IReadOnlyList<Problem> problems = [];
+        for (int i = 0; i < Tries && fastest > Most; i++)
+        {
+            long before = GC.GetAllocatedBytesForCurrentThread();
+            long start = Stopwatch.GetTimestamp();
+            problems = load();
+            TimeSpan taken = Stopwatch.GetElapsedTime(start);
+            fastest = taken < fastest ? taken : fastest;
+            Assert.InRange(GC.GetAllocatedBytesForCurrentThread() - before, 0, MostBytes);
+        }
+
+        Assert.InRange(fastest, TimeSpan.Zero, Most);
         return problems;
     }
 

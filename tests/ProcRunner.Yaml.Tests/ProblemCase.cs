@@ -127,6 +127,7 @@ internal sealed record ProblemCase(string Code, CaseOf Of, string Old, string Ne
         ),
         new("PR-J02", CaseOf.Join, "valve lift", "valve drop", null),
         new("PR-J03", CaseOf.Join, "pre-chambers", "overhead cam", null),
+        new("PR-J05", CaseOf.Join, "lapping:", "laping:", null),
         new("PR-J04", CaseOf.Join, "{low: 0.049, aim: 0.055, high: 0.061,", "{low: 49 lbf, high: 61 lbf,", null),
     ];
 }

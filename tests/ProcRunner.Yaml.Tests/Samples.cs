@@ -70,6 +70,7 @@ internal static class Samples
           steps:
           - do: clean the seat
             only-where: "[decided.valve] = 'keep'"
+            is-work: lapping
           - measure: bore
             window: none
             works-out:
@@ -102,19 +103,5 @@ internal static class Samples
         Assert.True(at >= 0, $"'{piece}' isn't in the text");
         int line = 1 + text.AsSpan(0, at).Count('\n');
         return new Place(file, line, at - text.AsSpan(0, at).LastIndexOf('\n'));
-    }
-
-    public static string Root
-    {
-        get
-        {
-            DirectoryInfo? folder = new(AppContext.BaseDirectory);
-            while (folder is not null && !File.Exists(Path.Combine(folder.FullName, "ProcRunner.sln")))
-            {
-                folder = folder.Parent;
-            }
-
-            return folder!.FullName;
-        }
     }
 }
