@@ -95,7 +95,8 @@ internal sealed class Canvas
         return text.ToString();
     }
 
-    private static List<string> Wrap(string text, int width)
+    /// <summary>A text in lines of a width, broken at spaces; a longer word is cut.</summary>
+    public static List<string> Wrap(string text, int width)
     {
         List<string> lines = [];
         StringBuilder line = new();
