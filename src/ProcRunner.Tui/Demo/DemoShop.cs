@@ -28,6 +28,9 @@ internal static class DemoShop
         ("finch", "A. Finch (demo)", Role.Trainee, "1357"),
     ];
 
+    /// <summary>The demo shop's name, by which it is told from a real one.</summary>
+    public const string Name = "Demo shop (invented)";
+
     // Rounds for PINs that everybody knows: enough to be real, few enough not to wait for.
     private const int Rounds = 10_000;
 
@@ -36,10 +39,16 @@ internal static class DemoShop
         string.Equals(stamp, Stamp, StringComparison.OrdinalIgnoreCase)
         || stamp.StartsWith(Stamp + "-", StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>True for the demo shop.</summary>
+    public static bool Is(ShopState shop) => shop.Name == Name;
+
+    /// <summary>The public PINs in words.</summary>
+    public static string Pins => string.Join(", ", People.Select(p => $"{p.Id} ({RoleWord.Of(p.Role)}) {p.Pin}"));
+
     /// <summary>Makes the demo shop in a folder.</summary>
     public static (LocalStore? Store, string Fault) Found(string folder)
     {
-        (LocalStore? store, string fault) = ShopFloor.Found(folder, "Demo shop (invented)", "run");
+        (LocalStore? store, string fault) = ShopFloor.Found(folder, Name, "run");
         if (store is null)
         {
             return (null, fault);
@@ -73,6 +82,11 @@ internal static class DemoShop
     /// <summary>Opens the demo job that is under way, or a new one.</summary>
     public static (JobRun? Run, string Fault) OpenJob(LocalStore store, string stamp)
     {
+        if (!Is(store.Shop))
+        {
+            return (null, $"{stamp} is kept for the demo job, and this is the store of {store.Shop.Name}.");
+        }
+
         if (store.Shop.JobsWithStamp(stamp).FirstOrDefault() is { IsClosedOut: false } open)
         {
             return JobRun.Resume(store, Machine.Time, open.Id, Operator);

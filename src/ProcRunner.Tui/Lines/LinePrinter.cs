@@ -34,6 +34,15 @@ internal sealed class LinePrinter(TextWriter output)
         Line($"At the machine: {person}. ? lists what can be done, quit leaves.");
     }
 
+    /// <summary>What was recorded last before the program ended, so that nobody enters it twice.</summary>
+    public void LastEntry(RunState state, TrailEntry entry, IReadOnlyList<RunEvent> events)
+    {
+        string at = entry.At.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
+        string where = state.LastAt is { } last ? $", {state.Plan.NameOf(last)}" : "";
+        Line($"Last entry, no. {entry.Sequence.ToString(CultureInfo.InvariantCulture)} of {at} UTC by {entry.Operator}{where}:");
+        Recorded(state, events);
+    }
+
     /// <summary>The prompt of a step; cautions once a stage.</summary>
     public void Prompt(RunState state, Prompt prompt)
     {
