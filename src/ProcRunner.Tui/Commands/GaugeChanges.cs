@@ -23,7 +23,17 @@ internal static class GaugeChanges
         Option<string?> turn = Figure("--turn", "what one turn of its dial is");
         Option<string?> until = Until();
         Option<string?> by = ByOption.Create(ByHelp);
-        Command verb = new("add", "a gauge comes into use") { id, name, kind, resolution, uncertainty, turn, until, by };
+        Command verb = new("add", "a gauge comes into use")
+        {
+            id,
+            name,
+            kind,
+            resolution,
+            uncertainty,
+            turn,
+            until,
+            by,
+        };
         verb.SetAction(parsed =>
         {
             string wanted = parsed.GetValue(id)!;
@@ -161,7 +171,13 @@ internal static class GaugeChanges
     private static (bool IsDay, DateOnly? Day) Day(string? text, DateOnly? known) =>
         text is null ? (true, known)
         : text == "none" ? (true, null)
-        : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
+        : DateOnly.TryParseExact(
+            text,
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out DateOnly day
+        )
             ? (true, day)
         : (false, null);
 
@@ -177,5 +193,9 @@ internal static class GaugeChanges
         new(name) { Description = description, HelpName = name[2..] };
 
     private static Option<string?> Until() =>
-        new("--until") { Description = "the last day on which its calibration holds (2027-05-31), or none", HelpName = "day" };
+        new("--until")
+        {
+            Description = "the last day on which its calibration holds (2027-05-31), or none",
+            HelpName = "day",
+        };
 }

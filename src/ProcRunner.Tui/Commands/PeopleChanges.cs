@@ -22,12 +22,7 @@ internal static class PeopleChanges
         Argument<string> name = new("name") { Description = NameHelp };
         Command verb = new("found", "make a store, with its first lead") { shop, id, name };
         verb.SetAction(parsed =>
-            FoundShop(
-                StoreOption.OfShop(parsed),
-                parsed.GetValue(shop)!,
-                parsed.GetValue(id)!,
-                parsed.GetValue(name)!
-            )
+            FoundShop(StoreOption.OfShop(parsed), parsed.GetValue(shop)!, parsed.GetValue(id)!, parsed.GetValue(name)!)
         );
         return verb;
     }
@@ -247,7 +242,10 @@ internal static class PeopleChanges
 
         if (role == People.Role.Lead && person.Role != People.Role.Lead)
         {
-            return (null, $"A lead's PIN is longer, so nobody becomes one: add {person.Name} as a lead under a new id.");
+            return (
+                null,
+                $"A lead's PIN is longer, so nobody becomes one: add {person.Name} as a lead under a new id."
+            );
         }
 
         if (role != People.Role.Lead && vouchedFor.Length > 0)
@@ -271,9 +269,7 @@ internal static class PeopleChanges
             return (null, $"There is nobody called {id} here.");
         }
 
-        bool othersLead = shop.People.Values.Any(p =>
-            p.Id != id && p.Role == People.Role.Lead && p.RetiredAt is null
-        );
+        bool othersLead = shop.People.Values.Any(p => p.Id != id && p.Role == People.Role.Lead && p.RetiredAt is null);
         if (!othersLead)
         {
             return (null, $"{id} is the last lead: without one nobody can be added and nothing be released.");

@@ -52,9 +52,7 @@ internal static class PeopleVerb
         {
             string left = person.RetiredAt is { } at ? $", left {JobListing.Minute(at)} UTC" : "";
             string root = person.IsRoot ? ", the first lead" : $", certified by {person.CertifiedBy}";
-            Say.Line(
-                $"{person.Id.PadRight(id)}  {RoleWord.Of(person.Role), -8}  {person.Name}{root}{left}"
-            );
+            Say.Line($"{person.Id.PadRight(id)}  {RoleWord.Of(person.Role), -8}  {person.Name}{root}{left}");
             Say.Line($"{new string(' ', id)}  key {PersonKeys.Fingerprint(person)}");
         }
 

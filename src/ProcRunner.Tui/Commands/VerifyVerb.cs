@@ -23,7 +23,11 @@ internal static class VerifyVerb
             Arity = ArgumentArity.ZeroOrOne,
         };
         Option<bool> json = JsonOption.Create();
-        Command verb = new("verify", "check that the trails hold, end to end, with every signature in them") { stamp, json };
+        Command verb = new("verify", "check that the trails hold, end to end, with every signature in them")
+        {
+            stamp,
+            json,
+        };
         verb.SetAction(parsed =>
         {
             string? wanted = parsed.GetValue(stamp)?.Trim();

@@ -43,18 +43,16 @@ internal sealed class JobAccount
             reader,
             jobId,
             entries,
-            (_, entry, events) =>
-                marks.AddRange(events.Select(e => JobMark.Of(entry.Sequence, e)).OfType<JobMark>())
+            (_, entry, events) => marks.AddRange(events.Select(e => JobMark.Of(entry.Sequence, e)).OfType<JobMark>())
         );
-        return state?.Job is null ? (null, fault.Length > 0 ? fault : "The job was never opened.") : (new(state, entries, marks), "");
+        return state?.Job is null
+            ? (null, fault.Length > 0 ? fault : "The job was never opened.")
+            : (new(state, entries, marks), "");
     }
 
     /// <summary>The values that count now: those of the head, then position by position.</summary>
     public IEnumerable<FinalValue> Values =>
-        JobProjection
-            .Values(State)
-            .OrderBy(v => v.Position)
-            .Select(v => Final(v.Characteristic, v.Position, v.Value));
+        JobProjection.Values(State).OrderBy(v => v.Position).Select(v => Final(v.Characteristic, v.Position, v.Value));
 
     /// <summary>What was decided: subject, position, choice.</summary>
     public IEnumerable<(string Subject, string Position, string Choice)> Decisions

@@ -53,9 +53,7 @@ internal static class JobAccountJson
             ("value", Amount(value.Record.Value)),
             (
                 "places",
-                List(
-                    value.Record.Places.Select(p => Json.MapOf(("place", Text(p.Place)), ("value", Amount(p.Value))))
-                )
+                List(value.Record.Places.Select(p => Json.MapOf(("place", Text(p.Place)), ("value", Amount(p.Value)))))
             ),
             ("low", Amount(judgement.Low)),
             ("aim", Amount(judgement.Aim)),
@@ -104,10 +102,7 @@ internal static class JobAccountJson
 
     private static Json Amount(Quantity? amount) =>
         amount is { } some
-            ? Json.MapOf(
-                ("v", Text(some.Value.ToString(CultureInfo.InvariantCulture))),
-                ("u", Text(some.Unit.Symbol))
-            )
+            ? Json.MapOf(("v", Text(some.Value.ToString(CultureInfo.InvariantCulture))), ("u", Text(some.Unit.Symbol)))
             : Json.Nothing;
 
     private static Json.Text Text(string text) => new Json.Text(text);

@@ -85,7 +85,10 @@ internal static class JobAccountLines
         RunState state = account.State;
         return
         [
-            .. Section("Parts", state.Parts.Select(p => $"{state.Plan.PositionName(p.At.Position)}: {p.Part} {p.Number}, lot {p.Lot}")),
+            .. Section(
+                "Parts",
+                state.Parts.Select(p => $"{state.Plan.PositionName(p.At.Position)}: {p.Part} {p.Number}, lot {p.Lot}")
+            ),
             .. Section("Decisions", account.Decisions.Select(d => $"{d.Subject}, {d.Position}: {d.Choice}")),
             .. Section("Sign-offs", account.Marks.Select(m => Mark(state, m))),
             .. Section("Notes", state.Notes.Select(n => Note(account, n.Sequence, n.Note))),
@@ -108,7 +111,8 @@ internal static class JobAccountLines
     {
         string cause = state.Find(at) is { Stale: true } record
             ? record.Cause
-            : state.Plan.Steps[at.Step]
+            : state
+                .Plan.Steps[at.Step]
                 .Gives.Select(name => state.Value(name, at.Position))
                 .FirstOrDefault(v => v is { Stale: true })
                 ?.Cause

@@ -37,9 +37,7 @@ internal sealed record JobCheck(
             ? StoreCheck.All(reader, progress)
             : StoreCheck.Job(reader, only.Id);
         List<JobCheck> checks = [new(JobId.Shop, "Shop book", [.. found.Where(f => f.Of == JobId.Shop)], 0, false)];
-        string[] ids = only is null
-            ? [.. shop.Jobs.Keys.Union(reader.JobIds(), StringComparer.Ordinal)]
-            : [only.Id];
+        string[] ids = only is null ? [.. shop.Jobs.Keys.Union(reader.JobIds(), StringComparer.Ordinal)] : [only.Id];
         foreach (string id in ids)
         {
             SignatureCheck signatures = SignatureCheck.Of(reader, id);

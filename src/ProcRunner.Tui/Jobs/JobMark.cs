@@ -16,14 +16,7 @@ internal sealed record JobMark(long Sequence, At At, string Meaning, Mark Mark, 
         happened switch
         {
             RunEvent.SignedOff e => new(sequence, e.At, e.Meaning, e.Mark, e.Beside, ""),
-            RunEvent.JobReleased e => new(
-                sequence,
-                e.At,
-                Procedures.SignMeanings.Released,
-                e.Mark,
-                e.Beside,
-                ""
-            ),
+            RunEvent.JobReleased e => new(sequence, e.At, Procedures.SignMeanings.Released, e.Mark, e.Beside, ""),
             RunEvent.Conceded e => new(sequence, e.At, "conceded", e.Mark, null, e.Reason),
             RunEvent.HeadScrapped e => new(sequence, e.At, "scrapped", e.Mark, null, e.Reason),
             _ => null,

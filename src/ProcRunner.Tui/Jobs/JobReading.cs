@@ -11,15 +11,9 @@ namespace ProcRunner.Tui.Jobs;
 /// <param name="Entries">The entries, with their digests.</param>
 internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(TrailEntry Entry, Digest Digest)> Entries)
 {
-    /// <summary>The last entry with its events.</summary>
-    public (TrailEntry Entry, IReadOnlyList<RunEvent> Events) LastEntry
-    {
-        get
-        {
-            TrailEntry entry = Entries[^1].Entry;
-            return (entry, [.. entry.Events.Select(e => RunEventFormat.Read(State.Plan, e)).OfType<RunEvent>()]);
-        }
-    }
+    /// <summary>What the last entry says.</summary>
+    public IReadOnlyList<RunEvent> LastEvents =>
+        [.. Entries[^1].Entry.Events.Select(map => RunEventFormat.Read(State.Plan, map)!)];
 
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
     public static (JobReading? Job, string Fault) Read(StoreReader reader, string jobId)

@@ -46,14 +46,14 @@ internal sealed class JobRun
     /// <summary>Digest of the last entry.</summary>
     public Digest Last { get; private set; }
 
+    /// <summary>What the last entry says.</summary>
+    public IReadOnlyList<RunEvent> LastEvents { get; private set; } = [];
+
     /// <summary>Id of the person at work.</summary>
     public string Person { get; private set; }
 
     /// <summary>The shop.</summary>
     public ShopState Shop => _shop();
-
-    /// <summary>The last entry that was on disk when the job was opened again, with its events; null for a new job.</summary>
-    public (TrailEntry Entry, IReadOnlyList<RunEvent> Events)? LastEntry { get; private init; }
 
     /// <summary>Opens a new job in the store; null with the reason when it can't be.</summary>
     public static (JobRun? Run, string Fault) Begin(
@@ -83,7 +83,7 @@ internal sealed class JobRun
             case AppendResult.Written written:
                 state = new RunState(texts.Plan, written.Entry.Of);
                 state.Apply(written.Entry.Sequence, accepted.Events);
-                return (new JobRun(store, time, state, written.Digest, person), "");
+                return (new JobRun(store, time, state, written.Digest, person) { LastEvents = accepted.Events }, "");
             case AppendResult.Failed failed:
                 return (null, failed.Why);
             default:
@@ -100,7 +100,7 @@ internal sealed class JobRun
             : (
                 new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person)
                 {
-                    LastEntry = job.LastEntry,
+                    LastEvents = job.LastEvents,
                 },
                 ""
             );
@@ -122,6 +122,7 @@ internal sealed class JobRun
             case AppendResult.Written written:
                 State.Apply(written.Entry.Sequence, events);
                 Last = written.Digest;
+                LastEvents = events;
                 Person = State.Worker.Length > 0 ? State.Worker : Person;
                 return new JobAnswer.Recorded(events);
             case AppendResult.Failed failed:

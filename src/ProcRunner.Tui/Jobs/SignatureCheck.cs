@@ -39,7 +39,9 @@ internal sealed class SignatureCheck
         check.IsPractice = state?.Job is { Practice: true };
         if (state is null)
         {
-            check._faults.Add(new(jobId, true, null, $"The job can't be replayed, so no signature can be checked. {fault}"));
+            check._faults.Add(
+                new(jobId, true, null, $"The job can't be replayed, so no signature can be checked. {fault}")
+            );
         }
 
         return check;
@@ -60,7 +62,11 @@ internal sealed class SignatureCheck
                 (string covers, string said) = Covers(before, entry, happened);
                 if (covers != said)
                 {
-                    Fault(before, entry, $"the {mark.Meaning} mark at {before.Plan.NameOf(mark.At)} says that it covers something else than stood in the trail");
+                    Fault(
+                        before,
+                        entry,
+                        $"the {mark.Meaning} mark at {before.Plan.NameOf(mark.At)} says that it covers something else than stood in the trail"
+                    );
                 }
 
                 bool trainee = Who(mark.Mark)?.Role == Role.Trainee;
@@ -95,7 +101,11 @@ internal sealed class SignatureCheck
         }
         else if (!PersonKeys.Verify(person, Signed(before, entry, mark, signed), Bytes(signed.Signature)))
         {
-            Fault(before, entry, $"{what} isn't made with their key over what stands in the trail: it was forged, or what it covers was changed");
+            Fault(
+                before,
+                entry,
+                $"{what} isn't made with their key over what stands in the trail: it was forged, or what it covers was changed"
+            );
         }
     }
 

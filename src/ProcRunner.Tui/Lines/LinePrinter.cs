@@ -34,13 +34,16 @@ internal sealed class LinePrinter(TextWriter output)
         Line($"At the machine: {person}. ? lists what can be done, quit leaves.");
     }
 
-    /// <summary>What was recorded last before the program ended, so that nobody enters it twice.</summary>
-    public void LastEntry(RunState state, TrailEntry entry, IReadOnlyList<RunEvent> events)
+    /// <summary>The last entry on disk, so that nobody makes it twice; nothing for a job that was only opened.</summary>
+    public void Last(RunState state, IReadOnlyList<RunEvent> events)
     {
-        string at = entry.At.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
-        string where = state.LastAt is { } last ? $", {state.Plan.NameOf(last)}" : "";
-        Line($"Last entry, no. {entry.Sequence.ToString(CultureInfo.InvariantCulture)} of {at} UTC by {entry.Operator}{where}:");
-        Recorded(state, events);
+        if (state.Sequence > 1)
+        {
+            string where = state.LastAt is { } at ? $", {state.Plan.NameOf(at)}" : "";
+            Line();
+            Line($"Recorded last, entry {Number(state.Sequence)}{where}:");
+            Recorded(state, events);
+        }
     }
 
     /// <summary>The prompt of a step; cautions once a stage.</summary>
@@ -223,5 +226,5 @@ internal sealed class LinePrinter(TextWriter output)
 
     private static string Symbol(Unit? unit) => unit is null || unit.Symbol.Length == 0 ? "a number" : unit.Symbol;
 
-    private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
+    private static string Number(long value) => value.ToString(CultureInfo.InvariantCulture);
 }

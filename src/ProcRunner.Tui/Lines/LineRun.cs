@@ -37,11 +37,7 @@ internal sealed class LineRun
             _printer.Line($"Demo shop: all of it is invented, its sign-offs prove nothing. PINs: {DemoShop.Pins}.");
         }
 
-        if (_job.LastEntry is { } last)
-        {
-            _printer.LastEntry(State, last.Entry, last.Events);
-        }
-
+        _printer.Last(State, _job.LastEvents);
         if (State.Standing is JobStanding.Released or JobStanding.Scrapped)
         {
             string closed = JobProjection.StandingWord(State.Standing);
