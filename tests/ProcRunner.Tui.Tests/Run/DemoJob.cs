@@ -17,7 +17,7 @@ public sealed class DemoJob : IDisposable
 
     public DemoJob(bool practice = false)
     {
-        (LocalStore? store, string fault) = DemoShop.Found(_folder["shop"]);
+        (LocalStore? store, string fault) = DemoShop.Open(_folder["shop"], "test");
         _store = store ?? throw new InvalidOperationException(fault);
         (PlanTexts? texts, _) = DemoShop.ReadPlan();
         JobHeader header = new()
