@@ -95,7 +95,7 @@ internal sealed class Canvas
         return text.ToString();
     }
 
-    /// <summary>A text in lines of a width, broken at spaces; a longer word is cut.</summary>
+    /// <summary>Text in lines of a width, broken at spaces, a longer word where it must be.</summary>
     public static List<string> Wrap(string text, int width)
     {
         List<string> lines = [];
