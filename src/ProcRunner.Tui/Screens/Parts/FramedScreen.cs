@@ -44,8 +44,8 @@ internal abstract class FramedScreen(IFrameWords words) : Screen
         DrawBody(canvas, look, new Area(1, Above, width - 2, canvas.Height - Above - Below));
 
         int foot = canvas.Height - Below;
-        canvas.Put(1, foot, Fitting.Line(_word, width - 2), _ink);
-        canvas.Fill(0, foot + 1, width, 1, look.Glyphs.Line, Ink.Quiet);
+        canvas.Fill(0, foot, width, 1, look.Glyphs.Line, Ink.Quiet);
+        canvas.Put(1, foot + 1, Fitting.Line(_word, width - 2), _ink);
         int column = canvas.Put(1, foot + 2, Fitting.Line(Asks, half) + "   ", Ink.Act);
         column = canvas.Put(column + 1, foot + 2, Fitting.End(Typed, width - column - 3), Ink.Strong);
         canvas.Cursor = (column, foot + 2);
@@ -71,6 +71,9 @@ internal abstract class FramedScreen(IFrameWords words) : Screen
                 return Entered(SafeText.Clean(Line.Take()).Trim());
             case KeyKind.Character when Line.IsEmpty && First(key.Text) is { } turn:
                 return turn;
+            case KeyKind.Character when key.Text == "*":
+                Line.Press(new KeyPress(KeyKind.Backspace, ""));
+                return Turn.Stay;
             default:
                 Line.Press(key);
                 return Turn.Stay;

@@ -1,3 +1,5 @@
+using ProcRunner.Shop;
+using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Drawing;
 using ProcRunner.Tui.Screens.Parts;
 
@@ -6,6 +8,18 @@ namespace ProcRunner.Tui.Screens.Shop;
 /// <summary>What every key does on the screens of the shop.</summary>
 internal static class HelpText
 {
+    /// <summary>The page of a shop; the demo shop's tells its PINs.</summary>
+    public static IReadOnlyList<TextLine> Of(ShopState shop) =>
+        DemoShop.Is(shop)
+            ?
+            [
+                .. Lines,
+                new(""),
+                new("The demo shop", Ink.Strong),
+                new($"Everything in it is invented. Its PINs are public: {DemoShop.Pins}.", Indent: 2),
+            ]
+            : Lines;
+
     /// <summary>The page.</summary>
     public static IReadOnlyList<TextLine> Lines { get; } =
     [

@@ -64,6 +64,7 @@ internal sealed class JobListScreen : ListScreen
     /// <inheritdoc/>
     public override void Return()
     {
+        _session.LeftWork();
         base.Return();
         Read();
     }

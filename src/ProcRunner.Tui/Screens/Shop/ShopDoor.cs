@@ -1,5 +1,4 @@
 using ProcRunner.People;
-using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Drawing;
@@ -59,9 +58,7 @@ internal sealed class ShopDoor(
     /// <summary>Opens the demo shop, made if need be, at its head.</summary>
     public (IReadOnlyList<Screen> Screens, string Fault) OpenDemo(string stamp = DemoShop.Stamp)
     {
-        (LocalStore? store, string fault) = StoreFolder.Exists(DemoFolder)
-            ? ShopFloor.Open(DemoFolder, "the screen")
-            : DemoShop.Found(DemoFolder);
+        (LocalStore? store, string fault) = DemoShop.Open(DemoFolder, "the screen");
         if (store is null)
         {
             return ([], fault);
@@ -108,7 +105,7 @@ internal sealed class ShopDoor(
             return ([new FirstLeadForm(session)], "");
         }
 
-        if (IsDemo(store.Shop))
+        if (DemoShop.Is(store.Shop))
         {
             session.Works(DemoShop.Operator);
         }
@@ -180,9 +177,6 @@ internal sealed class ShopDoor(
             );
         }
     }
-
-    private static bool IsDemo(ShopState shop) =>
-        DemoShop.People.All(p => shop.People.TryGetValue(p.Id, out Person? person) && person.Name == p.Name);
 
     private ShopSession Begin(LocalStore store, string place)
     {

@@ -12,6 +12,7 @@ internal sealed class ShopSession : IFrameWords
 {
     private readonly Dictionary<string, JobRun> _runs = new(StringComparer.Ordinal);
     private readonly Func<ShopSession, JobRun, Screen> _runScreen;
+    private JobRun? _atWork;
     private string _word = "";
 
     /// <summary>A session on an open store.</summary>
@@ -58,7 +59,16 @@ internal sealed class ShopSession : IFrameWords
     public string NameOf(string id) => Store.Shop.People.TryGetValue(id, out Person? person) ? person.Name : id;
 
     /// <summary>Somebody works from now on. The trail of a job learns of it when they go on with that job.</summary>
-    public void Works(string person) => Person = person;
+    public void Works(string person) => (Person, _atWork) = (person, null);
+
+    /// <summary>Told when the work on a job is left: whom it was handed over to is the one who works.</summary>
+    public void LeftWork()
+    {
+        if (_atWork is { } run)
+        {
+            Works(run.Person);
+        }
+    }
 
     /// <summary>Leaves a word for the screen that comes up next.</summary>
     public void LeaveWord(string word) => _word = word;
@@ -72,7 +82,7 @@ internal sealed class ShopSession : IFrameWords
     }
 
     /// <inheritdoc/>
-    public Screen Help() => new PageScreen(this, "Keys", HelpText.Lines);
+    public Screen Help() => new PageScreen(this, "Keys", HelpText.Of(Store.Shop));
 
     /// <summary>A job, read once and then kept: two copies of one run would drift apart.</summary>
     public (JobRun? Run, string Fault) Job(string jobId)
@@ -120,7 +130,13 @@ internal sealed class ShopSession : IFrameWords
             return (new JobScreen(this, run), "");
         }
 
-        return TakeOver(run) is { } fault ? (null, fault) : (_runScreen(this, run), "");
+        if (TakeOver(run) is { } fault)
+        {
+            return (null, fault);
+        }
+
+        _atWork = run;
+        return (_runScreen(this, run), "");
     }
 
     /// <summary>Whoever is at the machine becomes the one whose entries follow; what keeps that from being so, or null.</summary>
