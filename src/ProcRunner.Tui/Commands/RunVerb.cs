@@ -35,8 +35,9 @@ internal static class RunVerb
     private static int Run(string stamp, string? who, string folder)
     {
         bool demo = DemoShop.IsDemo(stamp);
-        (LocalStore? opened, string fault) =
-            demo && !StoreFolder.Exists(folder) ? DemoShop.Found(folder) : ShopFloor.Open(folder, $"run {stamp}");
+        (LocalStore? opened, string fault) = demo
+            ? DemoShop.Open(folder, $"run {stamp}")
+            : ShopFloor.Open(folder, $"run {stamp}");
         if (opened is null)
         {
             return Say.Usage(

@@ -36,15 +36,17 @@ internal static class DemoShop
         string.Equals(stamp, Stamp, StringComparison.OrdinalIgnoreCase)
         || stamp.StartsWith(Stamp + "-", StringComparison.OrdinalIgnoreCase);
 
-    /// <summary>Makes the demo shop in a folder.</summary>
-    public static (LocalStore? Store, string Fault) Found(string folder)
+    /// <summary>Opens the demo shop in a folder, and makes what isn't there: also what a program that was killed left out.</summary>
+    public static (LocalStore? Store, string Fault) Open(string folder, string purpose)
     {
-        (LocalStore? store, string fault) = ShopFloor.Found(folder, "Demo shop (invented)", "run");
-        if (store is null)
-        {
-            return (null, fault);
-        }
+        (LocalStore? store, string fault) = StoreFolder.Exists(folder)
+            ? ShopFloor.Open(folder, purpose)
+            : ShopFloor.Found(folder, "Demo shop (invented)", purpose);
+        return store is null || store.Shop.People.Count > 0 ? (store, fault) : Furnish(store);
+    }
 
+    private static (LocalStore? Store, string Fault) Furnish(LocalStore store)
+    {
         List<ShopEvent> events = [];
         Person? lead = null;
         foreach ((string id, string name, Role role, string pin) in People)

@@ -11,6 +11,10 @@ namespace ProcRunner.Tui.Jobs;
 /// <param name="Entries">The entries, with their digests.</param>
 internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(TrailEntry Entry, Digest Digest)> Entries)
 {
+    /// <summary>What the last entry says.</summary>
+    public IReadOnlyList<RunEvent> LastEvents =>
+        [.. Entries[^1].Entry.Events.Select(map => RunEventFormat.Read(State.Plan, map)!)];
+
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
     public static (JobReading? Job, string Fault) Read(StoreReader reader, string jobId)
     {

@@ -27,6 +27,9 @@ internal sealed class JobRun
     /// <summary>Digest of the last entry.</summary>
     public Digest Last { get; private set; }
 
+    /// <summary>What the last entry says.</summary>
+    public IReadOnlyList<RunEvent> LastEvents { get; private set; } = [];
+
     /// <summary>Id of the person at work.</summary>
     public string Person { get; private set; }
 
@@ -61,7 +64,7 @@ internal sealed class JobRun
             case AppendResult.Written written:
                 state = new RunState(texts.Plan, written.Entry.Of);
                 state.Apply(written.Entry.Sequence, accepted.Events);
-                return (new JobRun(store, time, state, written.Digest, person), "");
+                return (new JobRun(store, time, state, written.Digest, person) { LastEvents = accepted.Events }, "");
             case AppendResult.Failed failed:
                 return (null, failed.Why);
             default:
@@ -76,7 +79,10 @@ internal sealed class JobRun
         return job is null
             ? (null, fault)
             : (
-                new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person),
+                new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person)
+                {
+                    LastEvents = job.LastEvents,
+                },
                 ""
             );
     }
@@ -97,6 +103,7 @@ internal sealed class JobRun
             case AppendResult.Written written:
                 State.Apply(written.Entry.Sequence, events);
                 Last = written.Digest;
+                LastEvents = events;
                 Person = State.Worker.Length > 0 ? State.Worker : Person;
                 return new JobAnswer.Recorded(events);
             case AppendResult.Failed failed:

@@ -30,6 +30,7 @@ internal sealed class LineRun
     public int Run()
     {
         _printer.Opening(State, _job.Person);
+        _printer.Last(State, _job.LastEvents);
         ShowPrompt();
         while (_input.Next() is { } line)
         {
