@@ -91,7 +91,8 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
         {
             if (Keys.Of(entry.Value, "a change", ["moves", "why"], log) is { } keys)
             {
-                IReadOnlyList<Move> moves = things.Moves(keys.Require("moves"), atPosition: false);
+                // A change is reported where the operator stands; reported at a step of the head it is every position's.
+                IReadOnlyList<Move> moves = things.Moves(keys.Require("moves"), atPosition: true);
                 changes.Add(new Change(entry.Key.Text, moves, values.Text(keys.Require("why")) ?? ""));
             }
         }
