@@ -39,17 +39,6 @@ internal static class DemoShop
         string.Equals(stamp, Stamp, StringComparison.OrdinalIgnoreCase)
         || stamp.StartsWith(Stamp + "-", StringComparison.OrdinalIgnoreCase);
 
-<<<<<<< HEAD
-    /// <summary>Opens the demo shop in a folder, and makes what isn't there: also what a program that was killed left out.</summary>
-    public static (LocalStore? Store, string Fault) Open(string folder, string purpose)
-    {
-        (LocalStore? store, string fault) = StoreFolder.Exists(folder)
-            ? ShopFloor.Open(folder, purpose)
-            : ShopFloor.Found(folder, "Demo shop (invented)", purpose);
-        return store is null || store.Shop.People.Count > 0 ? (store, fault) : Furnish(store);
-    }
-
-=======
     /// <summary>True for the demo shop.</summary>
     public static bool Is(ShopState shop) => shop.Name == Name;
 
@@ -65,7 +54,6 @@ internal static class DemoShop
         return store is null || !Is(store.Shop) || store.Shop.People.Count > 0 ? (store, fault) : Furnish(store);
     }
 
->>>>>>> main
     private static (LocalStore? Store, string Fault) Furnish(LocalStore store)
     {
         List<ShopEvent> events = [];

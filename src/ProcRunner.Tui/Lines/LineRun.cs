@@ -32,9 +32,6 @@ internal sealed class LineRun
     public int Run()
     {
         _printer.Opening(State, _job.Person);
-<<<<<<< HEAD
-        _printer.Last(State, _job.LastEvents);
-=======
         if (DemoShop.Is(_job.Shop))
         {
             _printer.Line($"Demo shop: all of it is invented, its sign-offs prove nothing. PINs: {DemoShop.Pins}.");
@@ -48,7 +45,6 @@ internal sealed class LineRun
             return State.Standing == JobStanding.Released ? Status.Done : Status.No;
         }
 
->>>>>>> main
         ShowPrompt();
         while (_input.Next() is { } line)
         {
