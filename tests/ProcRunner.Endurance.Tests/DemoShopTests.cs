@@ -12,7 +12,13 @@ public class DemoShopTests
     {
         using TempFolder folder = new();
         string store = folder["shop"];
-        StoreOpening made = StoreFolder.Found(store, "Demo shop (invented)", "test", TimeProvider.System, Random.Shared.NextBytes);
+        StoreOpening made = StoreFolder.Found(
+            store,
+            "Demo shop (invented)",
+            "test",
+            TimeProvider.System,
+            Random.Shared.NextBytes
+        );
         Assert.IsType<StoreOpening.Opened>(made).Store.Dispose();
 
         using LineProgram run = new(BuiltProgram.Path, store);
