@@ -12,6 +12,9 @@ namespace ProcRunner.Tui.Screens.Run;
 /// </summary>
 internal static class ReadingScale
 {
+    /// <summary>True when the window has an end to draw.</summary>
+    public static bool HasScale(Prompt prompt) => Ends(prompt.Window) is not null;
+
     /// <summary>Draws it into a rectangle of at least 6 rows.</summary>
     public static void Draw(Canvas canvas, Look look, int column, int row, int width, int height, Prompt prompt)
     {
