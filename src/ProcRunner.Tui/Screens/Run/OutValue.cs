@@ -1,4 +1,3 @@
-using System.Globalization;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 
@@ -46,10 +45,7 @@ internal sealed record OutValue(string Name, Quantity Value, Judgement Judgement
 
     private static string Difference(Quantity more, Quantity less, string way)
     {
-        string by =
-            more.Unit == less.Unit
-                ? string.Create(CultureInfo.InvariantCulture, $" by {more.Value - less.Value} {more.Unit}")
-                : "";
-        return $"{way}{by}";
+        Exact by = new(Exact.Of(more).Value - Exact.Of(less).Value, more.Dimension);
+        return $"{way} by {Show.In(by, less.Unit)}";
     }
 }
