@@ -25,20 +25,30 @@ internal sealed class JobRun
     /// <param name="state">The run.</param>
     /// <param name="last">Digest of the trail's last entry.</param>
     /// <param name="person">Id of the person at work.</param>
+    /// <param name="lastEvents">What the last entry says.</param>
     public JobRun(
         Func<ShopState> shop,
         Func<string, EntryDraft, AppendResult> append,
         TimeProvider time,
         RunState state,
         Digest last,
-        string person
+        string person,
+        IReadOnlyList<RunEvent> lastEvents
     )
     {
-        (_shop, _append, _time, State, Last, Person) = (shop, append, time, state, last, person);
+        (_shop, _append, _time, State, Last) = (shop, append, time, state, last);
+        (Person, LastEvents) = (person, lastEvents);
     }
 
-    private JobRun(LocalStore store, TimeProvider time, RunState state, Digest last, string person)
-        : this(() => store.Shop, store.Append, time, state, last, person) { }
+    private JobRun(
+        LocalStore store,
+        TimeProvider time,
+        RunState state,
+        Digest last,
+        string person,
+        IReadOnlyList<RunEvent> lastEvents
+    )
+        : this(() => store.Shop, store.Append, time, state, last, person, lastEvents) { }
 
     /// <summary>The run.</summary>
     public RunState State { get; }
@@ -47,7 +57,7 @@ internal sealed class JobRun
     public Digest Last { get; private set; }
 
     /// <summary>What the last entry says.</summary>
-    public IReadOnlyList<RunEvent> LastEvents { get; private set; } = [];
+    public IReadOnlyList<RunEvent> LastEvents { get; private set; }
 
     /// <summary>Id of the person at work.</summary>
     public string Person { get; private set; }
@@ -83,7 +93,7 @@ internal sealed class JobRun
             case AppendResult.Written written:
                 state = new RunState(texts.Plan, written.Entry.Of);
                 state.Apply(written.Entry.Sequence, accepted.Events);
-                return (new JobRun(store, time, state, written.Digest, person) { LastEvents = accepted.Events }, "");
+                return (new JobRun(store, time, state, written.Digest, person, accepted.Events), "");
             case AppendResult.Failed failed:
                 return (null, failed.Why);
             default:
@@ -98,10 +108,14 @@ internal sealed class JobRun
         return job is null
             ? (null, fault)
             : (
-                new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person)
-                {
-                    LastEvents = job.LastEvents,
-                },
+                new JobRun(
+                    store,
+                    time,
+                    job.State,
+                    job.Last,
+                    job.State.Worker.Length > 0 ? job.State.Worker : person,
+                    job.LastEvents
+                ),
                 ""
             );
     }
