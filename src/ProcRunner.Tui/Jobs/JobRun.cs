@@ -101,23 +101,24 @@ internal sealed class JobRun
         }
     }
 
-    /// <summary>Opens a job that is in the store; null with the reason when its trail doesn't hold.</summary>
+    /// <summary>
+    /// Opens a job that is in the store, in the hands it was last in; null with the reason when its trail doesn't hold.
+    /// </summary>
+    /// <param name="store">The store.</param>
+    /// <param name="time">The clock.</param>
+    /// <param name="jobId">The job.</param>
+    /// <param name="person">Id of the person at work where the trail names none who is still here.</param>
     public static (JobRun? Run, string Fault) Resume(LocalStore store, TimeProvider time, string jobId, string person)
     {
         (JobReading? job, string fault) = JobReading.Read(store.Reader, jobId);
-        return job is null
-            ? (null, fault)
-            : (
-                new JobRun(
-                    store,
-                    time,
-                    job.State,
-                    job.Last,
-                    job.State.Worker.Length > 0 ? job.State.Worker : person,
-                    job.LastEvents
-                ),
-                ""
-            );
+        if (job is null)
+        {
+            return (null, fault);
+        }
+
+        string last = job.State.Worker.Length > 0 ? job.State.Worker : job.Entries[^1].Entry.Operator;
+        bool isHere = store.Shop.People.TryGetValue(last, out Person? known) && known.RetiredAt is null;
+        return (new JobRun(store, time, job.State, job.Last, isHere ? last : person, job.LastEvents), "");
     }
 
     /// <summary>Decides a command and writes what comes of it.</summary>
