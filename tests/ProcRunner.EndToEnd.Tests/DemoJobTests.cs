@@ -22,6 +22,16 @@ public class DemoJobTests(ReleasedDemo demo) : IClassFixture<ReleasedDemo>
 
     private static readonly string[] Names = ["recession", "stem height", "seat vacuum", "installed height"];
 
+    // The insert that 3E got after it was cut too deep, as the file of entries says it.
+    private static string Insert
+    {
+        get
+        {
+            int at = Array.LastIndexOf(BuiltProgram.DemoLines, "@ seat counterbore / seat insert 3E");
+            return BuiltProgram.DemoLines[at + 1];
+        }
+    }
+
     [Fact]
     public void The_file_of_entries_takes_the_demo_head_from_teardown_to_release()
     {
@@ -81,27 +91,35 @@ public class DemoJobTests(ReleasedDemo demo) : IClassFixture<ReleasedDemo>
     {
         string text = demo.Program.Run("", "show", "DEMO").Output;
 
-        Assert.Contains("3E: seat insert SI-177, lot SI1-3E", text, StringComparison.Ordinal);
+        Assert.Contains($"3E: seat insert {Insert}", text, StringComparison.Ordinal);
         Assert.Contains("seat, 3E: new insert", text, StringComparison.Ordinal);
         Assert.Contains("approved by T. Moss (demo)", text, StringComparison.Ordinal);
         Assert.Contains("measured by A. Finch (demo), T. Moss (demo) beside", text, StringComparison.Ordinal);
         Assert.Contains("released by T. Moss (demo)", text, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("DEMO")]
-    [InlineData("demo")]
-    [InlineData("lower field")]
-    [InlineData("VG-177")]
-    [InlineData("si1-3e")]
-    [InlineData("stem seal")]
-    public void Find_finds_the_job_by_stamp_customer_part_number_and_lot(string text)
+    [Fact]
+    public void Find_finds_the_job_by_stamp_customer_part_number_and_lot()
     {
-        BuiltProgram.Ended found = demo.Program.Run("", "find", text);
+        string[] numberAndLot = Insert.Split(", lot ");
+        string[] texts =
+        [
+            "DEMO",
+            "demo",
+            "lower field",
+            "stem seal",
+            .. numberAndLot,
+            numberAndLot[1].ToLowerInvariant(),
+        ];
+        foreach (string text in texts)
+        {
+            BuiltProgram.Ended found = demo.Program.Run("", "find", text);
 
-        Assert.Equal(0, found.Status);
-        Assert.Contains("DEMO   released", found.Output, StringComparison.Ordinal);
-        using JsonDocument json = JsonDocument.Parse(demo.Program.Run("", "find", text, "--json").Output);
+            Assert.Equal(0, found.Status);
+            Assert.Contains("DEMO   released", found.Output, StringComparison.Ordinal);
+        }
+
+        using JsonDocument json = JsonDocument.Parse(demo.Program.Run("", "find", texts[^1], "--json").Output);
         Assert.Equal("DEMO", json.RootElement[0].GetProperty("stamp").GetString());
     }
 
