@@ -7,5 +7,6 @@ RootCommand root = new(
 {
     RunVerb.Create(),
     CheckVerb.Create(),
+    WorkVerb.Create(),
 };
 return root.Parse(args).Invoke();

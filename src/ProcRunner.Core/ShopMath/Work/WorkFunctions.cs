@@ -6,7 +6,8 @@ namespace ProcRunner.ShopMath;
 public static class WorkFunctions
 {
     /// <summary>Every calculation, family by family, in the order a list shows them.</summary>
-    public static IReadOnlyList<WorkFunction> All { get; } = [.. LeakWork.Table];
+    public static IReadOnlyList<WorkFunction> All { get; } =
+    [.. ReadoutWork.Table, .. SeatWork.Table, .. HeightWork.Table, .. DeckWork.Table, .. MeasurementWork.Table, .. LeakWork.Table];
 
     private static readonly FrozenDictionary<string, WorkFunction> ByName = All.ToFrozenDictionary(
         function => function.Name,
