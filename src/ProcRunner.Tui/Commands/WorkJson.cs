@@ -67,5 +67,5 @@ internal static class WorkJson
         );
 
     // What was typed may hold half a character, which is no text.
-    private static Json.Text Text(string text) => new(SafeText.IsWellFormed(text) ? text : SafeText.Show(text));
+    private static Json.Text Text(string text) => new(SafeText.Clean(text));
 }

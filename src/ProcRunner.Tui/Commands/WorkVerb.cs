@@ -1,7 +1,5 @@
 using System.CommandLine;
-using System.Text;
 using ProcRunner.ShopMath;
-using ProcRunner.Trail;
 using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Commands;
@@ -24,7 +22,7 @@ internal static class WorkVerb
             Description = "name=value with its unit, as in depth=0.10 mm; none: what the function asks for",
             Arity = ArgumentArity.ZeroOrMore,
         };
-        Option<bool> json = new("--json") { Description = "one line of JSON, for scripts" };
+        Option<bool> json = JsonOption.Create();
         Command verb = new("work", "work out one of the shop's calculations, with its steps") { function, values, json };
         verb.SetAction(parsed =>
             Run(parsed.GetValue(function), parsed.GetValue(values) ?? [], parsed.GetValue(json))
@@ -65,7 +63,7 @@ internal static class WorkVerb
         {
             if (json)
             {
-                Print(WorkJson.Of(function, fault));
+                Say.Json(WorkJson.Of(function, fault));
                 return Status.Usage;
             }
 
@@ -74,7 +72,7 @@ internal static class WorkVerb
 
         if (json)
         {
-            Print(WorkJson.Of(function, answer));
+            Say.Json(WorkJson.Of(function, answer));
             return Status.Done;
         }
 
@@ -91,7 +89,7 @@ internal static class WorkVerb
     {
         if (json)
         {
-            Print(WorkJson.OfAll());
+            Say.Json(WorkJson.OfAll());
             return;
         }
 
@@ -156,7 +154,4 @@ internal static class WorkVerb
     }
 
     private static string Typed(WorkExample example) => example.Given.Replace(";", "", StringComparison.Ordinal);
-
-    private static void Print(Json answer) =>
-        Console.Out.WriteLine(Encoding.UTF8.GetString(CanonicalJson.Write(answer)));
 }

@@ -95,7 +95,8 @@ internal sealed class Canvas
         return text.ToString();
     }
 
-    private static List<string> Wrap(string text, int width)
+    /// <summary>Text in lines of a width, broken at spaces, a longer word where it must be.</summary>
+    public static List<string> Wrap(string text, int width)
     {
         List<string> lines = [];
         StringBuilder line = new();

@@ -43,6 +43,10 @@ public static class Distributions
         : degreesOfFreedom >= 1 ? Find(t => Student(t, degreesOfFreedom), (1 + coverage) / 2, 1e6)
         : new ShopFault("degrees of freedom", Allowed.Show(degreesOfFreedom, ""), "they must be at least 1");
 
+    /// <summary>Probability that a value of Fisher's F distribution is above f, 0 or more.</summary>
+    internal static double FisherTail(double f, double above, double below) =>
+        SpecialFunctions.IncompleteBeta(below / (below + (above * f)), below / 2, above / 2);
+
     // By halving, to the last digit.
     private static double Find(Func<double, double> distribution, double probability, double farthest)
     {
