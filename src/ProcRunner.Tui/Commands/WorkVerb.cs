@@ -23,10 +23,13 @@ internal static class WorkVerb
             Arity = ArgumentArity.ZeroOrMore,
         };
         Option<bool> json = JsonOption.Create();
-        Command verb = new("work", "work out one of the shop's calculations, with its steps") { function, values, json };
-        verb.SetAction(parsed =>
-            Run(parsed.GetValue(function), parsed.GetValue(values) ?? [], parsed.GetValue(json))
-        );
+        Command verb = new("work", "work out one of the shop's calculations, with its steps")
+        {
+            function,
+            values,
+            json,
+        };
+        verb.SetAction(parsed => Run(parsed.GetValue(function), parsed.GetValue(values) ?? [], parsed.GetValue(json)));
         return verb;
     }
 

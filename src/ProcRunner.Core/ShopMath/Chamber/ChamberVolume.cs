@@ -33,14 +33,10 @@ public static class ChamberVolume
 
     /// <summary>Swept volume: pi/4 x bore^2 x stroke.</summary>
     public static ShopResult<double> Swept(double boreMillimetres, double strokeMillimetres) =>
-        (Allowed.Above0("bore", boreMillimetres, "mm") ?? Allowed.Above0("stroke", strokeMillimetres, "mm")) is { } fault
+        (Allowed.Above0("bore", boreMillimetres, "mm") ?? Allowed.Above0("stroke", strokeMillimetres, "mm"))
+            is { } fault
             ? fault
-            : Math.PI
-                / 4
-                * boreMillimetres
-                * boreMillimetres
-                * strokeMillimetres
-                / CubicMillimetresPerCubicCentimetre;
+            : Math.PI / 4 * boreMillimetres * boreMillimetres * strokeMillimetres / CubicMillimetresPerCubicCentimetre;
 
     /// <summary>Compression ratio: (swept + chamber) / chamber, the chamber being all that is above the piston at its top.</summary>
     public static ShopResult<double> Ratio(double sweptCubicCentimetres, double chamberCubicCentimetres) =>

@@ -39,20 +39,13 @@ internal static class ChamberWork
                     "volume change=1.256637061 cm3",
                     "pi/4 x 40^2 x 0.50 x 2 mm3"
                 ),
-                new(
-                    "head-diameter=2 in; sink=0.010 in",
-                    "volume change=0.031415927 in3",
-                    "pi/4 x 2^2 x 0.010 in3"
-                ),
+                new("head-diameter=2 in; sink=0.010 in", "volume change=0.031415927 in3", "pi/4 x 2^2 x 0.010 in3"),
             ],
             Work = all =>
                 ChamberVolume
                     .OfSink(Mm(all, "head-diameter"), Mm(all, "sink"), all.In("valves", Units.One, 1))
                     .Then(volume =>
-                        Answer(
-                            all,
-                            ("volume change", "pi/4 x {head-diameter}^2 x {sink}" + Times(all), volume)
-                        )
+                        Answer(all, ("volume change", "pi/4 x {head-diameter}^2 x {sink}" + Times(all), volume))
                     ),
         },
         new()
@@ -159,7 +152,11 @@ internal static class ChamberWork
                     "spread=2.036637061 cm3; highest ratio=9.614327224; lowest ratio=9.322059675",
                     "the ratios of compression-ratio's examples"
                 ),
-                new("bore=4 in; stroke=3 in; chambers=4 4.1 in3", "spread=0.1 in3; highest ratio=10.42477796", "4.1 - 4"),
+                new(
+                    "bore=4 in; stroke=3 in; chambers=4 4.1 in3",
+                    "spread=0.1 in3; highest ratio=10.42477796",
+                    "4.1 - 4"
+                ),
             ],
             Work = Spread,
         },
@@ -170,26 +167,26 @@ internal static class ChamberWork
             .Swept(Mm(all, "bore"), Mm(all, "stroke"))
             .Then(swept =>
                 ChamberVolume
-                    .Ratio(
-                        swept,
-                        all.In("chamber", Units.CubicCentimetre) + all.In("change", Units.CubicCentimetre, 0)
-                    )
+                    .Ratio(swept, all.In("chamber", Units.CubicCentimetre) + all.In("change", Units.CubicCentimetre, 0))
                     .Then(ratio =>
                     {
                         string chamber = all.Has("change") ? "({chamber} + {change})" : "{chamber}";
                         Working working = new(all);
                         Step(working, "swept volume", "pi/4 x {bore}^2 x {stroke}", swept);
-                        working.Step("ratio", $"({{swept-volume}} + {chamber}) / {chamber}", ratio, Units.One, Units.One);
+                        working.Step(
+                            "ratio",
+                            $"({{swept-volume}} + {chamber}) / {chamber}",
+                            ratio,
+                            Units.One,
+                            Units.One
+                        );
                         return working.Done();
                     })
             );
 
     private static ShopResult<WorkAnswer> Spread(WorkArguments all)
     {
-        double[] chambers =
-        [
-            .. all.Amounts("chambers").Select(one => one.In(Units.CubicCentimetre).ToDouble()),
-        ];
+        double[] chambers = [.. all.Amounts("chambers").Select(one => one.In(Units.CubicCentimetre).ToDouble())];
         return ChamberVolume
             .Swept(Mm(all, "bore"), Mm(all, "stroke"))
             .Then(swept =>
@@ -215,13 +212,7 @@ internal static class ChamberWork
                                     Units.One,
                                     Units.One
                                 );
-                                working.Step(
-                                    "lowest ratio",
-                                    "of the largest of {chambers}",
-                                    low,
-                                    Units.One,
-                                    Units.One
-                                );
+                                working.Step("lowest ratio", "of the largest of {chambers}", low, Units.One, Units.One);
                                 return working.Done();
                             })
                     )

@@ -94,8 +94,16 @@ internal static class TextureWork
             Source = "ISO 21920-2, earlier ISO 4287 (from memory)",
             Examples =
             [
-                new("heights=1 -1 1 -1 um", "Ra=1 \u00B5m; Rq=1 \u00B5m; Rt=2 \u00B5m", "square profile of amplitude A: A, A, 2A"),
-                new("heights=40 -40 40 -40 uin", "Ra=40 \u00B5in; Rt=80 \u00B5in", "square profile of amplitude A: A, 2A"),
+                new(
+                    "heights=1 -1 1 -1 um",
+                    "Ra=1 \u00B5m; Rq=1 \u00B5m; Rt=2 \u00B5m",
+                    "square profile of amplitude A: A, A, 2A"
+                ),
+                new(
+                    "heights=40 -40 40 -40 uin",
+                    "Ra=40 \u00B5in; Rt=80 \u00B5in",
+                    "square profile of amplitude A: A, 2A"
+                ),
             ],
             Work = all =>
                 Texture

@@ -38,10 +38,7 @@ public static class Acceptance
 
     /// <summary>The largest uncertainty that an N:1 rule allows: (high - low) / (2 N).</summary>
     public static ShopResult<Exact> MostUncertainty(Exact low, Exact high, Rational atLeast) =>
-        (
-            Allowed.Below("low", low, "high limit", high)
-            ?? Allowed.Above0("ratio", new Exact(atLeast, Dimension.None))
-        )
+        (Allowed.Below("low", low, "high limit", high) ?? Allowed.Above0("ratio", new Exact(atLeast, Dimension.None)))
             is { } fault
             ? fault
             : Heights.Scaled(high - low, Rational.One / (Rational.FromInteger(2) * atLeast));

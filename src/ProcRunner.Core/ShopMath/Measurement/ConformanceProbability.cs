@@ -87,5 +87,9 @@ public static class ConformanceProbability
 
     private static ShopFault? Unusable(string argument, double standardDeviation, double low, double high) =>
         Allowed.Above0(argument, standardDeviation, "")
-        ?? (low < high ? null : new ShopFault("low", Allowed.Show(low, ""), $"it must be below {Allowed.Show(high, "")}"));
+        ?? (
+            low < high
+                ? null
+                : new ShopFault("low", Allowed.Show(low, ""), $"it must be below {Allowed.Show(high, "")}")
+        );
 }

@@ -39,7 +39,8 @@ public static class Distributions
     /// <param name="coverage">Between 0 and 1.</param>
     /// <param name="degreesOfFreedom">At least 1; infinite gives the normal distribution.</param>
     public static ShopResult<double> CoverageFactor(double coverage, double degreesOfFreedom) =>
-        coverage is not (> 0 and < 1) ? new ShopFault("coverage", Allowed.Show(coverage, ""), "it must lie between 0 and 1")
+        coverage is not (> 0 and < 1)
+            ? new ShopFault("coverage", Allowed.Show(coverage, ""), "it must lie between 0 and 1")
         : degreesOfFreedom >= 1 ? Find(t => Student(t, degreesOfFreedom), (1 + coverage) / 2, 1e6)
         : new ShopFault("degrees of freedom", Allowed.Show(degreesOfFreedom, ""), "they must be at least 1");
 

@@ -118,7 +118,13 @@ internal static class MeasurementWork
             Family = Family,
             Summary = "how probable it is that a measured thing is in its limits",
             Details = "The true value is taken as normally distributed about the reading.",
-            Parameters = [new("value", Any, "measured"), new("standard-uncertainty", Any, "u, not expanded"), Low, High],
+            Parameters =
+            [
+                new("value", Any, "measured"),
+                new("standard-uncertainty", Any, "u, not expanded"),
+                Low,
+                High,
+            ],
             Source = "JCGM 106:2012, 7.4",
             Examples =
             [

@@ -68,7 +68,11 @@ internal static class UncertaintyWork
             [
                 new("half-width=1 um; shape=rectangular", "standard uncertainty=0.5773502692 \u00B5m", "1 / sqrt 3"),
                 new("half-width=1 um; shape=triangular", "standard uncertainty=0.4082482905 \u00B5m", "1 / sqrt 6"),
-                new("half-width=0.0003 in; shape=rectangular", "standard uncertainty=0.000173205 in", "0.0003 / sqrt 3"),
+                new(
+                    "half-width=0.0003 in; shape=rectangular",
+                    "standard uncertainty=0.000173205 in",
+                    "0.0003 / sqrt 3"
+                ),
             ],
             Work = all =>
                 Allowed.NotBelow0("half width", all.Amount("half-width")) is { } fault
@@ -148,7 +152,8 @@ internal static class UncertaintyWork
             Name = "length-at-20",
             Family = Family,
             Summary = "length at 20 degC of a part measured at another temperature",
-            Details = "Part and gauge at different temperatures; a gauge of the same metal at the same temperature needs none.",
+            Details =
+                "Part and gauge at different temperatures; a gauge of the same metal at the same temperature needs none.",
             Parameters =
             [
                 new("length", new WorkTakes.Amount(Units.Millimetre), "as measured"),
@@ -224,10 +229,8 @@ internal static class UncertaintyWork
     private static ShopResult<WorkAnswer> Feel(WorkArguments all)
     {
         (Exact least, Exact most) = (all.Amount("goes-in"), all.Amount("stays-out"));
-        return (
-                Allowed.NotBelow0("goes in", least)
-                ?? Allowed.NotAbove("goes in", least, "leaf that stays out", most)
-            )
+        return
+            (Allowed.NotBelow0("goes in", least) ?? Allowed.NotAbove("goes in", least, "leaf that stays out", most))
                 is { } fault
             ? fault
             : Tolerance

@@ -19,10 +19,18 @@ public sealed record Capability(double? Cp, double? Upper, double? Lower, double
     {
         ShopFault? fault =
             Allowed.Above0("sigma", sigma, "")
-            ?? (low is null && high is null ? new ShopFault("low", "nothing", "give a low limit, a high limit, or both") : null)
+            ?? (
+                low is null && high is null
+                    ? new ShopFault("low", "nothing", "give a low limit, a high limit, or both")
+                    : null
+            )
             ?? (
                 low >= high
-                    ? new ShopFault("low", Allowed.Show(low.Value, ""), $"it must be below {Allowed.Show(high.Value, "")}")
+                    ? new ShopFault(
+                        "low",
+                        Allowed.Show(low.Value, ""),
+                        $"it must be below {Allowed.Show(high.Value, "")}"
+                    )
                     : null
             );
         return fault is not null
@@ -31,7 +39,9 @@ public sealed record Capability(double? Cp, double? Upper, double? Lower, double
                 (high - low) / (6 * sigma),
                 (high - mean) / (3 * sigma),
                 (mean - low) / (3 * sigma),
-                high is { } top && low is { } bottom ? Math.Abs(((top + bottom) / 2) - mean) / ((top - bottom) / 2) : null
+                high is { } top && low is { } bottom
+                    ? Math.Abs(((top + bottom) / 2) - mean) / ((top - bottom) / 2)
+                    : null
             );
     }
 }

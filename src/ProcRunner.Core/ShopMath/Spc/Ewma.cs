@@ -16,7 +16,11 @@ public sealed record Ewma(IReadOnlyList<double> Values, double Low, double High)
     public static ShopResult<Ewma> Of(IReadOnlyList<double> readings, double weight, double start, double sigma)
     {
         ShopFault? fault =
-            (weight is > 0 and <= 1 ? null : new ShopFault("weight", Allowed.Show(weight, ""), "it must be above 0 and at most 1"))
+            (
+                weight is > 0 and <= 1
+                    ? null
+                    : new ShopFault("weight", Allowed.Show(weight, ""), "it must be above 0 and at most 1")
+            )
             ?? Allowed.Above0("sigma", sigma, "")
             ?? (readings.Count > 0 ? null : Univariate.TooFew(0, 1));
         if (fault is not null)

@@ -32,11 +32,8 @@ public sealed record GaugeAnova(AnovaLine Part, AnovaLine Appraiser, AnovaLine I
     public bool IsPooled =>
         Repeatability.SumOfSquares <= 0
             ? Interaction.SumOfSquares <= 0
-            : Distributions.FisherTail(
-                InteractionRatio,
-                Interaction.DegreesOfFreedom,
-                Repeatability.DegreesOfFreedom
-            ) > PoolAbove;
+            : Distributions.FisherTail(InteractionRatio, Interaction.DegreesOfFreedom, Repeatability.DegreesOfFreedom)
+                > PoolAbove;
 
     /// <summary>Of a study. Sums are of squared deviations from means, never differences of large sums.</summary>
     public static GaugeAnova Of(GaugeReadings readings)

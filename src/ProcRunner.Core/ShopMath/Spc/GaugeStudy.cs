@@ -21,18 +21,7 @@ public sealed record GaugeStudy(double Equipment, double Appraiser, double Part)
     // 1 / d2* of the AIAG manual, by how many values the range is of: 2 and 3 trials or appraisers, 2 to 10 parts (from memory
     // but for 0.5908, 0.5231, 0.3146, which are published with the worked example).
     private static readonly double[] Trials = [0.8862, 0.5908];
-    private static readonly double[] Ranges =
-    [
-        0.7071,
-        0.5231,
-        0.4467,
-        0.4030,
-        0.3742,
-        0.3534,
-        0.3375,
-        0.3249,
-        0.3146,
-    ];
+    private static readonly double[] Ranges = [0.7071, 0.5231, 0.4467, 0.4030, 0.3742, 0.3534, 0.3375, 0.3249, 0.3146];
 
     /// <summary>
     /// Average-and-range method (AIAG Measurement Systems Analysis): EV = mean range x K1, AV = root of (difference of appraisers x
@@ -101,6 +90,8 @@ public sealed record GaugeStudy(double Equipment, double Appraiser, double Part)
             : new ShopFault(
                 name,
                 Allowed.Show(count, ""),
-                FormattableString.Invariant($"the method by ranges has factors for up to {most}; take the one by variance")
+                FormattableString.Invariant(
+                    $"the method by ranges has factors for up to {most}; take the one by variance"
+                )
             );
 }

@@ -33,7 +33,8 @@ internal static class ProcessWork
             Name = "capability",
             Family = Family,
             Summary = "how well a process fits its limits: Cp and Cpk",
-            Details = "With one limit, as for runout, only the side of that limit counts. Sigma as the control chart gives it.",
+            Details =
+                "With one limit, as for runout, only the side of that limit counts. Sigma as the control chart gives it.",
             Parameters =
             [
                 new("mean", Any, "of the process"),
@@ -142,7 +143,12 @@ internal static class ProcessWork
                     .And("part", "spread between parts", study.Part)
                     .And("total", "root of ({gauge}^2 + {part}^2)", study.Total)
                     .In(Units.Percent, "gauge share", "{gauge} / {total}", 100 * study.GaugeShare)
-                    .In(Units.One, "classes", "1.41 x {part} / {gauge}, cut to a whole number", Math.Floor(study.Categories))
+                    .In(
+                        Units.One,
+                        "classes",
+                        "1.41 x {part} / {gauge}, cut to a whole number",
+                        Math.Floor(study.Categories)
+                    )
                     .Done()
             );
 

@@ -137,7 +137,8 @@ internal static class SpcWork
             Name = "ewma",
             Family = Family,
             Summary = "weighted moving average of readings with its limits",
-            Details = "Finds a small drift sooner than single readings do. The last value is given, the others in the steps.",
+            Details =
+                "Finds a small drift sooner than single readings do. The last value is given, the others in the steps.",
             Parameters =
             [
                 new("readings", new WorkTakes.Alike(1, Many), "in the order they were taken"),

@@ -41,7 +41,7 @@ internal sealed class AlikeWorking(WorkArguments arguments)
     /// <summary>An argument in the unit of all.</summary>
     public static double Value(WorkArguments all, string name) => all.In(name, all.AlikeUnit);
 
-    /// <summary>As <see cref="Value"/>, or what holds where it was left out.</summary>
+    /// <summary>As the other, or what holds where it was left out.</summary>
     public static double Value(WorkArguments all, string name, double without) => all.In(name, all.AlikeUnit, without);
 
     /// <summary>All values of an argument in the unit of all.</summary>

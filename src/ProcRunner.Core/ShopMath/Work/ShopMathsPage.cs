@@ -31,10 +31,16 @@ public static class ShopMathsPage
         StringBuilder page = new(Opening.ReplaceLineEndings("\n"));
         foreach (IGrouping<string, WorkFunction> family in WorkFunctions.All.GroupBy(one => one.Family))
         {
-            page.Append(CultureInfo.InvariantCulture, $"\n## {Sentence(family.Key)}\n\n| function | for |\n| --- | --- |\n");
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"\n## {Sentence(family.Key)}\n\n| function | for |\n| --- | --- |\n"
+            );
             foreach (WorkFunction function in family)
             {
-                page.Append(CultureInfo.InvariantCulture, $"| [`{function.Name}`](#{function.Name}) | {function.Summary} |\n");
+                page.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| [`{function.Name}`](#{function.Name}) | {function.Summary} |\n"
+                );
             }
 
             foreach (WorkFunction function in family)
@@ -48,7 +54,10 @@ public static class ShopMathsPage
 
     private static void Append(StringBuilder page, WorkFunction function)
     {
-        page.Append(CultureInfo.InvariantCulture, $"\n### {function.Name}\n\n{Sentence(function.Summary)}. {function.Details}\n\n");
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"\n### {function.Name}\n\n{Sentence(function.Summary)}. {function.Details}\n\n"
+        );
         page.Append("| value | takes | is |\n| --- | --- | --- |\n");
         foreach (WorkParameter parameter in function.Parameters)
         {
@@ -61,7 +70,10 @@ public static class ShopMathsPage
 
         page.Append(CultureInfo.InvariantCulture, $"\nSource: {function.Source}.\n\n");
         WorkExample worked = function.Examples[0];
-        page.Append(CultureInfo.InvariantCulture, $"    $ procrunner work {function.Name} {worked.Given.Replace(";", "", StringComparison.Ordinal)}\n");
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"    $ procrunner work {function.Name} {worked.Given.Replace(";", "", StringComparison.Ordinal)}\n"
+        );
         if (function.Answer(worked.Arguments).TryGet(out WorkAnswer? answer, out _))
         {
             foreach (string line in answer.Steps.SelectMany(step => step.Lines))

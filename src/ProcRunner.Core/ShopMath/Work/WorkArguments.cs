@@ -130,7 +130,11 @@ public sealed class WorkArguments
         {
             if (amounts[0].Dimension.IsTemperaturePoint)
             {
-                return new ShopFault(parameter.Name, text, "a place on a temperature scale is no amount: give differences, in K");
+                return new ShopFault(
+                    parameter.Name,
+                    text,
+                    "a place on a temperature scale is no amount: give differences, in K"
+                );
             }
 
             _alike ??= amounts[0].Unit;

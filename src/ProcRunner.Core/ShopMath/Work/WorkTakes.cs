@@ -37,7 +37,9 @@ public abstract record WorkTakes
     {
         /// <summary>In words.</summary>
         public override string ToString() =>
-            Most == 1 ? "quantity of any kind" : FormattableString.Invariant($"quantities of any one kind, {Least} or more");
+            Most == 1
+                ? "quantity of any kind"
+                : FormattableString.Invariant($"quantities of any one kind, {Least} or more");
     }
 
     /// <summary>One of some words.</summary>

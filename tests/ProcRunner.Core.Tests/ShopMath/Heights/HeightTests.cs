@@ -60,7 +60,10 @@ public class HeightTests
             Gen.Choose(-500, 500).NonEmptyListOf().ToArbitrary(),
             lefts =>
             {
-                SinkLimit[] limits = [.. lefts.Select((left, at) => new SinkLimit(at.ToString(CultureInfo.InvariantCulture), Mm(left)))];
+                SinkLimit[] limits =
+                [
+                    .. lefts.Select((left, at) => new SinkLimit(at.ToString(CultureInfo.InvariantCulture), Mm(left))),
+                ];
                 SinkLimit binding = SinkLimit.Binding(limits)!;
                 Assert.All(limits, one => Assert.True(binding.Left.CompareTo(one.Left) <= 0));
             }
