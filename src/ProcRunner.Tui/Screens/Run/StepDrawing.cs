@@ -127,7 +127,14 @@ internal sealed class StepDrawing
             }
 
             _canvas.Put(1, row, label, Ink.Quiet);
-            row = _canvas.PutWrapped(LabelWidth + 1, row, _left - LabelWidth, Math.Min(label == "how" ? 6 : 3, end - row), text, ink);
+            row = _canvas.PutWrapped(
+                LabelWidth + 1,
+                row,
+                _left - LabelWidth,
+                Math.Min(label == "how" ? 6 : 3, end - row),
+                text,
+                ink
+            );
         }
 
         return row;
