@@ -12,6 +12,9 @@ namespace ProcRunner.Tui.Screens.Run;
 /// </summary>
 internal static class ReadingScale
 {
+    /// <summary>True when the window has an end to draw.</summary>
+    public static bool HasScale(Prompt prompt) => Ends(prompt.Window) is not null;
+
     /// <summary>Draws it into a rectangle of at least 6 rows.</summary>
     public static void Draw(Canvas canvas, Look look, int column, int row, int width, int height, Prompt prompt)
     {
@@ -52,7 +55,9 @@ internal static class ReadingScale
     {
         int left = column + 3;
         int right = column + width - 4;
-        int Place(double value) => left + (int)Math.Round((value - ends.From) / (ends.To - ends.From) * (right - left));
+        // Far outside is just outside: a slip of the finger can be a million times the window.
+        int Place(double value) =>
+            left + (int)Math.Round(Math.Clamp((value - ends.From) / (ends.To - ends.From), -1, 2) * (right - left));
         canvas.Fill(column, row + 2, width, 1, look.Glyphs.Line, Ink.Quiet);
         foreach (
             (Quantity? end, string name) in new[] { (window.Low, "low"), (window.Aim, "aim"), (window.High, "high") }
