@@ -56,7 +56,7 @@ public sealed class HostileTextTests : IDisposable
     [Fact]
     public void A_megabyte_in_every_place_is_drawn_at_once_and_cut()
     {
-        string text = string.Concat(Enumerable.Repeat("\u001bx\u202e", Megabyte / 3));
+        string text = "\u001b[2J\u202e" + new string('x', Megabyte) + "\u001b\u0007";
         JobRun run = _bench.Open("1001", text);
         run.Do(new RunCommand.Note(null, text));
         run.Do(new RunCommand.Hold(text));

@@ -49,12 +49,7 @@ internal sealed class JobListScreen : ListScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        [
-            Count > 0 ? "number Enter goes on with that head" : "",
-            "/ menu: new job, find, people, gauges",
-            PageKeys,
-            "* keys",
-        ];
+        [Count > 0 ? "number Enter goes on" : "", "/ menu: new job, find, people", PageKeys, "* keys"];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns => IsWide ? Wide : Narrow;

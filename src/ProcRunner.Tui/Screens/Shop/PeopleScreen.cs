@@ -15,7 +15,7 @@ internal sealed class PeopleScreen(ShopSession session) : ListScreen(session)
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        ["number Enter: PIN, name, role, retire", "/ adds a person", PageKeys, "0 Enter back"];
+        ["number Enter changes", "/ adds a person", PageKeys, "0 Enter back"];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns { get; } =
