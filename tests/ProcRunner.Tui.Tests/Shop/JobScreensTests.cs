@@ -31,6 +31,20 @@ public sealed class JobScreensTests : IDisposable
     }
 
     [Fact]
+    public void Without_its_index_the_list_still_names_the_heads_and_opens_them()
+    {
+        _bench.Open("1001", "Upper Field (invented)");
+        // A folder where the lock's file should be: the index can't be used, and nobody waits for it.
+        Directory.CreateDirectory(Path.Combine(_bench.Folder, "index.lock"));
+
+        Desk desk = List();
+
+        Assert.Contains("1001", See(desk), StringComparison.Ordinal);
+        Assert.Contains("index can't be used", See(desk), StringComparison.Ordinal);
+        Assert.IsType<StandInRun>(desk.Type("1\n").Top);
+    }
+
+    [Fact]
     public void Several_heads_are_open_at_once_and_each_keeps_its_place()
     {
         JobRun one = _bench.Open("1001", "");
