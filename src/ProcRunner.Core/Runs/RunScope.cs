@@ -15,84 +15,82 @@ internal sealed class RunScope(RunState state, int position, bool staleToo) : IF
     /// <inheritdoc/>
     public FormulaValue? ValueOf(string name)
     {
-        string[] parts = name.Split('.');
-        return parts[0] switch
+        return FormulaName.Parse(name) switch
         {
-            "kind" when parts.Length == 1 => Here is { } at ? new FormulaValue.Word(at.Kind) : null,
-            "cylinder" when parts.Length == 1 => Here is { } at ? Number(at.Cylinder) : null,
-            "guide angle" when parts.Length == 1 => Here is { } at
-                ? Amount(new Quantity(at.GuideAngle, Units.Degree))
+            FormulaName.OwnKind => Here is { } at ? new FormulaValue.Word(at.Kind) : null,
+            FormulaName.OwnCylinder => Here is { } at ? Number(at.Cylinder) : null,
+            FormulaName.OwnGuideAngle => Here is { } at ? Amount(new Quantity(at.GuideAngle, Units.Degree)) : null,
+            FormulaName.SpecFigure asked => _plan.Head.FigureOf(asked.Figure, Here) is { } figure
+                ? Amount(figure.Value)
                 : null,
-            "spec" => OfSpec(parts),
-            "setting" => _plan.Procedure.Settings.TryGetValue(parts[1], out Setting? setting)
-                ? Amount(setting.Value)
+            FormulaName.SpecLimit asked => OfLimit(asked),
+            FormulaName.ShopSetting asked => SettingOf(asked) is { } setting ? Amount(setting.Value) : null,
+            FormulaName.Feature asked => _plan.Head.Features.TryGetValue(asked.Name, out bool has)
+                ? new FormulaValue.Truth(has)
                 : null,
-            "feature" => _plan.Head.Features.TryGetValue(parts[1], out bool has) ? new FormulaValue.Truth(has) : null,
-            "decided" => Word(state.ChoiceOf(parts[1], position)),
-            "found" => Word(state.FindingOf(parts[1], position)),
-            "positions" => Number(
-                Enumerable.Range(0, _plan.Positions.Count).Count(p => state.ChoiceOf(parts[1], p) == parts[2])
+            FormulaName.Decided asked => Word(state.ChoiceOf(asked.Subject, position)),
+            FormulaName.Found asked => Word(state.FindingOf(asked.Subject, position)),
+            FormulaName.PositionsDecided asked => Number(
+                Enumerable.Range(0, _plan.Positions.Count).Count(p => state.ChoiceOf(asked.Subject, p) == asked.Choice)
             ),
-            "all" => Over(parts, static (_, _) => true),
-            "kind" => Over(parts, (p, here) => p.Kind == here?.Kind),
-            "as found" => RecordOf(parts[1])?.AsFound is { } found ? Amount(found) : null,
-            _ => OfReading(parts),
+            FormulaName.Over asked => Over(asked),
+            FormulaName.AsFound asked => RecordOf(asked.Characteristic)?.AsFound is { } found ? Amount(found) : null,
+            FormulaName.Value asked => Known(asked.Characteristic) is { } record ? Amount(record.Value) : null,
+            FormulaName.ValueStatistic asked => OfPlaces(asked.Characteristic, asked),
+            FormulaName.ValuePlace asked => OfPlaces(asked.Characteristic, asked),
+            _ => null,
         };
     }
 
     /// <inheritdoc/>
-    public string? TextOf(string name)
-    {
-        string[] parts = name.Split('.');
-        return parts.Length == 1 && RecordOf(name) is { } record ? record.Value.ToString()
-            : parts is ["setting", var setting] ? _plan.Procedure.Settings.GetValueOrDefault(setting)?.Value.ToString()
-            : null;
-    }
+    public string? TextOf(string name) =>
+        FormulaName.Parse(name) switch
+        {
+            FormulaName.Value asked => RecordOf(asked.Characteristic)?.Value.ToString(),
+            FormulaName.ShopSetting asked => SettingOf(asked)?.Value.ToString(),
+            _ => null,
+        };
 
     private Position? Here => _plan.PositionOf(position);
 
-    private FormulaValue.Amount? OfSpec(string[] parts)
-    {
-        if (parts.Length == 2)
-        {
-            return _plan.Head.FigureOf(parts[1], Here) is { } figure ? Amount(figure.Value) : null;
-        }
+    private Setting? SettingOf(FormulaName.ShopSetting asked) =>
+        _plan.Procedure.Settings.GetValueOrDefault(asked.Setting);
 
-        (Quantity? Low, Quantity? Aim, Quantity? High) limit = LimitFinder.Figures(state, parts[1], position);
-        Quantity? end = parts[2] switch
+    private FormulaValue.Amount? OfLimit(FormulaName.SpecLimit asked)
+    {
+        (Quantity? Low, Quantity? Aim, Quantity? High) limit = LimitFinder.Figures(state, asked.Limit, position);
+        Quantity? end = asked.End switch
         {
-            "low" => limit.Low,
-            "high" => limit.High,
+            LimitEnd.Low => limit.Low,
+            LimitEnd.High => limit.High,
             _ => limit.Aim,
         };
         return end is { } value ? Amount(value)
-            : parts[2] == "aim" && limit is { Low: { } low, High: { } high } ? Middle(low, high)
+            : asked.End == LimitEnd.Aim && limit is { Low: { } low, High: { } high } ? Middle(low, high)
             : null;
     }
 
-    private FormulaValue? OfReading(string[] parts)
-    {
-        if (RecordOf(parts[0]) is not { } record || (record.Stale && !staleToo))
-        {
-            return null;
-        }
+    private ValueRecord? Known(string characteristic) =>
+        RecordOf(characteristic) is { } record && (staleToo || !record.Stale) ? record : null;
 
-        return parts.Length == 1
-            ? Amount(record.Value)
-            : OfPlaces(record.Places.Count > 0 ? record.Places : [new PlaceValue("", record.Value)], parts[1]);
-    }
+    private FormulaValue.Amount? OfPlaces(string characteristic, FormulaName asked) =>
+        Known(characteristic) is { } record ? OfPlaces(record.Places, record.Value, asked) : null;
 
-    /// <summary>A statistic over the places of a reading, or the value at one of them; null when there is no such place.</summary>
-    internal static FormulaValue? OfPlaces(IReadOnlyList<PlaceValue> places, string asked)
+    /// <summary>
+    /// A statistic over the places of a reading, or the value at one of them; null when there is no such place. Without
+    /// places the value stands for all.
+    /// </summary>
+    internal static FormulaValue.Amount? OfPlaces(IReadOnlyList<PlaceValue> places, Quantity value, FormulaName? asked)
     {
-        if (StatisticWords.Find(asked) is { } statistic)
+        if (asked is FormulaName.ValueStatistic { Statistic: var statistic })
         {
-            return new FormulaValue.Amount(Statistics.Of(statistic, [.. places.Select(p => Exact.Of(p.Value))]));
+            List<Exact> values = places.Count > 0 ? [.. places.Select(p => Exact.Of(p.Value))] : [Exact.Of(value)];
+            return new(Statistics.Of(statistic, values));
         }
 
         foreach (PlaceValue place in places)
         {
-            if (place.Place == asked)
+            if (place.Place == (asked as FormulaName.ValuePlace)?.Place)
             {
                 return Amount(place.Value);
             }
@@ -101,14 +99,14 @@ internal sealed class RunScope(RunState state, int position, bool staleToo) : IF
         return null;
     }
 
-    private FormulaValue.Amount? Over(string[] parts, Func<Position, Position?, bool> included)
+    private FormulaValue.Amount? Over(FormulaName.Over asked)
     {
         List<Exact> values = [];
         for (int i = 0; i < _plan.Positions.Count; i++)
         {
             if (
-                included(_plan.Positions[i], Here)
-                && state.Value(parts[1], i) is { } record
+                (!asked.OwnKindOnly || _plan.Positions[i].Kind == Here?.Kind)
+                && state.Value(asked.Characteristic, i) is { } record
                 && (!record.Stale || staleToo)
             )
             {
@@ -116,11 +114,7 @@ internal sealed class RunScope(RunState state, int position, bool staleToo) : IF
             }
         }
 
-        return parts[2] == "count" ? Number(values.Count)
-            : values.Count == 0 ? null
-            : parts[2] == "median" ? new FormulaValue.Amount(Statistics.Median(values))
-            : StatisticWords.Find(parts[2]) is { } statistic ? new FormulaValue.Amount(Statistics.Of(statistic, values))
-            : null;
+        return values.Count > 0 || asked.Summary == Statistic.Count ? new(Statistics.Of(asked.Summary, values)) : null;
     }
 
     private ValueRecord? RecordOf(string characteristic) =>

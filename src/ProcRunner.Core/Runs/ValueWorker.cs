@@ -71,7 +71,7 @@ internal static class ValueWorker
 
             return name == reading.Characteristic ? new FormulaValue.Amount(Exact.Of(reading.Value))
                 : name.StartsWith(reading.Characteristic + ".", StringComparison.Ordinal)
-                    ? RunScope.OfPlaces(reading.Places, name[(reading.Characteristic.Length + 1)..])
+                    ? RunScope.OfPlaces(reading.Places, reading.Value, FormulaName.Parse(name))
                 : _run.ValueOf(name);
         }
 
