@@ -128,11 +128,14 @@ public sealed class Outlook
                 : StepView.Open;
         }
 
+        // A zero is wanted while there is something to cut; a reading that is due needs none.
         if (step.Work is StepWork.Zero)
         {
             bool served =
                 _plan.CutOfZero(step.Index) is { } cut
-                && _state.StandingOf(new At(cut, at.Position)) is StepStanding.Done or StepStanding.Out;
+                && _state.Find(new At(cut, at.Position))
+                    is { Standing: StepStanding.Done or StepStanding.Out }
+                        or { Standing: StepStanding.InHand, Cut.Measures: true };
             return served || (standing == StepStanding.Done && !record!.Stale) ? StepView.Done : StepView.Open;
         }
 

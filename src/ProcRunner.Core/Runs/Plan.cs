@@ -19,6 +19,8 @@ public sealed class Plan
     private readonly FrozenDictionary<string, int> _positions;
     private readonly FrozenDictionary<string, int[]> _restingCharacteristics;
     private readonly FrozenDictionary<string, int[]> _restingSteps;
+    private readonly FrozenDictionary<string, int[]> _readingSteps;
+    private readonly FrozenDictionary<string, int[]> _comparingSteps;
     private readonly FrozenDictionary<string, int[]> _deciders;
     private readonly FrozenDictionary<string, int[]> _inspectors;
     private readonly int[][] _takers;
@@ -37,6 +39,10 @@ public sealed class Plan
         );
         _restingSteps = Grouped(
             procedure.Steps.SelectMany(s => s.RestsOn.Concat(ReadNames.Of(s)).Distinct().Select(on => (on, s.Index)))
+        );
+        _readingSteps = Grouped(procedure.Steps.SelectMany(s => ReadNames.Of(s).Select(name => (name, s.Index))));
+        _comparingSteps = Grouped(
+            procedure.Steps.SelectMany(s => ReadNames.AcrossPositions(s).Select(name => (name, s.Index)))
         );
         _takers = [.. procedure.Characteristics.Select(TakersOf)];
         _deciders = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Decide).Select(s => (s.Subject, s.Index)));
@@ -85,6 +91,12 @@ public sealed class Plan
 
     /// <summary>Steps whose being done, or whose limits and targets, rest on a name.</summary>
     public IReadOnlyList<int> StepsRestingOn(string name) => _restingSteps.GetValueOrDefault(name, []);
+
+    /// <summary>Steps whose limits, targets or worked-out values read a name.</summary>
+    public IReadOnlyList<int> StepsReading(string name) => _readingSteps.GetValueOrDefault(name, []);
+
+    /// <summary>Those of them that stand at a position and read the name at other positions too.</summary>
+    public IReadOnlyList<int> StepsComparing(string name) => _comparingSteps.GetValueOrDefault(name, []);
 
     /// <summary>Steps that measure or cut to a characteristic and so can be asked to take it again, in order.</summary>
     public IReadOnlyList<int> Takers(int characteristic) => _takers[characteristic];

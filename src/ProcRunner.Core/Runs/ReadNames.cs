@@ -6,71 +6,74 @@ namespace ProcRunner.Runs;
 /// <summary>What a step's limits, targets and worked-out values read, undeclared in the file but known from its formulas.</summary>
 internal static class ReadNames
 {
-    private static readonly string[] Prefixes = ["all.", "kind.", "positions."];
-
-    /// <summary>The names whose move makes the step's result stale: characteristics, and <c>decided.</c>, <c>found.</c> and <c>spec.</c> names.</summary>
+    /// <summary>
+    /// The names whose move makes the step's result stale: characteristics, and <c>as found.</c>, <c>decided.</c>,
+    /// <c>found.</c> and <c>spec.</c> names. What the step gives itself is left out, or each position of a
+    /// comparison between positions would reopen all others for ever.
+    /// </summary>
     public static IEnumerable<string> Of(Step step)
     {
         HashSet<string> gives = [.. step.Gives];
-        return Formulas(step).SelectMany(f => f.Names).Select(Base).Where(n => !gives.Contains(n)).Distinct();
+        IEnumerable<string> limits = step.Taking is { } taking
+            ? taking.SpecLimits.Select(l => "spec." + l.Limit)
+            : [];
+        return Names(step).Select(Base).OfType<string>().Concat(limits).Where(n => !gives.Contains(n)).Distinct();
     }
 
-    /// <summary>A formula's name without what is asked of it: <c>[all.recession.median]</c> reads <c>recession</c>.</summary>
-    public static string Base(string name)
+    /// <summary>Those of them that a step at one position reads at other positions too.</summary>
+    public static IEnumerable<string> AcrossPositions(Step step)
     {
-        foreach (string prefix in Prefixes)
-        {
-            if (name.StartsWith(prefix, StringComparison.Ordinal))
-            {
-                string rest = name[prefix.Length..];
-                string subject = rest[
-                    ..(rest.IndexOf('.', StringComparison.Ordinal) is int dot and > 0 ? dot : rest.Length)
-                ];
-                return prefix == "positions." ? "decided." + subject : subject;
-            }
-        }
-
-        if (
-            name.StartsWith("decided.", StringComparison.Ordinal) || name.StartsWith("found.", StringComparison.Ordinal)
-        )
-        {
-            return name;
-        }
-
-        if (name.StartsWith("spec.", StringComparison.Ordinal))
-        {
-            string[] parts = name.Split('.');
-            return $"spec.{parts[1]}";
-        }
-
-        int end = name.IndexOf('.', StringComparison.Ordinal);
-        return end < 0 ? name : name[..end];
+        HashSet<string> gives = [.. step.Gives];
+        return step.OfHead
+            ? []
+            : Names(step)
+                .Where(name => FormulaName.Parse(name) is FormulaName.Over or FormulaName.PositionsDecided)
+                .Select(Base)
+                .OfType<string>()
+                .Where(n => !gives.Contains(n))
+                .Distinct();
     }
+
+    /// <summary>
+    /// A formula's name without what is asked of it: <c>[all.recession.median]</c> reads <c>recession</c>. Null for what
+    /// never moves: settings, features, the position itself.
+    /// </summary>
+    public static string? Base(string name) =>
+        FormulaName.Parse(name) switch
+        {
+            FormulaName.Value one => one.Characteristic,
+            FormulaName.ValueStatistic one => one.Characteristic,
+            FormulaName.ValuePlace one => one.Characteristic,
+            FormulaName.Over one => one.Characteristic,
+            FormulaName.AsFound one => AsFound(one.Characteristic),
+            FormulaName.SpecFigure one => "spec." + one.Figure,
+            FormulaName.SpecLimit one => "spec." + one.Limit,
+            FormulaName.Decided one => "decided." + one.Subject,
+            FormulaName.PositionsDecided one => "decided." + one.Subject,
+            FormulaName.Found one => "found." + one.Subject,
+            _ => null,
+        };
+
+    /// <summary>The name under which the value moves that a characteristic came with.</summary>
+    public static string AsFound(string characteristic) => "as found." + characteristic;
+
+    private static IEnumerable<string> Names(Step step) => Formulas(step).SelectMany(f => f.Names).Distinct();
 
     private static IEnumerable<Formula> Formulas(Step step)
     {
-        if (step.Taking is { } taking)
+        if (step.Taking is not { } taking)
         {
-            foreach (Formula? formula in Of(taking.Window).Append(taking.Shift).Append(taking.Spread))
-            {
-                if (formula is not null)
-                {
-                    yield return formula;
-                }
-            }
-
-            foreach (WorkOut work in taking.WorksOut)
-            {
-                yield return work.Formula;
-                foreach (Formula? formula in Of(work.Window))
-                {
-                    if (formula is not null)
-                    {
-                        yield return formula;
-                    }
-                }
-            }
+            return [];
         }
+
+        IEnumerable<Formula?> all =
+        [
+            .. Of(taking.Window),
+            taking.Shift,
+            taking.Spread,
+            .. taking.WorksOut.SelectMany(work => Of(work.Window).Prepend(work.Formula)),
+        ];
+        return all.OfType<Formula>();
     }
 
     private static IEnumerable<Formula?> Of(Window window) =>

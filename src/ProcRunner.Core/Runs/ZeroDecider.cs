@@ -38,11 +38,7 @@ internal static class ZeroDecider
             case ReadingResult.Taken taken:
                 return Deciding.Yes(
                     taken.Gauge,
-                    on.Stales(
-                        at,
-                        on.MovesOf(at).Concat(on.Changed(at, taken.Reading)),
-                        $"{taking.Characteristic} was measured again"
-                    ),
+                    on.Stales(at, taken.Reading, on.MovesOf(at), $"{taking.Characteristic} was measured again"),
                     new RunEvent.ReadingTaken(at, taken.Reading)
                 );
             case ReadingResult.Refused refused:
