@@ -20,7 +20,7 @@ internal static class CutDecider
             return Deciding.No("This cut has no zero yet.", $"Set it first: {on.Plan.Steps[cut.ZeroStep].FullName}.");
         }
 
-        if (progress.Measures)
+        if (progress.Measures || Targets.IsBaseStale(on.State, at))
         {
             return Judge(on, at, cut, progress, text, again: false);
         }
@@ -41,6 +41,11 @@ internal static class CutDecider
         if (!measured)
         {
             return Deciding.No("There is no reading since the last pass.", "Lift, wipe and measure first.");
+        }
+
+        if (Targets.IsBaseStale(on.State, at))
+        {
+            return Deciding.No("The last reading is to be taken again.", "Lift, wipe and measure first.");
         }
 
         TakenReading last = record!.Readings[^1];
@@ -175,7 +180,8 @@ internal static class CutDecider
         TakenReading reading
     )
     {
-        if (progress is null || progress.Travel == progress.TravelAtReading)
+        bool comparable = progress is not null && progress.Travel != progress.TravelAtReading;
+        if (progress is null || !comparable || Targets.IsBaseStale(on.State, at))
         {
             return reading;
         }

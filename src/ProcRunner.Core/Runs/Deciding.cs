@@ -75,8 +75,7 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
                 yield return new MovedName(name, at.Position);
             }
 
-            bool asFound = Plan.Procedure.Stages[StepOf(at).StageIndex].AsFound;
-            if (asFound && before is { AsFound: not null } && before.AsFoundBy == at.Step && !same)
+            if (!same && before is { AsFound: not null, Stale: false } && before.AsFoundBy == at.Step)
             {
                 yield return new MovedName(ReadNames.AsFound(name), at.Position);
             }
@@ -88,7 +87,7 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
         Given(at, reading)
             .Where(g => !g.Same && State.Value(g.Name, at.Position) is not null)
             .SelectMany(g => Plan.Takers(Plan.CharacteristicIndex(g.Name)))
-            .Where(taker => taker > at.Step)
+            .Where(taker => taker > at.Step && !Plan.IsAsFound(taker))
             .Select(taker => new At(taker, at.Position))
             .Where(later => State.Find(later) is { Standing: StepStanding.Done, Stale: false })
             .Where(later => Outlook.AskedAt(later) == Asked.Yes)

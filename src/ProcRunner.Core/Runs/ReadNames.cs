@@ -7,31 +7,32 @@ namespace ProcRunner.Runs;
 internal static class ReadNames
 {
     /// <summary>
-    /// The names whose move makes the step's result stale: characteristics, and <c>as found.</c>, <c>decided.</c>,
-    /// <c>found.</c> and <c>spec.</c> names. What the step gives itself is left out, or each position of a
-    /// comparison between positions would reopen all others for ever.
+    /// What each value that a step gives is worked out or judged from: characteristics, and <c>as found.</c>,
+    /// <c>decided.</c>, <c>found.</c> and <c>spec.</c> names. Never the value itself.
     /// </summary>
+    public static IEnumerable<ReadName> OfValues(Step step)
+    {
+        if (step.Taking is not { } taking)
+        {
+            return [];
+        }
+
+        IEnumerable<Formula?> judged = [.. Of(taking.Window), taking.Shift, taking.Spread];
+        HashSet<string> gives = [.. step.Gives];
+        return Of(step, gives, taking.Characteristic, judged, taking.Window)
+            .Concat(
+                taking.WorksOut.SelectMany(work =>
+                    Of(step, gives, work.Name, Of(work.Window).Prepend(work.Formula), work.Window)
+                )
+            )
+            .Distinct();
+    }
+
+    /// <summary>The names a step needs values of before it can be done, which it doesn't give itself.</summary>
     public static IEnumerable<string> Of(Step step)
     {
         HashSet<string> gives = [.. step.Gives];
-        IEnumerable<string> limits = step.Taking is { } taking
-            ? taking.SpecLimits.Select(l => "spec." + l.Limit)
-            : [];
-        return Names(step).Select(Base).OfType<string>().Concat(limits).Where(n => !gives.Contains(n)).Distinct();
-    }
-
-    /// <summary>Those of them that a step at one position reads at other positions too.</summary>
-    public static IEnumerable<string> AcrossPositions(Step step)
-    {
-        HashSet<string> gives = [.. step.Gives];
-        return step.OfHead
-            ? []
-            : Names(step)
-                .Where(name => FormulaName.Parse(name) is FormulaName.Over or FormulaName.PositionsDecided)
-                .Select(Base)
-                .OfType<string>()
-                .Where(n => !gives.Contains(n))
-                .Distinct();
+        return OfValues(step).Select(read => read.Name).Where(name => !gives.Contains(name)).Distinct();
     }
 
     /// <summary>
@@ -57,23 +58,29 @@ internal static class ReadNames
     /// <summary>The name under which the value moves that a characteristic came with.</summary>
     public static string AsFound(string characteristic) => "as found." + characteristic;
 
-    private static IEnumerable<string> Names(Step step) => Formulas(step).SelectMany(f => f.Names).Distinct();
-
-    private static IEnumerable<Formula> Formulas(Step step)
+    // A value compared with those of other positions, which the same step gives there, would reopen them all for ever:
+    // so only what another step gives counts across positions.
+    private static IEnumerable<ReadName> Of(
+        Step step,
+        HashSet<string> gives,
+        string value,
+        IEnumerable<Formula?> formulas,
+        Window window
+    )
     {
-        if (step.Taking is not { } taking)
+        foreach (string name in formulas.OfType<Formula>().SelectMany(f => f.Names))
         {
-            return [];
+            if (Base(name) is { } read && read != value)
+            {
+                bool compares = FormulaName.Parse(name) is FormulaName.Over or FormulaName.PositionsDecided;
+                yield return new ReadName(read, value, compares && !step.OfHead && !gives.Contains(read));
+            }
         }
 
-        IEnumerable<Formula?> all =
-        [
-            .. Of(taking.Window),
-            taking.Shift,
-            taking.Spread,
-            .. taking.WorksOut.SelectMany(work => Of(work.Window).Prepend(work.Formula)),
-        ];
-        return all.OfType<Formula>();
+        if (window is Window.FromSpec limit)
+        {
+            yield return new ReadName("spec." + limit.LimitName, value, AcrossPositions: false);
+        }
     }
 
     private static IEnumerable<Formula?> Of(Window window) =>

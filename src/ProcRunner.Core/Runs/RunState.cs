@@ -368,8 +368,8 @@ public sealed class RunState
         bool ofHead = Plan.Procedure.Characteristics[index].OfHead;
         int slot = Slot(index, ofHead ? At.Head : at.Position);
         ValueRecord record = _values[slot] ??= new ValueRecord { ByStep = at.Step };
-        bool asFound = Plan.Procedure.Stages[Plan.Steps[at.Step].StageIndex].AsFound;
-        if (asFound && (record.AsFound is null || record.AsFoundBy == at.Step))
+        bool again = record.AsFoundBy == at.Step && !record.Stale;
+        if (Plan.IsAsFound(at.Step) && (record.AsFound is null || again))
         {
             (record.AsFound, record.AsFoundBy) = (value, at.Step);
         }

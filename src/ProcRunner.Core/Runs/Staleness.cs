@@ -46,14 +46,20 @@ internal sealed class Staleness
 
     private void Follow(MovedName move)
     {
+        foreach ((int step, int value) in Plan.ValuesReading(move.Name))
+        {
+            AddTaken(step, value, Reached(move.Position, Plan.Steps[step].OfHead));
+        }
+
         if (move.FirstKnown)
         {
-            foreach (int step in Plan.StepsReading(move.Name))
-            {
-                AddSteps(step, Reached(move.Position, Plan.Steps[step].OfHead));
-            }
-
+            AddSteps(Plan.StepsReading(move.Name).Where(step => Plan.Steps[step].Work is StepWork.Zero), move.Position);
             return;
+        }
+
+        foreach ((int step, int value) in Plan.ValuesComparing(move.Name))
+        {
+            AddTaken(step, value, Enumerable.Range(0, Plan.Positions.Count));
         }
 
         foreach (int characteristic in Plan.CharacteristicsRestingOn(move.Name))
@@ -64,22 +70,28 @@ internal sealed class Staleness
             }
         }
 
-        foreach (int step in Plan.StepsRestingOn(move.Name))
-        {
-            AddSteps(step, Reached(move.Position, Plan.Steps[step].OfHead));
-        }
-
-        foreach (int step in Plan.StepsComparing(move.Name))
-        {
-            AddSteps(step, Enumerable.Range(0, Plan.Positions.Count));
-        }
+        AddSteps(Plan.StepsRestingOn(move.Name), move.Position);
     }
 
-    private void AddSteps(int step, IEnumerable<int> positions)
+    private void AddTaken(int step, int value, IEnumerable<int> positions)
     {
         foreach (int position in positions)
         {
-            AddStep(new At(step, position));
+            if (_state.Value(value, position)?.ByStep == step)
+            {
+                AddValue(value, position);
+            }
+        }
+    }
+
+    private void AddSteps(IEnumerable<int> steps, int position)
+    {
+        foreach (int step in steps)
+        {
+            foreach (int reached in Reached(position, Plan.Steps[step].OfHead))
+            {
+                AddStep(new At(step, reached));
+            }
         }
     }
 
@@ -100,11 +112,9 @@ internal sealed class Staleness
             }
         }
 
-        // What a reading rests on its value tells; the step itself goes stale only for what it declares beyond that.
         bool begun = record.Standing is StepStanding.Done or StepStanding.InHand or StepStanding.Out;
-        bool rests = step.Work is not (StepWork.Measure or StepWork.Cut) || step.RestsOn.Count > 0;
         StaleItem item = new(-1, at.Step, at.Position);
-        if (begun && rests && !record.Stale && step.Work is not StepWork.Sign && _seen.Add(item))
+        if (begun && !record.Stale && step.Work is not StepWork.Sign && _seen.Add(item))
         {
             _items.Add(item);
             if (step.Work is StepWork.Decide or StepWork.Inspect)

@@ -45,6 +45,21 @@ internal static class Targets
     }
 
     /// <summary>
+    /// True when the reading that a cut works from has gone stale: it is measured again before more is cut, from the same
+    /// zero, since that counts the tool's travel and not the depth.
+    /// </summary>
+    public static bool IsBaseStale(RunState state, At at)
+    {
+        StepWork.Cut cut = (StepWork.Cut)state.Plan.Steps[at.Step].Work;
+        return state.Value(cut.Taking.Characteristic, at.Position) is { Stale: true } value
+            && state.Find(at with { Step = cut.ZeroStep }) is { } zero
+            && (
+                value.ByStep == cut.ZeroStep
+                || (value.ByStep == at.Step && value.Sequence > zero.Sequence)
+            );
+    }
+
+    /// <summary>
     /// What a reading after a cut and its prediction may differ by: the root of the sum of squares (JCGM 100, 5.1.2, for
     /// uncorrelated inputs) of the gauge's uncertainty, twice, and the readout's step.
     /// </summary>

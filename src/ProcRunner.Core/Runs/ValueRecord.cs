@@ -29,7 +29,7 @@ public sealed class ValueRecord
     /// <summary>Index of the step that moved it; -1 for a reported change.</summary>
     public int Mover { get; internal set; } = -1;
 
-    /// <summary>How the head came: what the first step of an as-found stage that takes it took last; null while there is none.</summary>
+    /// <summary>How the head came: what the first step of an as-found stage that takes it took before anything moved; null while there is none.</summary>
     public Quantity? AsFound { get; internal set; }
 
     /// <summary>Index of that step; -1 while there is none.</summary>

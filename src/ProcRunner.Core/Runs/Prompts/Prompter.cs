@@ -183,7 +183,7 @@ public static class Prompter
             return reading with { NoLimits = why };
         }
 
-        if (progress.Measures || outlook.Target is null)
+        if (progress.Measures || outlook.Target is null || Targets.IsBaseStale(on.State, at))
         {
             return reading with { Target = outlook.Target, ToDo = $"lift, wipe; {reading.ToDo}" };
         }
