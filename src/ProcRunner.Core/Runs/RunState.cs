@@ -261,6 +261,11 @@ public sealed class RunState
         (string said, bool stale, string cause) = (record.Said, record.Stale, record.Cause);
         Finish(conceded.At, said).Conceded = true;
         (record.Stale, record.Cause) = (stale, cause);
+        if (Plan.Steps[conceded.At.Step].Work is StepWork.Zero && record.Readings.Count > 0)
+        {
+            // The depth at touch-off stands; the readout is still to be set there.
+            (record.Standing, record.AtZero, record.Cut) = (StepStanding.InHand, record.Readings[^1], null);
+        }
     }
 
     // Ended within its window: what was short of the aim counts as it is.

@@ -20,7 +20,7 @@ public sealed class RunProperties
             out int runs
         )
             ? runs
-            : 60;
+            : 40;
 
     [Fact]
     public void Replaying_the_stored_entries_gives_the_live_state() =>
