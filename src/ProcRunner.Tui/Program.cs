@@ -1,11 +1,1 @@
-using System.CommandLine;
-using ProcRunner.Tui.Commands;
-
-RootCommand root = new(
-    "ProcRunner steps a cylinder head from teardown to release, gate by gate, and keeps who did what."
-)
-{
-    RunVerb.Create(),
-    CheckVerb.Create(),
-};
-return root.Parse(args).Invoke();
+return ProcRunner.Tui.Commands.CommandLine.Invoke(args);

@@ -48,5 +48,6 @@ public static class ProblemCodes
         ("PR-J02", "the head spec lacks a figure that the procedure asks for"),
         ("PR-J03", "the head spec doesn't say whether the head has a feature that the procedure asks about"),
         ("PR-J04", "a limit's quantity isn't the kind that the procedure measures"),
+        ("PR-J05", "forbidden work is spelt almost, but not quite, as the procedure spells it"),
     ];
 }

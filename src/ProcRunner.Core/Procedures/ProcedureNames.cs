@@ -114,7 +114,11 @@ public sealed class ProcedureNames
             AddPlaces(taking.Characteristic, taking.Places);
             foreach ((string limit, string characteristic) in taking.SpecLimits)
             {
-                AddLimit(limit, _characteristics[characteristic].Dimension);
+                // One that couldn't be read is missing; the file is refused for that.
+                if (_characteristics.TryGetValue(characteristic, out Characteristic? judged))
+                {
+                    AddLimit(limit, judged.Dimension);
+                }
             }
         }
 

@@ -42,6 +42,32 @@ public readonly record struct Exact(Rational Value, Dimension Dimension) : IComp
         return Value.CompareTo(other.Value);
     }
 
+    /// <summary>Sum of two amounts of one dimension; of a temperature and a difference, the temperature that far on.</summary>
+    /// <exception cref="ArgumentException">They do not add up.</exception>
+    public static Exact operator +(Exact left, Exact right) =>
+        left.Dimension.OfDifference() == right.Dimension
+            ? new Exact(left.Value + right.Value, left.Dimension)
+            : throw new ArgumentException($"A {left.Dimension} and a {right.Dimension} do not add up.", nameof(right));
+
+    /// <summary>Difference of two amounts of one dimension; of two temperatures a temperature difference.</summary>
+    /// <exception cref="ArgumentException">The other measures something else.</exception>
+    public static Exact operator -(Exact left, Exact right)
+    {
+        left.RequireSame(right.Dimension, nameof(right));
+        return new Exact(left.Value - right.Value, left.Dimension.OfDifference());
+    }
+
+    /// <summary>Product.</summary>
+    /// <exception cref="ArgumentException">There is none, as of a place on a temperature scale.</exception>
+    public static Exact operator *(Exact left, Exact right) =>
+        new(left.Value * right.Value, left.Dimension.Times(right.Dimension));
+
+    /// <summary>Quotient.</summary>
+    /// <exception cref="ArgumentException">There is none, as of a place on a temperature scale.</exception>
+    /// <exception cref="DivideByZeroException">The divisor is 0.</exception>
+    public static Exact operator /(Exact left, Exact right) =>
+        new(left.Value / right.Value, left.Dimension.Over(right.Dimension));
+
     private void RequireSame(Dimension other, string parameter)
     {
         if (other != Dimension)

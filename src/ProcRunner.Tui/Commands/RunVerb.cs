@@ -1,4 +1,6 @@
 using System.CommandLine;
+using ProcRunner.Runs;
+using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Jobs;
@@ -7,7 +9,7 @@ using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Commands;
 
-/// <summary><c>run STAMP</c>: one head from teardown to release.</summary>
+/// <summary><c>run [STAMP]</c>: one head from teardown to release.</summary>
 internal static class RunVerb
 {
     /// <summary>The verb.</summary>
@@ -19,39 +21,36 @@ internal static class RunVerb
             DefaultValueFactory = _ => DemoShop.Stamp,
         };
         Option<bool> plain = new("--plain") { Description = "line mode: prompts out, one entry a line in" };
-        Option<string?> who = new("--as") { Description = "id of the person at the machine" };
-        Option<string?> store = StoreOption.Create();
-        Command verb = new("run", "work on a job") { stamp, plain, who, store };
+        Option<string?> who = new("--as") { Description = "id of the person at the machine", HelpName = "person" };
+        Command verb = new("run", "work on a job") { stamp, plain, who };
         verb.SetAction(parsed =>
-            Run(
-                parsed.GetValue(stamp)!,
-                parsed.GetValue(who),
-                StoreOption.Folder(parsed.GetValue(store), parsed.GetValue(stamp)!)
-            )
-        );
+        {
+            string wanted = parsed.GetValue(stamp)!.Trim();
+            return Run(wanted, parsed.GetValue(who), StoreOption.OfStamp(parsed, wanted));
+        });
         return verb;
     }
 
-    private static int Run(string stamp, string? who, string folder)
+    /// <summary>Works on a job; the exit status.</summary>
+    public static int Run(string stamp, string? who, string folder)
     {
         bool demo = DemoShop.IsDemo(stamp);
-        (LocalStore? opened, string fault) =
-            demo && !StoreFolder.Exists(folder) ? DemoShop.Found(folder) : ShopFloor.Open(folder, $"run {stamp}");
+        (LocalStore? opened, string fault) = demo
+            ? DemoShop.Open(folder, $"run {stamp}")
+            : ShopFloor.Open(folder, $"run {stamp}");
         if (opened is null)
         {
-            return Say.Usage(
-                fault,
-                demo ? "" : "Make a store first: procrunner people found … ; or try procrunner run DEMO"
-            );
+            return Say.Usage(fault, demo ? "" : $"{PeopleVerb.HowToFound} To try the program: procrunner run DEMO");
         }
 
         using LocalStore store = opened;
         foreach (StoreFinding finding in store.Findings)
         {
-            Console.Error.WriteLine(Trail.SafeText.Show(finding.Text));
+            Say.Aside(finding.Text);
         }
 
         (JobRun? job, fault) = demo ? DemoShop.OpenJob(store, stamp) : Resume(store, stamp, who);
+        job = job is not null && who is not null ? InHandsOf(job, who, out fault) : job;
         if (job is null)
         {
             return Say.Usage(fault, "");
@@ -68,10 +67,28 @@ internal static class RunVerb
             return (null, $"There is no job stamped {stamp}: see procrunner jobs, or open one with procrunner open.");
         }
 
-        string[] present = [.. store.Shop.People.Values.Where(p => p.RetiredAt is null).Select(p => p.Id)];
+        string[] present = Present(store.Shop);
         string? person = who ?? (present.Length == 1 ? present[0] : null);
         return person is not null && present.Contains(person)
             ? JobRun.Resume(store, Machine.Time, job.Id, person)
             : (null, $"Say who is at the machine: --as with one of {string.Join(", ", present)}.");
     }
+
+    // Who says that they are at the machine while the job is in another's hands takes it over, and the trail says so.
+    private static JobRun? InHandsOf(JobRun job, string who, out string fault)
+    {
+        string[] present = Present(job.Shop);
+        fault = present.Contains(who)
+            ? ""
+            : $"Nobody here is called {who}: --as takes one of {string.Join(", ", present)}.";
+        if (fault.Length == 0 && job.Person != who && job.Do(new RunCommand.HandOver(who)) is JobAnswer.Refused no)
+        {
+            fault = no.Why;
+        }
+
+        return fault.Length == 0 ? job : null;
+    }
+
+    private static string[] Present(ShopState shop) =>
+        [.. shop.People.Values.Where(p => p.RetiredAt is null).Select(p => p.Id)];
 }

@@ -28,6 +28,9 @@ internal static class DemoShop
         ("finch", "A. Finch (demo)", Role.Trainee, "1357"),
     ];
 
+    /// <summary>The demo shop's name, by which it is told from a real one.</summary>
+    public const string Name = "Demo shop (invented)";
+
     // Rounds for PINs that everybody knows: enough to be real, few enough not to wait for.
     private const int Rounds = 10_000;
 
@@ -36,15 +39,23 @@ internal static class DemoShop
         string.Equals(stamp, Stamp, StringComparison.OrdinalIgnoreCase)
         || stamp.StartsWith(Stamp + "-", StringComparison.OrdinalIgnoreCase);
 
-    /// <summary>Makes the demo shop in a folder.</summary>
-    public static (LocalStore? Store, string Fault) Found(string folder)
-    {
-        (LocalStore? store, string fault) = ShopFloor.Found(folder, "Demo shop (invented)", "run");
-        if (store is null)
-        {
-            return (null, fault);
-        }
+    /// <summary>True for the demo shop.</summary>
+    public static bool Is(ShopState shop) => shop.Name == Name;
 
+    /// <summary>The public PINs in words.</summary>
+    public static string Pins => string.Join(", ", People.Select(p => $"{p.Id} ({RoleWord.Of(p.Role)}) {p.Pin}"));
+
+    /// <summary>Opens the demo shop in a folder, and makes what isn't there: also what a program that was killed left out.</summary>
+    public static (LocalStore? Store, string Fault) Open(string folder, string purpose)
+    {
+        (LocalStore? store, string fault) = StoreFolder.Exists(folder)
+            ? ShopFloor.Open(folder, purpose)
+            : ShopFloor.Found(folder, Name, purpose);
+        return store is null || !Is(store.Shop) || store.Shop.People.Count > 0 ? (store, fault) : Furnish(store);
+    }
+
+    private static (LocalStore? Store, string Fault) Furnish(LocalStore store)
+    {
         List<ShopEvent> events = [];
         Person? lead = null;
         foreach ((string id, string name, Role role, string pin) in People)
@@ -73,6 +84,11 @@ internal static class DemoShop
     /// <summary>Opens the demo job that is under way, or a new one.</summary>
     public static (JobRun? Run, string Fault) OpenJob(LocalStore store, string stamp)
     {
+        if (!Is(store.Shop))
+        {
+            return (null, $"{stamp} is kept for the demo job, and this is the store of {store.Shop.Name}.");
+        }
+
         if (store.Shop.JobsWithStamp(stamp).FirstOrDefault() is { IsClosedOut: false } open)
         {
             return JobRun.Resume(store, Machine.Time, open.Id, Operator);

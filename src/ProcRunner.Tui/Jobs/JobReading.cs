@@ -11,6 +11,10 @@ namespace ProcRunner.Tui.Jobs;
 /// <param name="Entries">The entries, with their digests.</param>
 internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(TrailEntry Entry, Digest Digest)> Entries)
 {
+    /// <summary>What the last entry says.</summary>
+    public IReadOnlyList<RunEvent> LastEvents =>
+        [.. Entries[^1].Entry.Events.Select(map => RunEventFormat.Read(State.Plan, map)!)];
+
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
     public static (JobReading? Job, string Fault) Read(StoreReader reader, string jobId)
     {
@@ -25,10 +29,15 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
     }
 
     /// <summary>Folds entries into a run, with the texts that the first of them pins.</summary>
+    /// <param name="reader">The store.</param>
+    /// <param name="jobId">The job.</param>
+    /// <param name="entries">The entries, from the first.</param>
+    /// <param name="before">Told of each entry and the run as it stood before it.</param>
     public static (RunState? State, string Fault) Fold(
         StoreReader reader,
         string jobId,
-        IEnumerable<TrailEntry> entries
+        IEnumerable<TrailEntry> entries,
+        Action<RunState, TrailEntry, IReadOnlyList<RunEvent>>? before = null
     )
     {
         RunState? state = null;
@@ -61,6 +70,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
                 }
             }
 
+            before?.Invoke(state, entry, events);
             state.Apply(entry.Sequence, events);
         }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ProcRunner.People;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
+using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
 
@@ -13,13 +14,31 @@ namespace ProcRunner.Tui.Jobs;
 /// </summary>
 internal sealed class JobRun
 {
-    private readonly LocalStore _store;
+    private readonly Func<ShopState> _shop;
+    private readonly Func<string, EntryDraft, AppendResult> _append;
     private readonly TimeProvider _time;
 
-    private JobRun(LocalStore store, TimeProvider time, RunState state, Digest last, string person)
+    /// <summary>A job over a run and the trail behind it.</summary>
+    /// <param name="shop">The shop as it is now.</param>
+    /// <param name="append">Writes an entry to a job's trail, durably, before it returns.</param>
+    /// <param name="time">The clock.</param>
+    /// <param name="state">The run.</param>
+    /// <param name="last">Digest of the trail's last entry.</param>
+    /// <param name="person">Id of the person at work.</param>
+    public JobRun(
+        Func<ShopState> shop,
+        Func<string, EntryDraft, AppendResult> append,
+        TimeProvider time,
+        RunState state,
+        Digest last,
+        string person
+    )
     {
-        (_store, _time, State, Last, Person) = (store, time, state, last, person);
+        (_shop, _append, _time, State, Last, Person) = (shop, append, time, state, last, person);
     }
+
+    private JobRun(LocalStore store, TimeProvider time, RunState state, Digest last, string person)
+        : this(() => store.Shop, store.Append, time, state, last, person) { }
 
     /// <summary>The run.</summary>
     public RunState State { get; }
@@ -27,11 +46,14 @@ internal sealed class JobRun
     /// <summary>Digest of the last entry.</summary>
     public Digest Last { get; private set; }
 
+    /// <summary>What the last entry says.</summary>
+    public IReadOnlyList<RunEvent> LastEvents { get; private set; } = [];
+
     /// <summary>Id of the person at work.</summary>
     public string Person { get; private set; }
 
     /// <summary>The shop.</summary>
-    public Shop.ShopState Shop => _store.Shop;
+    public ShopState Shop => _shop();
 
     /// <summary>Opens a new job in the store; null with the reason when it can't be.</summary>
     public static (JobRun? Run, string Fault) Begin(
@@ -61,7 +83,7 @@ internal sealed class JobRun
             case AppendResult.Written written:
                 state = new RunState(texts.Plan, written.Entry.Of);
                 state.Apply(written.Entry.Sequence, accepted.Events);
-                return (new JobRun(store, time, state, written.Digest, person), "");
+                return (new JobRun(store, time, state, written.Digest, person) { LastEvents = accepted.Events }, "");
             case AppendResult.Failed failed:
                 return (null, failed.Why);
             default:
@@ -76,7 +98,10 @@ internal sealed class JobRun
         return job is null
             ? (null, fault)
             : (
-                new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person),
+                new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person)
+                {
+                    LastEvents = job.LastEvents,
+                },
                 ""
             );
     }
@@ -84,7 +109,7 @@ internal sealed class JobRun
     /// <summary>Decides a command and writes what comes of it.</summary>
     public JobAnswer Do(RunCommand command)
     {
-        Decision decision = RunDecider.Decide(State, _store.Shop, command, Now());
+        Decision decision = RunDecider.Decide(State, _shop(), command, Now());
         if (decision is Decision.Refused refused)
         {
             return new JobAnswer.Refused(refused.Why, refused.WhatToDo);
@@ -92,11 +117,12 @@ internal sealed class JobRun
 
         IReadOnlyList<RunEvent> events = ((Decision.Accepted)decision).Events;
         ImmutableArray<Json.Map> maps = [.. events.Select(e => RunEventFormat.Write(State.Plan, e))];
-        switch (_store.Append(State.JobId, new EntryDraft(Person, maps, AnchorOf(events))))
+        switch (_append(State.JobId, new EntryDraft(Person, maps, AnchorOf(events))))
         {
             case AppendResult.Written written:
                 State.Apply(written.Entry.Sequence, events);
                 Last = written.Digest;
+                LastEvents = events;
                 Person = State.Worker.Length > 0 ? State.Worker : Person;
                 return new JobAnswer.Recorded(events);
             case AppendResult.Failed failed:
@@ -147,7 +173,7 @@ internal sealed class JobRun
 
     private (Mark? Mark, string Fault) MarkOf(string id, string pin, Func<Mark, byte[]> covered)
     {
-        if (!_store.Shop.People.TryGetValue(id, out Person? person))
+        if (!_shop().People.TryGetValue(id, out Person? person))
         {
             return (null, $"Nobody here is called {SafeText.Show(id)}.");
         }

@@ -1,4 +1,4 @@
-using System.Text;
+using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Lines;
 
@@ -27,27 +27,12 @@ internal sealed class LineInput(TextReader reader, bool isPiped, TextWriter outp
     /// <summary>A PIN: never shown, never kept.</summary>
     public string Secret(string prompt)
     {
-        output.Write(prompt);
         if (IsPiped || Console.IsInputRedirected)
         {
-            output.WriteLine();
+            output.WriteLine(prompt);
             return (Next() ?? "").Trim();
         }
 
-        StringBuilder typed = new();
-        while (Console.ReadKey(intercept: true) is { Key: not ConsoleKey.Enter } key)
-        {
-            if (key.Key == ConsoleKey.Backspace && typed.Length > 0)
-            {
-                typed.Length--;
-            }
-            else if (!char.IsControl(key.KeyChar))
-            {
-                typed.Append(key.KeyChar);
-            }
-        }
-
-        output.WriteLine();
-        return typed.ToString();
+        return HiddenInput.Ask(prompt, output) ?? "";
     }
 }

@@ -34,6 +34,18 @@ internal sealed class LinePrinter(TextWriter output)
         Line($"At the machine: {person}. ? lists what can be done, quit leaves.");
     }
 
+    /// <summary>The last entry on disk, so that nobody makes it twice; nothing for a job that was only opened.</summary>
+    public void Last(RunState state, IReadOnlyList<RunEvent> events)
+    {
+        if (state.Sequence > 1)
+        {
+            string where = state.LastAt is { } at ? $", {state.Plan.NameOf(at)}" : "";
+            Line();
+            Line($"Recorded last, entry {Number(state.Sequence)}{where}:");
+            Recorded(state, events);
+        }
+    }
+
     /// <summary>The prompt of a step; cautions once a stage.</summary>
     public void Prompt(RunState state, Prompt prompt)
     {
@@ -214,5 +226,5 @@ internal sealed class LinePrinter(TextWriter output)
 
     private static string Symbol(Unit? unit) => unit is null || unit.Symbol.Length == 0 ? "a number" : unit.Symbol;
 
-    private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
+    private static string Number(long value) => value.ToString(CultureInfo.InvariantCulture);
 }

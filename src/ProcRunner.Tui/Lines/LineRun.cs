@@ -2,6 +2,7 @@ using System.Globalization;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
+using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Shell;
 
@@ -16,6 +17,7 @@ internal sealed class LineRun
     private readonly JobRun _job;
     private readonly LineInput _input;
     private readonly LinePrinter _printer;
+    private readonly RefusedLine _held = new();
     private At? _focus;
     private string _refused = "";
 
@@ -30,6 +32,19 @@ internal sealed class LineRun
     public int Run()
     {
         _printer.Opening(State, _job.Person);
+        if (DemoShop.Is(_job.Shop))
+        {
+            _printer.Line($"Demo shop: all of it is invented, its sign-offs prove nothing. PINs: {DemoShop.Pins}.");
+        }
+
+        _printer.Last(State, _job.LastEvents);
+        if (State.Standing is JobStanding.Released or JobStanding.Scrapped)
+        {
+            string closed = JobProjection.StandingWord(State.Standing);
+            _printer.Line($"The job is {closed}; its trail is closed. procrunner show {State.Job!.Stamp} shows it.");
+            return State.Standing == JobStanding.Released ? Status.Done : Status.No;
+        }
+
         ShowPrompt();
         while (_input.Next() is { } line)
         {
@@ -41,13 +56,13 @@ internal sealed class LineRun
 
             if (LineWords.After(LineWords.Quit, text) is "")
             {
-                return Status.Done;
+                return _input.IsPiped ? EndOfInput() : Status.Done;
             }
 
             bool shown = Take(text);
             if (_refused.Length > 0 && _input.IsPiped)
             {
-                _printer.Line($"Stopped at line {Number(_input.LineNumber)}: {_refused}");
+                _printer.Line(_held.Stopped(State, _input.LineNumber, _refused));
                 return Status.No;
             }
 
@@ -305,6 +320,7 @@ internal sealed class LineRun
         {
             case JobAnswer.Recorded recorded:
                 _printer.Recorded(State, recorded.Events);
+                _held.Remember(State, recorded.Events, _input.LineNumber);
                 return false;
             case JobAnswer.Refused refused:
                 return Refuse(refused.Why, refused.WhatToDo);
@@ -327,13 +343,13 @@ internal sealed class LineRun
 
     private int EndOfInput()
     {
-        bool outOfSpec = CurrentPrompt() is { Awaits: Awaited.WayOn };
-        if (outOfSpec && _input.IsPiped)
+        bool refused = CurrentPrompt() is { } prompt && (prompt.Awaits == Awaited.WayOn || prompt.Question is not null);
+        if (refused && _input.IsPiped)
         {
-            _printer.Line($"Stopped at line {Number(_input.LineNumber)}: the input ends at a result out of spec.");
+            _printer.Line(_held.Stopped(State, _input.LineNumber + 1, "the input ends"));
         }
 
-        return outOfSpec ? Status.No : Status.Done;
+        return refused ? Status.No : Status.Done;
     }
 
     private At? Focus()

@@ -17,7 +17,7 @@ internal static class ShopFloor
             Machine.Entropy,
             index: JobProjection.Over(() => reader!)
         );
-        return Taken(opening, ref reader);
+        return Taken(opening, folder, ref reader);
     }
 
     /// <summary>Makes a store.</summary>
@@ -32,27 +32,29 @@ internal static class ShopFloor
             Machine.Entropy,
             index: JobProjection.Over(() => reader!)
         );
-        return Taken(opening, ref reader);
+        return Taken(opening, folder, ref reader);
     }
 
     /// <summary>Opens a store for reading, beside whoever writes.</summary>
     public static (StoreReader? Reader, string Fault) Read(string folder)
     {
         (StoreReader? reader, StoreOpening? fault) = StoreReader.Open(folder);
-        return (reader, fault?.InWords() ?? "");
+        return (reader, fault is null ? "" : InWords(fault, folder));
     }
 
     /// <summary>The search index over a store that is read.</summary>
     public static SearchIndex IndexOf(StoreReader reader) => reader.Index(JobProjection.Over(() => reader));
 
-    private static (LocalStore? Store, string Fault) Taken(StoreOpening opening, ref StoreReader? reader)
+    private static (LocalStore? Store, string Fault) Taken(StoreOpening opening, string folder, ref StoreReader? reader)
     {
         if (opening is not StoreOpening.Opened opened)
         {
-            return (null, opening.InWords());
+            return (null, InWords(opening, folder));
         }
 
         reader = opened.Store.Reader;
         return (opened.Store, "");
     }
+
+    private static string InWords(StoreOpening opening, string folder) => $"{opening.InWords()} ({folder})";
 }

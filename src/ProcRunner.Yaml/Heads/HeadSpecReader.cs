@@ -41,11 +41,41 @@ internal sealed class HeadSpecReader(ProblemLog log)
         string? title = _values.Text(keys.Require("title"));
         int? revision = _values.Whole(keys.Require("revision"), 1, 1_000_000);
         string? material = _values.Text(keys.Require("material"));
-        Unit length = ReadUnit(keys.Require("unit")) ?? Units.Millimetre;
+        Unit? unit = ReadUnit(keys.Require("unit"));
         PositionsReader positions = new(_values, log);
         IReadOnlyList<Position> all = positions.Read(keys.Require("positions"));
         _kinds = positions.Kinds;
 
+        if (unit is not null && _kinds.Count > 0)
+        {
+            ReadFigures(keys, unit);
+        }
+
+        FrozenDictionary<string, bool> features = ReadFeatures(keys.Find("features"));
+        FrozenDictionary<string, string> forbidden = ReadForbidden(keys.Find("forbidden"));
+        if (log.Count > 0)
+        {
+            return null;
+        }
+
+        return new HeadSpec
+        {
+            Name = name!,
+            Title = title!,
+            Revision = revision!.Value,
+            Material = material!,
+            LengthUnit = unit!,
+            Positions = all,
+            Limits = _limits.ToFrozenDictionary(),
+            Figures = _figures.ToFrozenDictionary(),
+            Features = features,
+            Forbidden = forbidden,
+        };
+    }
+
+    /// <summary>Reads what is written in the head's unit and by its kinds; without those every line would seem wrong.</summary>
+    private void ReadFigures(Keys keys, Unit length)
+    {
         ReadByKind(keys.Find("figures"), "figures", LooksLikeFigure, (key, node) => ReadFigure(key, node, length));
         LimitReader limits = new(length, _values, log);
         ReadByKind(
@@ -61,26 +91,6 @@ internal sealed class HeadSpecReader(ProblemLog log)
             FitReader.LooksLikeFit,
             (key, node) => AddLimits(key.Kind, node, fits.Read(key.Name, node))
         );
-        FrozenDictionary<string, bool> features = ReadFeatures(keys.Find("features"));
-        FrozenDictionary<string, string> forbidden = ReadForbidden(keys.Find("forbidden"));
-        if (log.Count > 0)
-        {
-            return null;
-        }
-
-        return new HeadSpec
-        {
-            Name = name!,
-            Title = title!,
-            Revision = revision!.Value,
-            Material = material!,
-            LengthUnit = length,
-            Positions = all,
-            Limits = _limits.ToFrozenDictionary(),
-            Figures = _figures.ToFrozenDictionary(),
-            Features = features,
-            Forbidden = forbidden,
-        };
     }
 
     private Unit? ReadUnit(Node? node)

@@ -91,7 +91,8 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
         {
             if (Keys.Of(entry.Value, "a change", ["moves", "why"], log) is { } keys)
             {
-                IReadOnlyList<Move> moves = things.Moves(keys.Require("moves"), atPosition: false);
+                // A change is reported where the operator stands; reported at a step of the head it is every position's.
+                IReadOnlyList<Move> moves = things.Moves(keys.Require("moves"), atPosition: true);
                 changes.Add(new Change(entry.Key.Text, moves, values.Text(keys.Require("why")) ?? ""));
             }
         }
@@ -115,11 +116,7 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
 
             bool ofHead = values.OneOf(keys.Require("of"), Whose) ?? false;
             Unit? unit = MeasuredIn(keys.Require("measured-in"));
-            if (!things.Add(name, ofHead, "a reading", entry.Key.Place))
-            {
-                continue;
-            }
-
+            things.Add(name, ofHead, "a reading", entry.Key.Place);
             readings.Add(
                 new Characteristic
                 {
@@ -146,9 +143,15 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
     public IReadOnlyList<Characteristic> WithRestsOn(IReadOnlyList<Characteristic> readings, Node? node)
     {
         List<Characteristic> whole = [];
+        Dictionary<string, Node.MapEntry> entries = new(StringComparer.Ordinal);
+        foreach (Node.MapEntry one in (node as Node.Map)?.Entries ?? [])
+        {
+            entries[one.Key.Text] = one;
+        }
+
         foreach (Characteristic reading in readings)
         {
-            Node.MapEntry entry = ((Node.Map)node!).Entries.First(one => one.Key.Text == reading.Name);
+            Node.MapEntry entry = entries[reading.Name];
             IReadOnlyList<string> restsOn = things.RestsOn((entry.Value as Node.Map)?.Find("rests-on"));
             Characteristic rested = reading with { RestsOn = restsOn };
             sources.Add(rested, entry.Key.Place);

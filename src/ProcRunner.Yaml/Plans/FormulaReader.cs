@@ -22,7 +22,7 @@ internal sealed class FormulaReader(
     /// <param name="ofHead">Whether it is worked out for the head.</param>
     /// <param name="wanted">The type needed; null: any quantity.</param>
     public Formula? Read(Node? node, bool ofHead, FormulaType? wanted) =>
-        TryRead(node, new Watched(names.For(ofHead), new HashSet<string>(0)), wanted, out Formula? formula)
+        TryRead(node, new Watched(names.For(ofHead), new HashSet<string>(0), broken), wanted, out Formula? formula)
             ? formula
             : null;
 
@@ -35,7 +35,7 @@ internal sealed class FormulaReader(
         out IReadOnlyList<string> waitsFor
     )
     {
-        Watched visible = new(names.For(ofHead), pending);
+        Watched visible = new(names.For(ofHead), pending, broken);
         bool read = TryRead(node, visible, null, out formula);
         waitsFor = visible.MetPending;
         return read;
@@ -116,13 +116,15 @@ internal sealed class FormulaReader(
         };
 
     /// <summary>Names that remember which of them were asked for in vain.</summary>
-    private sealed class Watched(IFormulaNames inner, IReadOnlySet<string> pending) : IFormulaNames
+    private sealed class Watched(IFormulaNames inner, IReadOnlySet<string> pending, IReadOnlySet<string> broken)
+        : IFormulaNames
     {
         private readonly HashSet<string> _unknown = new(StringComparer.Ordinal);
 
         public IReadOnlyList<string> MetPending => [.. _unknown.Where(pending.Contains)];
 
-        public IEnumerable<string> Known => inner.Known;
+        // A name that is still to come, or was reported before, needs no suggestion.
+        public IEnumerable<string> Known => Met(pending) || Met(broken) ? [] : inner.Known;
 
         public bool Met(IReadOnlySet<string> subjects) => _unknown.Overlaps(subjects);
 

@@ -46,38 +46,59 @@ internal sealed class WorkedOutReader(
             }
         }
 
-        // Several entries may give one name; it is known when the first of them is.
-        HashSet<string> pending = new(left.SelectMany(entry => entry.Settles), StringComparer.Ordinal);
-        bool progress = true;
-        while (left.Count > 0 && progress)
-        {
-            List<Entry> still = [];
-            foreach (Entry entry in left)
-            {
-                if (entry.WaitsFor.Any(pending.Contains) || !TryRead(entry, pending))
-                {
-                    still.Add(entry);
-                }
-                else
-                {
-                    pending.ExceptWith(entry.Settles);
-                }
-            }
-
-            progress = still.Count < left.Count;
-            left = still;
-        }
-
+        left = ReadInTurn(left);
         foreach (Entry entry in left)
         {
             broken.Add(entry.Name);
-            string circle = string.Join(", ", left.Select(one => one.Name).Distinct(StringComparer.Ordinal));
+            string circle = Quoting.Shorten(
+                string.Join(", ", left.Select(one => one.Name).Distinct(StringComparer.Ordinal).Take(20)),
+                160
+            );
             log.Add(
                 "PR-P04",
                 entry.Is.Place,
                 $"{Quoting.Of(entry.Name)} is worked out from a value that is worked out from it ({circle}); break the circle"
             );
         }
+    }
+
+    /// <summary>Reads each as soon as what it waits for is known; gives back those that wait for ever.</summary>
+    private List<Entry> ReadInTurn(List<Entry> all)
+    {
+        // Several entries may give one name; it is known when the first of them is.
+        HashSet<string> pending = new(all.SelectMany(entry => entry.Settles), StringComparer.Ordinal);
+        Dictionary<string, List<Entry>> waiting = new(StringComparer.Ordinal);
+        Queue<Entry> ready = new(all);
+        while (ready.TryDequeue(out Entry? entry))
+        {
+            string? waitsFor = entry.WaitsFor.FirstOrDefault(pending.Contains);
+            if (waitsFor is null && !TryRead(entry, pending))
+            {
+                waitsFor = entry.WaitsFor[0];
+            }
+
+            if (waitsFor is not null)
+            {
+                if (!waiting.TryGetValue(waitsFor, out List<Entry>? others))
+                {
+                    waiting[waitsFor] = others = [];
+                }
+
+                others.Add(entry);
+                continue;
+            }
+
+            foreach (string name in entry.Settles)
+            {
+                pending.Remove(name);
+                if (waiting.Remove(name, out List<Entry>? freed))
+                {
+                    freed.ForEach(ready.Enqueue);
+                }
+            }
+        }
+
+        return [.. waiting.Values.SelectMany(entries => entries)];
     }
 
     private bool TryRead(Entry entry, HashSet<string> pending)

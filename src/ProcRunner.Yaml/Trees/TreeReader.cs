@@ -13,6 +13,7 @@ internal sealed class TreeReader
 {
     private readonly string _text;
     private readonly ProblemLog _log;
+    private readonly Scanner _scanner;
     private readonly Parser _parser;
     private int _nodes;
 
@@ -20,7 +21,8 @@ internal sealed class TreeReader
     {
         _text = text;
         _log = log;
-        _parser = new Parser(new StringReader(text));
+        _scanner = new Scanner(new StringReader(text), skipComments: true);
+        _parser = new Parser(_scanner);
     }
 
     /// <summary>The file's only document, or null with a problem; duplicate keys are reported and dropped.</summary>
@@ -31,9 +33,10 @@ internal sealed class TreeReader
             return null;
         }
 
+        TreeReader reader = new(text, log);
         try
         {
-            return new TreeReader(text, log).Document();
+            return reader.Document();
         }
         catch (RefusedException refused)
         {
@@ -45,8 +48,13 @@ internal sealed class TreeReader
         }
         catch (Exception error) when (error is ArgumentException or InvalidOperationException or FormatException)
         {
-            // The library answers some broken texts with exceptions that carry no place.
-            log.Add("PR-Y03", new Place(log.File, 0, 0), "this can't be read as YAML");
+            // The library answers some broken texts so, with neither place nor words; where it stopped is near enough.
+            Place stopped = PlaceOf(log.File, reader._scanner.CurrentPosition);
+            log.Add(
+                "PR-Y03",
+                stopped,
+                "this can't be read as YAML; look for a bracket, brace or quote that isn't closed before it"
+            );
         }
 
         return null;

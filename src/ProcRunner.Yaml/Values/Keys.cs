@@ -40,11 +40,11 @@ internal sealed class Keys
         {
             if (!known.Contains(entry.Key.Text, StringComparer.Ordinal))
             {
-                log.Add(
-                    "PR-Y06",
-                    entry.Key.Place,
-                    $"{of} has no key {Quoting.Of(entry.Key.Text)}; {Quoting.Hint(entry.Key.Text, known)}"
-                );
+                // Between braces a comma ends a value, so 0,310 reads as 0 and a key 310.
+                string hint = entry.Key.Text.All(char.IsAsciiDigit)
+                    ? "a comma ends a value here, and a decimal has a point"
+                    : Quoting.Hint(entry.Key.Text, known);
+                log.Add("PR-Y06", entry.Key.Place, $"{of} has no key {Quoting.Of(entry.Key.Text)}; {hint}");
             }
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using ProcRunner.Formulas;
 using ProcRunner.Problems;
 
@@ -22,11 +23,11 @@ internal sealed class OrderCheck(Procedure procedure, SourcePlaces places, IRead
 
     private IEnumerable<Problem> Run(Step step)
     {
-        IEnumerable<(Formula Formula, IReadOnlyList<string> Given)> all = StepFormulas
+        IEnumerable<(Formula Formula, IReadOnlySet<string> Given)> all = StepFormulas
             .Before(step)
-            .Select(formula => (formula, (IReadOnlyList<string>)[]))
+            .Select(formula => (Formula: formula, Given: (IReadOnlySet<string>)FrozenSet<string>.Empty))
             .Concat(StepFormulas.After(step));
-        foreach ((Formula formula, IReadOnlyList<string> given) in all)
+        foreach ((Formula formula, IReadOnlySet<string> given) in all)
         {
             foreach (string name in FormulaNames.Needed(formula))
             {
@@ -42,7 +43,7 @@ internal sealed class OrderCheck(Procedure procedure, SourcePlaces places, IRead
         }
     }
 
-    private string? Missing(FormulaName? name, Step reader, IReadOnlyList<string> given) =>
+    private string? Missing(FormulaName? name, Step reader, IReadOnlySet<string> given) =>
         name switch
         {
             FormulaName.Value one => MissingValue(one.Characteristic, reader, given),
@@ -58,26 +59,22 @@ internal sealed class OrderCheck(Procedure procedure, SourcePlaces places, IRead
             _ => null,
         };
 
-    private string? MissingValue(string name, Step reader, IReadOnlyList<string> given) =>
-        broken.Contains(name) || given.Contains(name, StringComparer.Ordinal) || Givers(name, reader).Any()
+    private string? MissingValue(string name, Step reader, IReadOnlySet<string> given) =>
+        broken.Contains(name) || given.Contains(name) || Givers(name, reader).Any()
             ? null
             : $"no step before takes '{name}'; move this step or that one, or write else([{name}], ...) if it may be missing";
 
     // The positions of this very step are done one after the other, so its own value counts too.
-    private string? MissingOver(string name, Step reader, IReadOnlyList<string> given) =>
-        broken.Contains(name)
-        || given.Contains(name, StringComparer.Ordinal)
-        || _givers[name].Any(step => step.Index < reader.Index)
+    private string? MissingOver(string name, Step reader, IReadOnlySet<string> given) =>
+        broken.Contains(name) || given.Contains(name) || _givers[name].Any(step => step.Index < reader.Index)
             ? null
             : $"no step before takes '{name}'; move this step or that one";
 
-    private string? MissingAsFound(string name, Step reader, IReadOnlyList<string> given)
+    private string? MissingAsFound(string name, Step reader, IReadOnlySet<string> given)
     {
         bool IsAsFound(Step step) => procedure.Stages[step.StageIndex].AsFound;
         return
-            broken.Contains(name)
-            || (IsAsFound(reader) && given.Contains(name, StringComparer.Ordinal))
-            || Givers(name, reader).Any(IsAsFound)
+            broken.Contains(name) || (IsAsFound(reader) && given.Contains(name)) || Givers(name, reader).Any(IsAsFound)
             ? null
             : $"no stage before with 'as-found: yes' takes '{name}'; take it there";
     }

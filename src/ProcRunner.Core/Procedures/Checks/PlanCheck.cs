@@ -37,6 +37,7 @@ public sealed class PlanCheck
         PlanCheck check = new(procedure, head, fileName);
         check.Features();
         check.Figures();
+        check.Forbidden();
         foreach (Step step in procedure.Steps)
         {
             check.Check(step);
@@ -68,6 +69,21 @@ public sealed class PlanCheck
                 string text =
                     $"the procedure asks for the figure '{figure}', a {_procedure.Figures[figure]}; add it under figures";
                 _problems.Add(new Problem("PR-J02", _whole, text));
+            }
+        }
+    }
+
+    // A spec may forbid work that the procedure never does; but a slip of the pen would allow what was meant to be forbidden.
+    private void Forbidden()
+    {
+        HashSet<string> works = [.. _procedure.Steps.Select(step => step.IsWork).OfType<string>()];
+        foreach (string work in _head.Forbidden.Keys.Where(work => !works.Contains(work)).Order(StringComparer.Ordinal))
+        {
+            if (NearNames.Of(work, works) is [var near, ..])
+            {
+                string text =
+                    $"the head forbids '{work}', and the procedure has '{near}'; spell both alike if they are the same work";
+                _problems.Add(new Problem("PR-J05", _whole, text));
             }
         }
     }

@@ -23,22 +23,25 @@ internal static class StepFormulas
         return ofWork.Concat(ofTaking).Prepend(step.OnlyWhere).OfType<Formula>();
     }
 
-    /// <summary>Those worked out after the reading, each with what the step itself has given by then.</summary>
-    public static IEnumerable<(Formula Formula, IReadOnlyList<string> Given)> After(Step step)
+    /// <summary>
+    /// Those worked out after the reading, each with what the step itself has given by then: one set that grows as the
+    /// sequence is gone through, good until the next item is asked for.
+    /// </summary>
+    public static IEnumerable<(Formula Formula, IReadOnlySet<string> Given)> After(Step step)
     {
         if (step.Taking is not { } taking)
         {
             yield break;
         }
 
-        List<string> given = [taking.Characteristic];
+        HashSet<string> given = new(StringComparer.Ordinal) { taking.Characteristic };
         foreach (WorkOut work in taking.WorksOut)
         {
-            yield return (work.Formula, [.. given]);
+            yield return (work.Formula, given);
             given.Add(work.Name);
             foreach (Formula formula in OfWindow(work.Window))
             {
-                yield return (formula, [.. given]);
+                yield return (formula, given);
             }
         }
     }

@@ -1,0 +1,46 @@
+using System.Globalization;
+using ProcRunner.Quantities;
+
+namespace ProcRunner.ShopMath;
+
+/// <summary>Ranges of arguments; each gives the fault, or null where the value is allowed.</summary>
+internal static class Allowed
+{
+    public static ShopFault? Above0(string argument, Exact value) =>
+        value.Value.Sign > 0 ? null : new ShopFault(argument, Show(value), "it must be above 0");
+
+    public static ShopFault? NotBelow0(string argument, Exact value) =>
+        value.Value.Sign >= 0 ? null : new ShopFault(argument, Show(value), "it must not be below 0");
+
+    public static ShopFault? NotAbove(string argument, Exact value, string most, Exact limit) =>
+        value.CompareTo(limit) <= 0
+            ? null
+            : new ShopFault(argument, Show(value), $"it must not be above the {most} of {Show(limit)}");
+
+    public static ShopFault? Below(string argument, Exact value, string most, Exact limit) =>
+        value.CompareTo(limit) < 0
+            ? null
+            : new ShopFault(argument, Show(value), $"it must be below the {most} of {Show(limit)}");
+
+    /// <summary>Of a double in a unit: finite and above 0.</summary>
+    public static ShopFault? Above0(string argument, double value, string unit) =>
+        double.IsFinite(value) && value > 0 ? null : new ShopFault(argument, Show(value, unit), "it must be above 0");
+
+    /// <summary>Of a double in a unit: finite and within both ends.</summary>
+    public static ShopFault? Within(string argument, double value, double low, double high, string unit) =>
+        value >= low && value <= high
+            ? null
+            : new ShopFault(argument, Show(value, unit), $"it must be from {Show(low, unit)} to {Show(high, unit)}");
+
+    public static string Show(Exact value) =>
+        Units.All.FirstOrDefault(unit => unit.Dimension == value.Dimension && unit.Factor == Rational.One) is { } plain
+        && WorkFigure.Of("", value, plain) is { } figure
+            ? figure.Text
+        : Units.All.FirstOrDefault(unit => unit.Dimension == value.Dimension) is { } any
+        && WorkFigure.Of("", value, any) is { } other
+            ? other.Text
+        : value.Value.ToDouble().ToString("G6", CultureInfo.InvariantCulture);
+
+    public static string Show(double value, string unit) =>
+        string.Create(CultureInfo.InvariantCulture, $"{value:G9} {unit}").TrimEnd();
+}

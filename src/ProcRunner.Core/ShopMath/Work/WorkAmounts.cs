@@ -1,0 +1,88 @@
+using System.Diagnostics.CodeAnalysis;
+using ProcRunner.Quantities;
+
+namespace ProcRunner.ShopMath;
+
+/// <summary>Reads one quantity or a row of them.</summary>
+internal static class WorkAmounts
+{
+    /// <summary>
+    /// Numbers with spaces between, each with its unit or followed later by the unit of all that have none. A comma is refused,
+    /// since 0,5 is a half to some and a list to others.
+    /// </summary>
+    public static bool TryRead(
+        string text,
+        Unit usual,
+        out IReadOnlyList<Quantity> amounts,
+        [NotNullWhen(false)] out string? why
+    )
+    {
+        List<Quantity> read = [];
+        List<string> bare = [];
+        amounts = read;
+        foreach (string token in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            bool isUnit = bare.Count > 0 && Units.Find(token) is { Symbol.Length: > 0 };
+            bool isBare = !isUnit && Quantity.TryParse(token, out Quantity number) && number.Unit == Units.One;
+            if (isBare)
+            {
+                bare.Add(token);
+                continue;
+            }
+
+            if (!isUnit && !Quantity.TryParse(token, out _))
+            {
+                why = $"{token} is no number with a unit, as in {Sample(usual)}";
+                return false;
+            }
+
+            IEnumerable<string> done = isUnit
+                ? bare.Select(one => one + token)
+                : [.. bare.Select(one => one + UnitOf(token)), token];
+            if (!TryAdd(done, usual, read, out why))
+            {
+                return false;
+            }
+
+            bare.Clear();
+        }
+
+        return TryAdd(bare, usual, read, out why);
+    }
+
+    private static bool TryAdd(
+        IEnumerable<string> texts,
+        Unit usual,
+        List<Quantity> read,
+        [NotNullWhen(false)] out string? why
+    )
+    {
+        foreach (string text in texts)
+        {
+            if (!Quantity.TryParse(text, out Quantity quantity))
+            {
+                why = $"{text} is no number with a unit, as in {Sample(usual)}";
+                return false;
+            }
+
+            if (quantity.Dimension != usual.Dimension)
+            {
+                why =
+                    quantity.Unit == Units.One
+                        ? $"it has no unit; a {usual.Dimension} is wanted, as in {Sample(usual)}"
+                        : $"{quantity.Unit.Symbol} is a unit of {quantity.Dimension}; a {usual.Dimension} is wanted, as in {Sample(usual)}";
+                return false;
+            }
+
+            read.Add(quantity);
+        }
+
+        why = null;
+        return true;
+    }
+
+    private static string UnitOf(string token) =>
+        Quantity.TryParse(token, out Quantity quantity) ? quantity.Unit.Symbol : "";
+
+    private static string Sample(Unit unit) => new Quantity(1, unit).ToString();
+}

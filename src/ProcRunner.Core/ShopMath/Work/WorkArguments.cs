@@ -1,0 +1,128 @@
+using ProcRunner.Quantities;
+
+namespace ProcRunner.ShopMath;
+
+/// <summary>What was given to a <see cref="WorkFunction"/>, read and checked against its parameters.</summary>
+public sealed class WorkArguments
+{
+    private readonly Dictionary<string, IReadOnlyList<Quantity>> _amounts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
+
+    private static readonly Unit[] InchUnits =
+    [
+        Units.Inch,
+        Units.Thou,
+        Units.Microinch,
+        Units.PoundForce,
+        Units.PoundForcePerInch,
+        Units.PoundForceFoot,
+        Units.Psi,
+        Units.CubicInch,
+        Units.FootPerMinute,
+        Units.InchPerTurn,
+    ];
+
+    private WorkArguments() { }
+
+    /// <summary>
+    /// Whether results are shown in inch units: the first length given decides, or without one, whether any argument is in
+    /// such a unit.
+    /// </summary>
+    public bool IsInch =>
+        _amounts.Values.FirstOrDefault(all => all[0].Dimension == Dimension.OfLength) is { } first
+            ? InchUnits.Contains(first[0].Unit)
+            : _amounts.Values.Any(all => InchUnits.Contains(all[0].Unit));
+
+    /// <summary>The arguments as they were typed, by parameter name.</summary>
+    public IReadOnlyDictionary<string, string> Texts => _texts;
+
+    /// <summary>
+    /// Reads names and texts. A fault names the argument that is unknown, missing, given twice, without a unit, of the wrong
+    /// kind, or no number.
+    /// </summary>
+    public static ShopResult<WorkArguments> Read(
+        IReadOnlyList<WorkParameter> parameters,
+        IReadOnlyList<KeyValuePair<string, string>> given
+    )
+    {
+        WorkArguments read = new();
+        foreach ((string name, string text) in given)
+        {
+            if (parameters.FirstOrDefault(one => one.Name == name) is not { } parameter)
+            {
+                return new ShopFault(name, text, "this function asks for " + Names(parameters));
+            }
+
+            if (!read._texts.TryAdd(name, text))
+            {
+                return new ShopFault(name, $"{read._texts[name]} and {text}", "give it once");
+            }
+
+            if (read.Take(parameter, text) is { } fault)
+            {
+                return fault;
+            }
+        }
+
+        return parameters.FirstOrDefault(one => !one.IsOptional && !read._texts.ContainsKey(one.Name)) is { } missing
+            ? new ShopFault(missing.Name, "nothing", $"give a {missing.Takes}: {missing.Summary}")
+            : read;
+    }
+
+    /// <summary>Whether it was given.</summary>
+    public bool Has(string name) => _texts.ContainsKey(name);
+
+    /// <summary>The quantity given for a parameter that is not optional, or is known to be there.</summary>
+    public Quantity Entered(string name) => _amounts[name][0];
+
+    /// <summary>The amount given.</summary>
+    public Exact Amount(string name) => Exact.Of(Entered(name));
+
+    /// <summary>All amounts given; none if it was left out.</summary>
+    public IReadOnlyList<Exact> Amounts(string name) => [.. Quantities(name).Select(Exact.Of)];
+
+    /// <summary>All quantities given; none if it was left out.</summary>
+    public IReadOnlyList<Quantity> Quantities(string name) => _amounts.GetValueOrDefault(name) ?? [];
+
+    /// <summary>The amount given as a double in a unit.</summary>
+    public double In(string name, Unit unit) => Amount(name).In(unit).ToDouble();
+
+    /// <summary>As <see cref="In(string, Unit)"/>, or a value that holds where it was left out.</summary>
+    public double In(string name, Unit unit, double without) => Has(name) ? In(name, unit) : without;
+
+    /// <summary>The word given; empty if it was left out.</summary>
+    public string Word(string name) => _texts.GetValueOrDefault(name) ?? "";
+
+    private ShopFault? Take(WorkParameter parameter, string text)
+    {
+        if (parameter.Takes is WorkTakes.Word word)
+        {
+            return word.Choices.Contains(text, StringComparer.Ordinal)
+                ? null
+                : new ShopFault(parameter.Name, text, "allowed: " + string.Join(", ", word.Choices));
+        }
+
+        (Unit usual, int least, int most) = parameter.Takes switch
+        {
+            WorkTakes.Amounts several => (several.Unit, several.Least, int.MaxValue),
+            WorkTakes.Amount one => (one.Unit, 1, 1),
+            _ => (Units.One, 1, 1),
+        };
+        if (!WorkAmounts.TryRead(text, usual, out IReadOnlyList<Quantity> amounts, out string? why))
+        {
+            return new ShopFault(parameter.Name, text, why);
+        }
+
+        if (amounts.Count < least || amounts.Count > most)
+        {
+            string wanted = most == 1 ? "give one value" : FormattableString.Invariant($"give {least} or more values");
+            return new ShopFault(parameter.Name, text, wanted);
+        }
+
+        _amounts[parameter.Name] = amounts;
+        return null;
+    }
+
+    private static string Names(IReadOnlyList<WorkParameter> parameters) =>
+        string.Join(", ", parameters.Select(one => one.Name));
+}

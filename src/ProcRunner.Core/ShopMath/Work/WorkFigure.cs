@@ -1,0 +1,46 @@
+using System.Globalization;
+using ProcRunner.Quantities;
+
+namespace ProcRunner.ShopMath;
+
+/// <summary>One result: a quantity, or words where the answer is no number.</summary>
+/// <param name="Name">What it is, in words.</param>
+/// <param name="Value">Rounded to nearest at the twelfth significant digit or later; null for words.</param>
+/// <param name="Text">As it is shown: no more than six significant digits unless they are exact.</param>
+public sealed record WorkFigure(string Name, Quantity? Value, string Text)
+{
+    private const int MostExactPlaces = 6;
+    private const int ShownDigits = 6;
+    private const int KeptDigits = 12;
+
+    /// <summary>Words.</summary>
+    public static WorkFigure OfWords(string name, string words) => new(name, null, words);
+
+    /// <summary>An amount in a unit; null if it is too large to be written.</summary>
+    public static WorkFigure? Of(string name, Exact amount, Unit unit)
+    {
+        Rational value = amount.In(unit);
+        if (value.TryToDecimal(out decimal exact) && exact.Scale <= MostExactPlaces)
+        {
+            Quantity whole = new(exact, unit);
+            return new WorkFigure(name, whole, whole.ToString());
+        }
+
+        return
+            value.TryRound(Places(value, KeptDigits), Rounding.Nearest, out decimal kept)
+            && value.TryRound(Places(value, ShownDigits), Rounding.Nearest, out decimal shown)
+            ? new WorkFigure(name, new Quantity(kept, unit), new Quantity(shown, unit).ToString())
+            : null;
+    }
+
+    /// <summary><c>name = text</c>.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Name} = {Text}");
+
+    // Places after the point that leave so many significant digits; 28 is the most a decimal has.
+    private static int Places(Rational value, int digits)
+    {
+        double size = Math.Abs(value.ToDouble());
+        int magnitude = size > 0 ? (int)Math.Floor(Math.Log10(size)) : 0;
+        return Math.Clamp(digits - 1 - magnitude, 0, 28);
+    }
+}

@@ -1,0 +1,18 @@
+using System.Collections.Frozen;
+
+namespace ProcRunner.ShopMath;
+
+/// <summary>The table of the shop's calculations.</summary>
+public static class WorkFunctions
+{
+    /// <summary>Every calculation, family by family, in the order a list shows them.</summary>
+    public static IReadOnlyList<WorkFunction> All { get; } = [.. LeakWork.Table];
+
+    private static readonly FrozenDictionary<string, WorkFunction> ByName = All.ToFrozenDictionary(
+        function => function.Name,
+        StringComparer.Ordinal
+    );
+
+    /// <summary>The calculation of a name; null if there is none.</summary>
+    public static WorkFunction? Find(string name) => ByName.GetValueOrDefault(name);
+}

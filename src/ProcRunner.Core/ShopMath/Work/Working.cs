@@ -1,0 +1,94 @@
+using System.Text;
+using ProcRunner.Quantities;
+
+namespace ProcRunner.ShopMath;
+
+/// <summary>
+/// Collects the steps and results of one <see cref="WorkFunction"/>. A formula is written with names in braces,
+/// <c>{part-smallest} - {hole-largest}</c>, which are arguments or earlier steps (spaces as hyphens); the line with numbers
+/// fills them in.
+/// </summary>
+internal sealed class Working
+{
+    private readonly WorkArguments _arguments;
+    private readonly Dictionary<string, string> _known;
+    private readonly List<WorkStep> _steps = [];
+    private readonly List<WorkFigure> _results = [];
+    private ShopFault? _fault;
+
+    public Working(WorkArguments arguments)
+    {
+        _arguments = arguments;
+        _known = new Dictionary<string, string>(arguments.Texts, StringComparer.Ordinal);
+    }
+
+    /// <summary>Makes a value known to later formulas without a step, such as one looked up.</summary>
+    public void Know(string name, string text) => _known[name] = text;
+
+    /// <summary>A step whose result is an amount, shown in the metric or the inch unit as the arguments are.</summary>
+    /// <param name="name">What is worked out, in words.</param>
+    /// <param name="formula">With names in braces.</param>
+    /// <param name="amount">The result.</param>
+    /// <param name="metric">Its unit when lengths were given in metric units.</param>
+    /// <param name="inch">Its unit when lengths were given in inches.</param>
+    /// <param name="isResult">Whether it is one of the answer's results.</param>
+    public void Step(string name, string formula, Exact amount, Unit metric, Unit inch, bool isResult = true)
+    {
+        Unit unit = _arguments.IsInch ? inch : metric;
+        if (WorkFigure.Of(name, amount, unit) is { } figure)
+        {
+            Add(figure, formula, isResult);
+        }
+        else
+        {
+            _fault ??= new ShopFault(name, "the arguments", "the number is too large to be written");
+        }
+    }
+
+    /// <summary>As the other, for a double in a metric unit; one that is not finite is a fault of the whole answer.</summary>
+    public void Step(string name, string formula, double value, Unit metric, Unit inch, bool isResult = true)
+    {
+        if (TwelveDigits.TryRound(value, out Rational rounded))
+        {
+            Step(name, formula, new Exact(metric.ToBase(rounded), metric.Dimension), metric, inch, isResult);
+        }
+        else
+        {
+            _fault ??= new ShopFault(name, "the arguments", "the result is no finite number");
+        }
+    }
+
+    /// <summary>A step whose result is words.</summary>
+    public void Say(string name, string formula, string words, bool isResult = true) =>
+        Add(WorkFigure.OfWords(name, words), formula, isResult);
+
+    /// <summary>The answer, or the first fault met.</summary>
+    public ShopResult<WorkAnswer> Done() => _fault is null ? new WorkAnswer(_results, _steps) : _fault;
+
+    private void Add(WorkFigure figure, string formula, bool isResult)
+    {
+        _steps.Add(
+            new WorkStep(figure.Name, Fill(formula, one => one.Replace('-', ' ')), Fill(formula, Number), figure.Text)
+        );
+        _known[figure.Name.Replace(' ', '-')] = figure.Text;
+        if (isResult)
+        {
+            _results.Add(figure);
+        }
+    }
+
+    private string Number(string name) => _known.GetValueOrDefault(name) ?? name.Replace('-', ' ');
+
+    private static string Fill(string formula, Func<string, string> text)
+    {
+        StringBuilder filled = new();
+        int at = 0;
+        while (formula.IndexOf('{', at) is var open and >= 0 && formula.IndexOf('}', open) is var close and >= 0)
+        {
+            filled.Append(formula, at, open - at).Append(text(formula[(open + 1)..close]));
+            at = close + 1;
+        }
+
+        return filled.Append(formula, at, formula.Length - at).ToString();
+    }
+}

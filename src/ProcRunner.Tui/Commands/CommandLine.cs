@@ -1,0 +1,62 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using ProcRunner.Tui.Demo;
+
+namespace ProcRunner.Tui.Commands;
+
+/// <summary>The command line: every verb, and how a call becomes an exit status.</summary>
+internal static class CommandLine
+{
+    private const int HelpWidth = 100;
+
+    /// <summary>Does what the words after the program's name ask for.</summary>
+    /// <returns>The exit status.</returns>
+    public static int Invoke(string[] args)
+    {
+        // A word that begins with @ is a word, not a file to read more words from.
+        ParserConfiguration parser = new() { ResponseFileTokenReplacer = null };
+        ParseResult parsed = Root().Parse(args, parser);
+        if (parsed.Errors.Count > 0)
+        {
+            return Say.Usage(
+                string.Join(' ', parsed.Errors.Select(e => e.Message)),
+                "procrunner --help lists the verbs, procrunner VERB --help what one takes."
+            );
+        }
+
+        try
+        {
+            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return Say.Usage(e.Message, "");
+        }
+    }
+
+    private static RootCommand Root()
+    {
+        RootCommand root = new(
+            "ProcRunner steps a cylinder head from teardown to release, gate by gate, and keeps who did what."
+        )
+        {
+            RunVerb.Create(),
+            OpenVerb.Create(),
+            JobsVerb.Create(),
+            FindVerb.Create(),
+            ShowVerb.Create(),
+            VerifyVerb.Create(),
+            PeopleVerb.Create(),
+            GaugesVerb.Create(),
+            CheckVerb.Create(),
+        };
+        root.Options.Add(StoreOption.Store);
+        root.SetAction(parsed => RunVerb.Run(DemoShop.Stamp, null, StoreOption.OfStamp(parsed, DemoShop.Stamp)));
+        foreach (HelpOption help in root.Options.OfType<HelpOption>())
+        {
+            help.Action = new HelpAction { MaxWidth = HelpWidth };
+        }
+
+        return root;
+    }
+}

@@ -1,0 +1,58 @@
+using ProcRunner.Shop;
+using ProcRunner.Store.Local;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Tui.Jobs;
+
+/// <summary>What checking one job, or the shop book, came to.</summary>
+/// <param name="Of">The job's id, or <see cref="JobId.Shop"/>.</param>
+/// <param name="Name">What people call it.</param>
+/// <param name="Findings">What was found, the earliest entry that doesn't hold first.</param>
+/// <param name="Signatures">How many signatures were checked.</param>
+/// <param name="IsPractice">True for a job on a practice head.</param>
+internal sealed record JobCheck(
+    string Of,
+    string Name,
+    IReadOnlyList<StoreFinding> Findings,
+    int Signatures,
+    bool IsPractice
+)
+{
+    /// <summary>True when nothing tells against it.</summary>
+    public bool Holds => !Findings.Any(f => f.IsBroken);
+
+    /// <summary>Checks the shop book and every job, or one.</summary>
+    /// <param name="reader">The store.</param>
+    /// <param name="shop">What its book comes to.</param>
+    /// <param name="only">The one job, or null for all.</param>
+    /// <param name="progress">Told how many of how many are done.</param>
+    public static IReadOnlyList<JobCheck> Run(
+        StoreReader reader,
+        ShopState shop,
+        ShopJob? only,
+        Action<int, int>? progress
+    )
+    {
+        IReadOnlyList<StoreFinding> found = only is null
+            ? StoreCheck.All(reader, progress)
+            : StoreCheck.Job(reader, only.Id);
+        List<JobCheck> checks = [new(JobId.Shop, "Shop book", [.. found.Where(f => f.Of == JobId.Shop)], 0, false)];
+        string[] ids = only is null ? [.. shop.Jobs.Keys.Union(reader.JobIds(), StringComparer.Ordinal)] : [only.Id];
+        foreach (string id in ids)
+        {
+            SignatureCheck signatures = SignatureCheck.Of(reader, id);
+            StoreFinding[] findings =
+            [
+                .. found
+                    .Where(f => f.Of == id)
+                    .Concat(signatures.Faults)
+                    .OrderBy(f => f.IsBroken ? 0 : 1)
+                    .ThenBy(f => f.Entry ?? long.MaxValue),
+            ];
+            string name = shop.Jobs.TryGetValue(id, out ShopJob? job) ? $"Job {job.Stamp}" : $"Job file {id}";
+            checks.Add(new(id, name, findings, signatures.Count, signatures.IsPractice));
+        }
+
+        return checks;
+    }
+}

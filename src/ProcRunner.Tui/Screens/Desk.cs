@@ -1,0 +1,87 @@
+using ProcRunner.Tui.Drawing;
+
+namespace ProcRunner.Tui.Screens;
+
+/// <summary>The screens that lie on top of each other; the topmost is seen and gets the keys.</summary>
+internal sealed class Desk
+{
+    /// <summary>Fewest columns a screen is drawn in.</summary>
+    public const int FewestColumns = 80;
+
+    /// <summary>Fewest rows a screen is drawn in.</summary>
+    public const int FewestRows = 24;
+
+    private readonly Stack<Screen> _screens = new();
+
+    /// <summary>A desk with its lowest screen.</summary>
+    public Desk(Screen first) => Show(first);
+
+    /// <summary>The screen on top; null when the last one was left.</summary>
+    public Screen? Top => _screens.TryPeek(out Screen? top) ? top : null;
+
+    /// <summary>Set when a screen came up that rings the bell; whoever rings it takes it.</summary>
+    public bool BellDue { get; private set; }
+
+    /// <summary>True once, when the bell is to ring.</summary>
+    public bool TakeBell()
+    {
+        bool due = BellDue;
+        BellDue = false;
+        return due;
+    }
+
+    /// <summary>The picture at a size; smaller than 80x24 it says so and waits.</summary>
+    public Canvas Draw(int width, int height, Look look)
+    {
+        Canvas canvas = new(Math.Max(1, width), Math.Max(1, height));
+        if (width < FewestColumns || height < FewestRows)
+        {
+            string size = string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"This window is {width} x {height}; 80 x 24 is needed. Everything entered is kept."
+            );
+            canvas.PutWrapped(0, 0, canvas.Width, canvas.Height, size, Ink.Mind);
+            return canvas;
+        }
+
+        Top?.Draw(canvas, look);
+        if (Top is { IsPractice: true })
+        {
+            const string Mark = " PRACTICE ";
+            canvas.Put((width - Mark.Length) / 2, 0, Mark, Ink.Practice);
+            canvas.Put((width - Mark.Length) / 2, height - 1, Mark, Ink.Practice);
+        }
+
+        return canvas;
+    }
+
+    /// <summary>Gives the top screen a key.</summary>
+    public void Press(KeyPress key)
+    {
+        switch (Top?.Press(key))
+        {
+            case Turn.To to:
+                Show(to.Screen);
+                break;
+            case Turn.Instead instead:
+                _screens.Pop();
+                Show(instead.Screen);
+                break;
+            case Turn.Up:
+                _screens.Pop();
+                Top?.Return();
+                break;
+            case Turn.Leave:
+                _screens.Clear();
+                break;
+            default:
+                break;
+        }
+    }
+
+    private void Show(Screen screen)
+    {
+        _screens.Push(screen);
+        BellDue |= screen.RingsBell;
+    }
+}

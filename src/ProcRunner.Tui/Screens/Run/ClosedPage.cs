@@ -1,0 +1,59 @@
+using ProcRunner.Runs;
+using ProcRunner.Tui.Drawing;
+
+namespace ProcRunner.Tui.Screens.Run;
+
+/// <summary>A job that is closed: released or scrapped.</summary>
+internal sealed class ClosedPage(RunWork work) : RunPage(work)
+{
+    /// <inheritdoc/>
+    public override void Draw(Canvas canvas, Look look)
+    {
+        bool released = Work.State.Standing == JobStanding.Released;
+        Frame.Head(canvas, look, Work);
+        canvas.Put(1, Frame.Top, released ? " RELEASED " : " SCRAPPED ", released ? Ink.Good : Ink.Bad);
+        string[] lines = released ? Released() : [$"Reason: {Work.State.StandingReason}"];
+        int row = Frame.Top + 2;
+        foreach (string line in lines)
+        {
+            row = canvas.PutWrapped(2, row, canvas.Width - 4, 3, line);
+        }
+
+        Frame.Foot(
+            canvas,
+            look,
+            new Foot
+            {
+                Said = Work.Said,
+                Label = "closed",
+                Typed = Line.Text,
+                Keys = "Enter: leave the job",
+                MoreKeys = "/ history",
+            }
+        );
+    }
+
+    /// <inheritdoc/>
+    protected override Turn Entered(string typed) => Turn.Back;
+
+    /// <inheritdoc/>
+    protected override Turn Slash() =>
+        new Turn.Instead(new TextPage(Work, "the job, entry by entry", HistoryText.Of(Work, null)));
+
+    /// <inheritdoc/>
+    protected override Turn Escape() => Turn.Back;
+
+    private string[] Released()
+    {
+        string job = Work.State.Job!.Stamp;
+        return
+        [
+            $"{job}: {Work.Plan.Head.Title}",
+            $"Customer: {Work.State.Job.Customer}",
+            $"Released by {Work.State.Find(Work.State.LastAt!.Value)?.Said}.",
+            "",
+            "The release signature covers every entry of the job. Its proof is the last digest:",
+            Work.Job.Last.ToString(),
+        ];
+    }
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
+
+namespace ProcRunner.Tui.Screens.Run;
+
+/// <summary>Another entry in place of one: which, what it should have been, why. The first one is kept.</summary>
+internal static class CorrectPages
+{
+    private const int MostOffered = 30;
+
+    /// <summary>Asks which entry, the latest first.</summary>
+    public static AskPage Which(RunWork work)
+    {
+        At[] done =
+        [
+            .. work
+                .Outlook.All.Where(a => work.Plan.Steps[a.Step].Work is not (StepWork.Sign or StepWork.Do))
+                .Where(a => work.State.Find(a) is { Sequence: > 0, Standing: not StepStanding.Waiting })
+                .OrderByDescending(a => work.State.Find(a)!.Sequence)
+                .Take(MostOffered),
+        ];
+        return new AskPage(work, "Correct which entry?")
+        {
+            About = ["The first entry is kept beside the new one, with the reason."],
+            Options =
+            [
+                .. done.Select(at => new Option(
+                    $"{work.Plan.NameOf(at)}: {Said(work, at)}",
+                    "",
+                    _ => new Turn.Instead(Entry(work, at))
+                )),
+            ],
+        };
+    }
+
+    private static AskPage Entry(RunWork work, At at)
+    {
+        Step step = work.Plan.Steps[at.Step];
+        string title = $"{work.Plan.NameOf(at)}: what should it be?";
+        string[] choices = step.Work switch
+        {
+            StepWork.Inspect inspect => [.. inspect.Findings.Select(f => f.Text)],
+            StepWork.Decide decide => [.. decide.Choices],
+            _ => [],
+        };
+        if (choices.Length > 0)
+        {
+            return new AskPage(work, title)
+            {
+                Options = [.. choices.Select(text => new Option(text, "", _ => Why(work, at, text)))],
+            };
+        }
+
+        string[] labels =
+            step.Work is StepWork.Fit ? ["part number", "lot"]
+            : LastWasPass(work, at) || step.Taking is not { Places.Count: > 1 } taking ? ["reading"]
+            : [.. taking.Places];
+        return Part(work, at, title, labels, []);
+    }
+
+    // Place by place, or all in one line.
+    private static AskPage Part(RunWork work, At at, string title, string[] labels, string[] given) =>
+        new(work, title)
+        {
+            About = [$"It was: {Said(work, at)}", .. given.Select((text, i) => $"{labels[i]}: {text}")],
+            Label = labels[given.Length],
+            Typed = (_, text) =>
+            {
+                string[] now = [.. given, text];
+                bool whole = now.Length == labels.Length || (given.Length == 0 && IsWhole(text, labels));
+                string between = work.Plan.Steps[at.Step].Work is StepWork.Fit ? ", " : " ";
+                return whole
+                    ? Why(work, at, string.Join(between, now))
+                    : new Turn.Instead(Part(work, at, title, labels, now));
+            },
+        };
+
+    private static bool IsWhole(string text, string[] labels) =>
+        text.Contains(',', StringComparison.Ordinal)
+        || text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length >= labels.Length;
+
+    private static Turn.Instead Why(RunWork work, At at, string text) =>
+        new(
+            RunMenu.Reason(
+                work,
+                $"{work.Plan.NameOf(at)}: why is it corrected?",
+                StockAnswers.Corrections,
+                (page, reason) => page.Go(work.Do(new RunCommand.Correct(at, text, reason)), reason),
+                [$"It was: {Said(work, at)}", $"It becomes: {text}"]
+            )
+        );
+
+    private static bool LastWasPass(RunWork work, At at) =>
+        work.State.Find(at)?.Cut is { } cut && cut.Travel != cut.TravelAtReading;
+
+    private static string Said(RunWork work, At at)
+    {
+        StepRecord record = work.State.Find(at)!;
+        return LastWasPass(work, at) ? $"readout {record.Cut!.Readout}"
+            : record.Readings.Count == 0 ? record.Said
+            : record.Readings[^1] is { Places.Count: > 1 } reading
+                ? string.Join(" ", reading.Places.Select(p => p.Value.Value.ToString(CultureInfo.InvariantCulture)))
+            : record.Readings[^1].Value.ToString();
+    }
+}

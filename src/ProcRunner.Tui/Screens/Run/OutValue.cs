@@ -1,0 +1,50 @@
+using System.Globalization;
+using ProcRunner.Quantities;
+using ProcRunner.Runs;
+
+namespace ProcRunner.Tui.Screens.Run;
+
+/// <summary>The value that is out of spec in a reading: the one furthest over or under.</summary>
+/// <param name="Name">Of what.</param>
+/// <param name="Value">What it is.</param>
+/// <param name="Judgement">What it was judged by.</param>
+/// <param name="Beyond">By how much and which way; empty where the fault is of another kind.</param>
+internal sealed record OutValue(string Name, Quantity Value, Judgement Judgement, string Beyond)
+{
+    /// <summary>The value; null when nothing is out of limits.</summary>
+    public static OutValue? Of(TakenReading reading)
+    {
+        if (reading.Judgement.Verdict == Verdict.Out)
+        {
+            Quantity[] places = [.. reading.Places.Select(p => p.Value)];
+            return Of(reading.Characteristic, places.Length > 0 ? places : [reading.Value], reading.Judgement);
+        }
+
+        return reading.Worked.FirstOrDefault(w => w.Judgement.Verdict == Verdict.Out) is { } worked
+            ? Of(worked.Name, [worked.Value], worked.Judgement)
+            : null;
+    }
+
+    private static OutValue Of(string name, Quantity[] values, Judgement judgement)
+    {
+        Quantity most = values.MaxBy(Exact.Of);
+        Quantity least = values.MinBy(Exact.Of);
+        if (judgement.High is { } high && most.CompareTo(high) > 0)
+        {
+            return new OutValue(name, most, judgement, Difference(most, high, "over high"));
+        }
+
+        return judgement.Low is { } low && least.CompareTo(low) < 0
+            ? new OutValue(name, least, judgement, Difference(low, least, "under low"))
+            : new OutValue(name, most, judgement, "");
+    }
+
+    private static string Difference(Quantity more, Quantity less, string way)
+    {
+        string by =
+            more.Unit == less.Unit
+                ? string.Create(CultureInfo.InvariantCulture, $" by {more.Value - less.Value} {more.Unit}")
+                : "";
+        return $"{way}{by}";
+    }
+}

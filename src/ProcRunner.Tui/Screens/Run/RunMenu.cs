@@ -1,0 +1,232 @@
+using System.Globalization;
+using ProcRunner.People;
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
+using ProcRunner.Runs.Prompts;
+using ProcRunner.Shop;
+
+namespace ProcRunner.Tui.Screens.Run;
+
+/// <summary>The numbered menu behind the slash, and what each of its answers asks next.</summary>
+internal static class RunMenu
+{
+    /// <summary>The menu. What is always there keeps its number; what this step adds stands after it.</summary>
+    public static AskPage Menu(RunWork work)
+    {
+        Prompt? prompt = work.Prompt;
+        List<Option> options =
+        [
+            new("why", "what this step is for, its formula, the keys", _ => To(Why(work))),
+            new("note", "write a note", _ => To(Note(work))),
+            new("correct", "put another entry in place of one", _ => To(CorrectPages.Which(work))),
+            new("go", "to another open step or position", _ => To(Positions(work))),
+            new("history", "what was entered at this position", _ => To(History(work))),
+            new("changed", "report a change: cutter edge, pilot, readout", _ => To(Changes(work))),
+            new("gauge", "which gauge is in use", _ => To(Gauges(work))),
+            new("hand over", "another person goes on", _ => To(HandOver(work))),
+            new("hold", "put the job aside", _ => To(Hold(work))),
+            new("leave", "to the list of jobs; all that was recorded is kept", _ => Turn.Back),
+        ];
+        if (prompt is not null)
+        {
+            options.AddRange(AtStep(work, prompt));
+        }
+
+        return new AskPage(work, "Menu") { Options = options };
+    }
+
+    /// <summary>A held job: nothing is worked on until it is taken up.</summary>
+    public static AskPage Held(RunWork work) =>
+        new(work, "ON HOLD")
+        {
+            About = [$"The job was put aside: {work.State.StandingReason}"],
+            Options =
+            [
+                new("take it up again", "", page => page.Go(work.Do(new RunCommand.TakeUp()), "")),
+                new("note", "write a note", _ => To(Note(work))),
+                new("leave", "to the list of jobs", _ => Turn.Back),
+            ],
+            OnEnter = ("take it up again", page => page.Go(work.Do(new RunCommand.TakeUp()), "")),
+            Stays = true,
+        };
+
+    /// <summary>Nothing can be done now.</summary>
+    public static AskPage NothingOpen(RunWork work) =>
+        new(work, "Nothing is open") { About = ["No step can be worked on now."], Menu = true };
+
+    /// <summary>Chooses the gauge of a kind.</summary>
+    public static AskPage GaugeOf(RunWork work, string kind) =>
+        new(work, $"Which {kind}?")
+        {
+            Options =
+            [
+                .. work
+                    .Job.Shop.Gauges.Values.Where(g => g.Kind == kind)
+                    .Select(g => new Option(
+                        $"{g.Id}  {g.Name}",
+                        Calibrated(g),
+                        page => page.Go(work.Do(new RunCommand.ChooseGauge(kind, g.Id)), "")
+                    )),
+            ],
+            Menu = true,
+        };
+
+    /// <summary>Asks a reason: a stock answer or typed words. A stray reading is no reason.</summary>
+    public static AskPage Reason(
+        RunWork work,
+        string title,
+        IReadOnlyList<string> stock,
+        Func<AskPage, string, Turn> take,
+        IReadOnlyList<string>? about = null
+    ) =>
+        new(work, title)
+        {
+            About = about ?? [],
+            Label = "number, or type it",
+            Options = [.. stock.Select(text => new Option(text, "", page => take(page, text)))],
+            Typed = (page, text) =>
+                text.Any(char.IsLetter) ? take(page, text) : page.No($"\"{text}\" isn't in words.", ""),
+        };
+
+    private static IEnumerable<Option> AtStep(RunWork work, Prompt prompt)
+    {
+        At at = prompt.At;
+        bool cuts = prompt.Step.Work is StepWork.Cut && prompt.Awaits != Awaited.WayOn;
+        if (cuts && prompt.Awaits == Awaited.Readout)
+        {
+            yield return new(
+                "measure now",
+                "lift before the target",
+                page => page.Go(work.Do(new RunCommand.LiftToMeasure(at)), "")
+            );
+        }
+
+        if (cuts && work.State.Find(at) is { Standing: StepStanding.InHand, Readings.Count: > 0 })
+        {
+            yield return new(
+                "enough",
+                "end this cut within its window",
+                page => page.Go(work.Do(new RunCommand.EndCut(at)), "")
+            );
+        }
+
+        if (prompt.Step.MayBeLeftOut && prompt.Awaits != Awaited.WayOn)
+        {
+            yield return new(
+                "not for this head",
+                "leave this step out",
+                _ =>
+                    To(
+                        Reason(
+                            work,
+                            $"Leave out {prompt.Step.Name} at {prompt.Position}: why?",
+                            StockAnswers.LeaveOut,
+                            (page, reason) => page.Go(work.Do(new RunCommand.LeaveOut(at, reason)), reason)
+                        )
+                    )
+            );
+        }
+
+        if (LimitPages.Open(work).Count > 0)
+        {
+            yield return new("limit", "choose one that the head spec leaves open", _ => To(LimitPages.Which(work)));
+        }
+    }
+
+    private static TextPage Why(RunWork work) =>
+        new(work, "Why, and the keys", work.Prompt is { } prompt ? WhyText.Of(work, prompt) : WhyText.Keys);
+
+    private static AskPage Note(RunWork work) =>
+        Reason(
+            work,
+            "Note",
+            StockAnswers.Notes,
+            (page, text) => page.Go(work.Do(new RunCommand.Note(work.Prompt?.At, text)), text)
+        );
+
+    private static AskPage Positions(RunWork work)
+    {
+        At[] open = [.. work.Outlook.Open];
+        return new AskPage(work, "Go to")
+        {
+            Options =
+            [
+                .. open.Select(at => new Option(
+                    $"{work.Plan.PositionName(at.Position), -5} {work.Plan.Steps[at.Step].FullName}",
+                    "",
+                    page =>
+                    {
+                        work.Go(at);
+                        return page.Done();
+                    }
+                )),
+            ],
+        };
+    }
+
+    private static TextPage History(RunWork work) =>
+        work.Prompt is { } prompt
+            ? new TextPage(work, $"history: {prompt.Position}", HistoryText.Of(work, prompt.At.Position))
+            : new TextPage(work, "history", HistoryText.Of(work, null));
+
+    private static AskPage Changes(RunWork work) =>
+        new(work, "What has changed?")
+        {
+            About = ["What rests on it is to be set or measured again."],
+            Options =
+            [
+                .. work.Plan.Procedure.Changes.Select(c => new Option(
+                    c.Name,
+                    c.Why,
+                    page => page.Go(work.Do(new RunCommand.Report(c.Name, work.Prompt?.At.Position ?? At.Head)), "")
+                )),
+            ],
+        };
+
+    private static AskPage Gauges(RunWork work) =>
+        new(work, "Which kind of gauge?")
+        {
+            Options =
+            [
+                .. work
+                    .Job.Shop.Gauges.Values.Select(g => g.Kind)
+                    .Distinct()
+                    .Order(StringComparer.Ordinal)
+                    .Select(kind => new Option(
+                        kind,
+                        work.State.Gauges.TryGetValue(kind, out string? id) ? $"in use: {id}" : "none chosen yet",
+                        _ => To(GaugeOf(work, kind))
+                    )),
+            ],
+        };
+
+    private static AskPage HandOver(RunWork work) =>
+        new(work, "Who goes on?")
+        {
+            Options =
+            [
+                .. work
+                    .Job.Shop.People.Values.Where(p => p.RetiredAt is null && p.Id != work.Job.Person)
+                    .Select(p => new Option(
+                        p.Name,
+                        RoleWord.Of(p.Role),
+                        page => page.Go(work.Do(new RunCommand.HandOver(p.Id)), "")
+                    )),
+            ],
+        };
+
+    private static AskPage Hold(RunWork work) =>
+        Reason(
+            work,
+            "Put the job aside: why?",
+            StockAnswers.Hold,
+            (page, reason) => page.Go(work.Do(new RunCommand.Hold(reason)), reason)
+        );
+
+    private static string Calibrated(Gauge gauge) =>
+        gauge.CalibratedUntil is { } until
+            ? $"calibrated until {until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}"
+            : "";
+
+    private static Turn.Instead To(Screen page) => new(page);
+}

@@ -1,0 +1,117 @@
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
+using ProcRunner.Runs.Prompts;
+using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Lines;
+
+namespace ProcRunner.Tui.Screens.Run;
+
+/// <summary>
+/// What the pages of one run share: the job, the step in hand, what was typed at it so far, the cautions acknowledged, what
+/// was recorded last.
+/// </summary>
+internal sealed class RunWork
+{
+    private readonly HashSet<int> _acknowledged = [];
+    private readonly Dictionary<At, EntryForm> _forms = [];
+    private At? _chosen;
+    private long _seen = -1;
+    private Outlook? _outlook;
+    private Prompt? _prompt;
+
+    /// <summary>Takes up a job; what was recorded last is said first, so that nobody enters it twice.</summary>
+    public RunWork(JobRun job)
+    {
+        Job = job;
+        Said = job.State.Sequence > 1 ? $"recorded last: {LastRecorded.Of(job.State)}" : "";
+    }
+
+    /// <summary>The job.</summary>
+    public JobRun Job { get; }
+
+    /// <summary>The run.</summary>
+    public RunState State => Job.State;
+
+    /// <summary>What is worked to.</summary>
+    public Plan Plan => Job.State.Plan;
+
+    /// <summary>What was recorded last, in words; empty before anything was.</summary>
+    public string Said { get; private set; }
+
+    /// <summary>The run as a whole.</summary>
+    public Outlook Outlook
+    {
+        get
+        {
+            Refresh();
+            return _outlook!;
+        }
+    }
+
+    /// <summary>The prompt of the step in hand; null when none is open.</summary>
+    public Prompt? Prompt
+    {
+        get
+        {
+            Refresh();
+            return _prompt;
+        }
+    }
+
+    /// <summary>The cautions of the stage in hand, while nobody has acknowledged them; empty otherwise.</summary>
+    public IReadOnlyList<Caution> CautionsDue =>
+        Prompt is { Step.StageIndex: var stage } && !_acknowledged.Contains(stage)
+            ? Plan.Procedure.Stages[stage].Cautions
+            : [];
+
+    /// <summary>Takes the cautions of the stage in hand as read.</summary>
+    public void Acknowledge() => _acknowledged.Add(Prompt!.Step.StageIndex);
+
+    /// <summary>What was typed so far at a step; kept while another one is looked at.</summary>
+    public EntryForm FormOf(Prompt prompt)
+    {
+        if (!_forms.TryGetValue(prompt.At, out EntryForm? form) || !form.Fits(prompt))
+        {
+            form = new EntryForm(prompt);
+            _forms[prompt.At] = form;
+        }
+
+        return form;
+    }
+
+    /// <summary>Goes to another open step.</summary>
+    public void Go(At at)
+    {
+        _chosen = at;
+        _seen = -1;
+    }
+
+    /// <summary>Gives a command to the job; what was recorded is kept to be shown.</summary>
+    public JobAnswer Do(RunCommand command) => Took(Job.Do(command));
+
+    /// <summary>Takes over what came of a command.</summary>
+    public JobAnswer Took(JobAnswer answer)
+    {
+        if (answer is JobAnswer.Recorded recorded)
+        {
+            string[] said = [.. recorded.Events.Select(e => LineWording.Of(State, e)).Where(s => s.Length > 0)];
+            Said = said.Length == 0 ? "recorded" : string.Join("; ", said);
+            _forms.Clear();
+        }
+
+        return answer;
+    }
+
+    private void Refresh()
+    {
+        if (_seen == State.Sequence)
+        {
+            return;
+        }
+
+        _seen = State.Sequence;
+        _outlook = new Outlook(State);
+        _chosen = _chosen is { } at && _outlook.ViewOf(at) == StepView.Open ? at : null;
+        _prompt = (_chosen ?? Prompter.Next(State)) is { } next ? Prompter.At(State, Job.Shop, next) : null;
+    }
+}

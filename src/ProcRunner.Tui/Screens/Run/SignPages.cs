@@ -1,0 +1,116 @@
+using System.Globalization;
+using ProcRunner.People;
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
+using ProcRunner.Runs.Prompts;
+
+namespace ProcRunner.Tui.Screens.Run;
+
+/// <summary>A sign-off: who, the PIN, and beside a trainee a lead; before the release what it covers.</summary>
+internal static class SignPages
+{
+    /// <summary>Who signs: the person at work first.</summary>
+    public static AskPage Who(RunWork work, Prompt prompt)
+    {
+        StepWork.Sign sign = (StepWork.Sign)prompt.Step.Work;
+        bool release = sign.Meaning == SignMeanings.Released;
+        IReadOnlyList<Option> people = People(work, sign.ByLead, person => Beside(work, prompt, person));
+        string stage = prompt.Stage;
+        return new AskPage(
+            work,
+            release ? "Release this head: who signs?" : $"Sign the stage {stage}, {sign.Meaning}: who signs?"
+        )
+        {
+            About = [.. Covered(work, prompt, release), prompt.Step.Say],
+            Options = people,
+            Label = "who signs",
+            OnEnter = people.Count > 0 ? (people[0].Text, people[0].Take) : null,
+            Menu = true,
+        };
+    }
+
+    /// <summary>The persons who may, the one at work first.</summary>
+    public static IReadOnlyList<Option> People(RunWork work, bool leadsOnly, Func<Person, Turn> take) =>
+        [
+            .. work
+                .Job.Shop.People.Values.Where(p => p.RetiredAt is null && (!leadsOnly || p.Role == Role.Lead))
+                .OrderBy(p => p.Id == work.Job.Person ? 0 : 1)
+                .Select(p => new Option(p.Name, RoleWord.Of(p.Role), _ => take(p))),
+        ];
+
+    /// <summary>Asks a person's PIN.</summary>
+    public static Turn Pin(RunWork work, string title, Person person, Func<AskPage, string, Turn> take) =>
+        new Turn.Instead(
+            new AskPage(work, title)
+            {
+                About = [$"{person.Name} signs."],
+                Label = $"PIN of {person.Name}",
+                Secret = true,
+                Typed = take,
+            }
+        );
+
+    private static Turn Beside(RunWork work, Prompt prompt, Person person)
+    {
+        string title = $"{prompt.Step.FullName}";
+        return Pin(
+            work,
+            title,
+            person,
+            (page, pin) =>
+                person.Role == Role.Trainee
+                    ? new Turn.Instead(
+                        new AskPage(work, $"{person.Name} is a trainee: which lead signs beside?")
+                        {
+                            Options = People(
+                                work,
+                                leadsOnly: true,
+                                lead =>
+                                    Pin(
+                                        work,
+                                        title,
+                                        lead,
+                                        (last, second) =>
+                                            last.Go(
+                                                work.Took(work.Job.Sign(prompt.At, person.Id, pin, lead.Id, second)),
+                                                ""
+                                            )
+                                    )
+                            ),
+                        }
+                    )
+                    : page.Go(work.Took(work.Job.Sign(prompt.At, person.Id, pin, null, null)), "")
+        );
+    }
+
+    private static IEnumerable<string> Covered(RunWork work, Prompt prompt, bool release)
+    {
+        Plan plan = work.Plan;
+        At[] covered =
+        [
+            .. work.Outlook.All.Where(a =>
+                (release || plan.Steps[a.Step].StageIndex == prompt.Step.StageIndex)
+                && a.Step < prompt.At.Step
+                && work.State.Find(a) is { Sequence: > 0 }
+            ),
+        ];
+        int Count(Func<StepRecord, bool> which) => covered.Count(a => which(work.State.Find(a)!));
+        yield return release
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"Covers the whole job: {work.State.Sequence} entries, {covered.Length} results, every stage signed."
+            )
+            : string.Create(CultureInfo.InvariantCulture, $"Covers {covered.Length} results of this stage.");
+        int conceded = Count(r => r.Conceded);
+        int leftOut = Count(r => r.Standing == StepStanding.LeftOut);
+        int retaken = Count(r => r.Readings.Any(x => !x.Good));
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"Conceded: {conceded}.  Left out: {leftOut}.  Out of spec at first and put right: {retaken - conceded}."
+        );
+        if (work.Prompt is { Recheck.Length: > 0 } again)
+        {
+            yield return $"Signed before; to be signed again: {again.Recheck}";
+        }
+    }
+}

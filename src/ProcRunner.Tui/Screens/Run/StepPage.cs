@@ -1,0 +1,72 @@
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
+using ProcRunner.Runs.Prompts;
+using ProcRunner.Tui.Drawing;
+
+namespace ProcRunner.Tui.Screens.Run;
+
+/// <summary>One step at the machine: what to do, to which number, how far it is, and where on the head.</summary>
+internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
+{
+    private const int TroubleRows = 4;
+    private readonly EntryForm _form = work.FormOf(prompt);
+
+    /// <inheritdoc/>
+    public override void Draw(Canvas canvas, Look look)
+    {
+        Frame.Head(canvas, look, Work);
+        new StepDrawing(canvas, look, Work, prompt, _form).Draw();
+        if (Trouble is { } trouble)
+        {
+            Frame.Trouble(canvas, canvas.Height - Frame.BottomRows - TroubleRows, TroubleRows, trouble);
+        }
+
+        string enter = _form.EnterDoes;
+        Frame.Foot(
+            canvas,
+            look,
+            new Foot
+            {
+                Said = Work.Said,
+                Label = _form.Label,
+                Typed = Line.Text,
+                Unit =
+                    prompt.Awaits is Awaited.Reading or Awaited.Readout or Awaited.NumberSet && _form.Question is null
+                        ? prompt.Unit?.Symbol ?? ""
+                        : "",
+                Keys = enter.Length > 0 ? $"{enter}   * rub out" : $"{Verb}, Enter   * rub out",
+                MoreKeys = "/ menu: note, correct, go, why",
+            }
+        );
+    }
+
+    /// <inheritdoc/>
+    protected override Turn Entered(string typed)
+    {
+        switch (_form.Take(typed))
+        {
+            case EntryOutcome.Whole whole:
+                return After(Work.Do(new RunCommand.Enter(prompt.At, whole.Text)), typed);
+            case EntryOutcome.Fault fault:
+                return Refuse(fault.Why, fault.WhatToDo, typed);
+            default:
+                return Turn.Stay;
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void TakeBack() => _form.TakeBack();
+
+    // Leaving loses nothing that is recorded; what is only half typed is finished or rubbed out first.
+    /// <inheritdoc/>
+    protected override Turn Escape() =>
+        Line.IsEmpty && !_form.IsBegun
+            ? Turn.Back
+            : Refuse("What is typed isn't recorded yet.", ["Finish it, or rub it out with *."], Line.Text);
+
+    private string Verb =>
+        _form.Question is not null || prompt.Awaits is Awaited.Finding or Awaited.Choice ? "its number"
+        : prompt.Awaits == Awaited.Part && _form.IsBegun ? "lot, or - for none"
+        : prompt.Step.Work is StepWork.Fit ? "type or scan"
+        : "type it";
+}

@@ -1,0 +1,63 @@
+using System.Globalization;
+using ProcRunner.Tui.Drawing;
+
+namespace ProcRunner.Tui.Screens.Run;
+
+/// <summary>Text to read, a page at a time; Enter goes on and, after the last page, back.</summary>
+internal sealed class TextPage(RunWork work, string title, IReadOnlyList<string> lines) : RunPage(work)
+{
+    private int _page;
+    private int _pages = 1;
+
+    /// <inheritdoc/>
+    public override void Draw(Canvas canvas, Look look)
+    {
+        Frame.Head(canvas, look, Work);
+        canvas.Put(1, Frame.Top, $" {title} ", Ink.Act);
+        int top = Frame.Top + 2;
+        int rows = canvas.Height - Frame.BottomRows - top;
+        List<string> wrapped = [.. lines.SelectMany(l => Canvas.Wrap(l, canvas.Width - 4))];
+        _pages = Math.Max(1, (wrapped.Count + rows - 1) / rows);
+        _page = Math.Min(_page, _pages - 1);
+        for (int i = 0; i < rows && (_page * rows) + i < wrapped.Count; i++)
+        {
+            canvas.Put(2, top + i, wrapped[(_page * rows) + i]);
+        }
+
+        bool last = _page == _pages - 1;
+        Frame.Foot(
+            canvas,
+            look,
+            new Foot
+            {
+                Said = Work.Said,
+                Label = string.Create(CultureInfo.InvariantCulture, $"page {_page + 1} of {_pages}"),
+                Typed = "",
+                Keys = last ? "Enter: back to the run" : "Enter: next page",
+                MoreKeys = "/ back",
+            }
+        );
+    }
+
+    /// <inheritdoc/>
+    protected override Turn Entered(string typed)
+    {
+        if (_page < _pages - 1)
+        {
+            _page++;
+            return Turn.Stay;
+        }
+
+        return ToRun();
+    }
+
+    /// <inheritdoc/>
+    protected override Turn Slash() => ToRun();
+
+    /// <inheritdoc/>
+    protected override Turn Scroll(int by)
+    {
+        _page = Math.Clamp(_page + by, 0, _pages - 1);
+        return Turn.Stay;
+    }
+}

@@ -1,0 +1,29 @@
+namespace ProcRunner.Tui.Screens;
+
+/// <summary>
+/// Answers that stand ready wherever text is asked, so that a number pad is enough. What is chosen is kept in the trail
+/// word for word.
+/// </summary>
+internal static class StockAnswers
+{
+    /// <summary>Why a way on is taken.</summary>
+    public static IReadOnlyList<string> WaysOn { get; } =
+    ["as measured", "worn", "damaged", "loose fit", "cut too deep"];
+
+    /// <summary>Why a step is left out.</summary>
+    public static IReadOnlyList<string> LeaveOut { get; } =
+    ["not needed here", "goes in by the press alone", "not on this head"];
+
+    /// <summary>Why an entry is corrected.</summary>
+    public static IReadOnlyList<string> Corrections { get; } = ["typing error", "misread gauge"];
+
+    /// <summary>Why a job is put aside.</summary>
+    public static IReadOnlyList<string> Hold { get; } = ["waiting for parts", "waiting for the customer", "end of day"];
+
+    /// <summary>Notes.</summary>
+    public static IReadOnlyList<string> Notes { get; } = ["see photo", "customer told", "look again before assembly"];
+
+    /// <summary>Where a limit comes from that was chosen in the run.</summary>
+    public static IReadOnlyList<string> Limits { get; } =
+    ["from the maker's book", "the shop's own rule", "agreed with the customer"];
+}
