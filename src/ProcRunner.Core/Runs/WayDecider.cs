@@ -75,6 +75,11 @@ internal static class WayDecider
         {
             int decider = on.Plan.DecidersOf(subject)[0];
             int position = on.StepOf(new At(decider, 0)).OfHead ? At.Head : at.Position;
+            if (on.State.ChoiceOf(subject, position) == choice)
+            {
+                continue;
+            }
+
             yield return new RunEvent.ChoiceMade(new At(decider, position), choice);
             moved.Add(new MovedName("decided." + subject, position));
         }
