@@ -6,7 +6,10 @@ public sealed class ChosenLimitTests
     private const string Procedure = "- measure: depth";
 
     private static Rig Make(string limits) =>
-        new(Work.Procedure("depth: {of: position, measured-in: length, why: it matters}", Procedure), Work.Head(limits));
+        new(
+            Work.Procedure("depth: {of: position, measured-in: length, why: it matters}", Procedure),
+            Work.Head(limits)
+        );
 
     [Fact]
     public void Nothing_is_taken_before_it_is_chosen_and_a_reason_is_wanted()
@@ -20,7 +23,9 @@ public sealed class ChosenLimitTests
         rig.Refuses(Choose(null, "46 deg", "58 deg"));
         rig.Refuses(Choose(null, null, null));
         rig.Refuses(Choose(17, "0.046 in", "0.058 in"));
-        RunEvent.LimitChosen chosen = rig.Do(Choose(null, "0.046 in", "0.058 in")).OfType<RunEvent.LimitChosen>().Single();
+        RunEvent.LimitChosen chosen = rig.Do(Choose(null, "0.046 in", "0.058 in"))
+            .OfType<RunEvent.LimitChosen>()
+            .Single();
 
         Assert.Equal("the builder's own figure", chosen.Reason);
         TakenReading reading = rig.Read("depth 1I", "0.0581");
@@ -79,5 +84,13 @@ public sealed class ChosenLimitTests
         string? low,
         string? high,
         string reason = "the builder's own figure"
-    ) => new("depth", position, low is null ? null : RigShop.Q(low), null, high is null ? null : RigShop.Q(high), reason);
+    ) =>
+        new(
+            "depth",
+            position,
+            low is null ? null : RigShop.Q(low),
+            null,
+            high is null ? null : RigShop.Q(high),
+            reason
+        );
 }

@@ -39,7 +39,10 @@ internal static class CutWork
                 """
             ),
             Work.Head($"{name}: {limit}", unit, angle, rest),
-            RigShop.State with { Readout = readout ?? RigShop.Readout }
+            RigShop.State with
+            {
+                Readout = readout ?? RigShop.Readout,
+            }
         );
 
     /// <summary>Touches off at a depth and sets the readout as asked.</summary>

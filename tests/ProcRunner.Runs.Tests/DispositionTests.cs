@@ -1,4 +1,3 @@
-
 namespace ProcRunner.Runs.Tests;
 
 /// <summary>What can be done about a result out of spec, by whom, and what stays on the record.</summary>
@@ -44,7 +43,10 @@ public sealed class DispositionTests
         rig.Way("depth 1I", "measure again");
         rig.Enter("depth 1I", "0.058");
 
-        Assert.Equal(["0.060 in", "0.059 in", "0.058 in"], rig.Record("depth 1I").Readings.Select(r => r.Value.ToString()));
+        Assert.Equal(
+            ["0.060 in", "0.059 in", "0.058 in"],
+            rig.Record("depth 1I").Readings.Select(r => r.Value.ToString())
+        );
         Assert.Equal("0.058 in", rig.Value("depth", "1I").Value.ToString());
         Assert.Equal(StepStanding.Done, rig.Standing("depth 1I"));
     }
@@ -60,7 +62,12 @@ public sealed class DispositionTests
     [InlineData("scrap", null, "cracked", false)]
     [InlineData("scrap", RigShop.Lead, "", false)]
     [InlineData("scrap", RigShop.Lead, "cracked", true)]
-    public void Concession_and_scrap_want_a_lead_his_pin_and_a_reason(string way, string? person, string reason, bool taken)
+    public void Concession_and_scrap_want_a_lead_his_pin_and_a_reason(
+        string way,
+        string? person,
+        string reason,
+        bool taken
+    )
     {
         Rig rig = Out();
 
@@ -165,10 +172,7 @@ public sealed class DispositionTests
     public void A_fail_long_after_a_pass_is_a_first_fail()
     {
         Rig rig = new(
-            Work.Procedure(
-                "depth: {of: position, measured-in: length, rests-on: [valve], why: it matters}",
-                Retest
-            ),
+            Work.Procedure("depth: {of: position, measured-in: length, rests-on: [valve], why: it matters}", Retest),
             Work.Head("depth: {low: 0.046, high: 0.058, origin: maker}")
         );
         rig.Enter("depth 1I", "0.060");
@@ -290,7 +294,13 @@ public sealed class DispositionTests
         At lap = rig.At("lap the seat 1I");
 
         Assert.Equal(Asked.Forbidden, rig.Outlook.AskedAt(lap));
-        foreach (RunCommand command in new RunCommand[] { new RunCommand.Enter(lap, "done"), new RunCommand.LeaveOut(lap, "no") })
+        foreach (
+            RunCommand command in new RunCommand[]
+            {
+                new RunCommand.Enter(lap, "done"),
+                new RunCommand.LeaveOut(lap, "no"),
+            }
+        )
         {
             string why = rig.Refuses(command).Why;
             Assert.Contains("forbidden", why, StringComparison.Ordinal);
@@ -364,7 +374,8 @@ public sealed class DispositionTests
         rig.Enter("depth 1I", "0.050");
         rig.Refuses(new RunCommand.HandOver("nobody"));
         rig.Refuses(new RunCommand.HandOver(RigShop.Gone));
-        RunEvent.HandedOver handed = (RunEvent.HandedOver)Assert.Single(rig.Do(new RunCommand.HandOver(RigShop.Trainee)));
+        RunEvent.HandedOver handed = (RunEvent.HandedOver)
+            Assert.Single(rig.Do(new RunCommand.HandOver(RigShop.Trainee)));
 
         Assert.Equal((RigShop.Worker, RigShop.Trainee), (handed.From, handed.To));
         Assert.Equal(RigShop.Trainee, rig.State.Worker);

@@ -42,7 +42,10 @@ public sealed class LimitTests
     [Property(MaxTest = 200)]
     public Property A_value_is_out_exactly_when_it_is_beyond(bool inches, bool typedInches)
     {
-        Gen<(int High, int Off)> gen = from high in Gen.Choose(1, 3000) from off in Gen.Choose(-3, 3) select (high, off);
+        Gen<(int High, int Off)> gen =
+            from high in Gen.Choose(1, 3000)
+            from off in Gen.Choose(-3, 3)
+            select (high, off);
         return Prop.ForAll(
             gen.ToArbitrary(),
             p =>
@@ -130,7 +133,12 @@ public sealed class LimitTests
     [InlineData("0.3450", "0.3400", "0.0050", Verdict.In)]
     [InlineData("0.3451", "0.3400", "0.0051", Verdict.Out)]
     [InlineData("0.3414", "0.3400", "0.0014", Verdict.Out)]
-    public void Clearance_is_a_number_with_limits_of_its_own(string bore, string stem, string clearance, Verdict verdict)
+    public void Clearance_is_a_number_with_limits_of_its_own(
+        string bore,
+        string stem,
+        string clearance,
+        Verdict verdict
+    )
     {
         Rig rig = new(
             Work.Procedure(
@@ -152,7 +160,12 @@ public sealed class LimitTests
     [Theory]
     [InlineData("0.6270", "0.6250", "0.0020", Verdict.In)]
     [InlineData("0.6256", "0.6250", "0.0006", Verdict.Out)]
-    public void A_guide_fit_comes_from_hole_and_guide_as_measured(string guide, string hole, string fit, Verdict verdict)
+    public void A_guide_fit_comes_from_hole_and_guide_as_measured(
+        string guide,
+        string hole,
+        string fit,
+        Verdict verdict
+    )
     {
         Rig rig = new(
             Work.Procedure(

@@ -13,10 +13,7 @@ public sealed class MovedDatumTests
             Data.Select(d => $"on {d}: {{of: position, measured-in: length, rests-on: [{d}], why: it matters}}")
         );
         string steps = string.Join('\n', Data.Select(d => $"- measure: on {d}\n  window: none"));
-        Rig rig = new(
-            Work.Procedure(readings, $"{steps}\n- do: the work\n  moves: [{moves}]"),
-            Work.Head("")
-        );
+        Rig rig = new(Work.Procedure(readings, $"{steps}\n- do: the work\n  moves: [{moves}]"), Work.Head(""));
         foreach (At at in rig.Outlook.All.Where(at => rig.Plan.Steps[at.Step].Taking is not null).ToArray())
         {
             rig.Do(new RunCommand.Enter(at, "0.050"));
@@ -40,7 +37,11 @@ public sealed class MovedDatumTests
 
     [Theory]
     [MemberData(nameof(Reaches))]
-    public void A_move_voids_what_rests_on_it_as_far_as_it_reaches_and_nothing_else(string moves, string where, string[] reached)
+    public void A_move_voids_what_rests_on_it_as_far_as_it_reaches_and_nothing_else(
+        string moves,
+        string where,
+        string[] reached
+    )
     {
         Rig rig = Make(moves);
         string moved = moves.Split(' ')[0];

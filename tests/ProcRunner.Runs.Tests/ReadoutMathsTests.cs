@@ -35,9 +35,15 @@ public sealed class ReadoutMathsTests
         ReadoutMaths preset = new(Plain with { Preset = true }, 0);
 
         Assert.Equal("0.0000 in", zeroed.NumberToSet(measured).ToString());
-        Assert.Equal("0.0290 in", zeroed.NumberAt(zeroed.NumberToSet(measured), zeroed.TravelFor(measured, aim)).ToString());
+        Assert.Equal(
+            "0.0290 in",
+            zeroed.NumberAt(zeroed.NumberToSet(measured), zeroed.TravelFor(measured, aim)).ToString()
+        );
         Assert.Equal("0.0230 in", preset.NumberToSet(measured).ToString());
-        Assert.Equal("0.0520 in", preset.NumberAt(preset.NumberToSet(measured), preset.TravelFor(measured, aim)).ToString());
+        Assert.Equal(
+            "0.0520 in",
+            preset.NumberAt(preset.NumberToSet(measured), preset.TravelFor(measured, aim)).ToString()
+        );
     }
 
     [Theory]
@@ -87,7 +93,13 @@ public sealed class ReadoutMathsTests
     /// </summary>
     [Theory]
     [MemberData(nameof(EveryWay))]
-    public void Never_deeper_than_asked_and_within_one_step_of_it(bool inch, bool deeper, bool doubled, bool stepMode, bool preset)
+    public void Never_deeper_than_asked_and_within_one_step_of_it(
+        bool inch,
+        bool deeper,
+        bool doubled,
+        bool stepMode,
+        bool preset
+    )
     {
         Gen<(int Step, int Measured, int ToGo, int Angle)> gen =
             from step in Gen.Elements(1, 2, 5, 10)
@@ -100,11 +112,20 @@ public sealed class ReadoutMathsTests
                 p =>
                 {
                     decimal unit = inch ? 0.0001m : 0.001m;
-                    Readout readout = new(inch ? Units.Inch : Units.Millimetre, p.Step * unit, deeper, doubled, stepMode, preset);
+                    Readout readout = new(
+                        inch ? Units.Inch : Units.Millimetre,
+                        p.Step * unit,
+                        deeper,
+                        doubled,
+                        stepMode,
+                        preset
+                    );
                     ReadoutMaths maths = new(readout, p.Angle);
 
                     // Measured with a gauge of the other unit, so that nothing falls on a step by itself.
-                    Exact measured = Exact.Of(new Quantity(p.Measured * 0.00037m, inch ? Units.Millimetre : Units.Inch));
+                    Exact measured = Exact.Of(
+                        new Quantity(p.Measured * 0.00037m, inch ? Units.Millimetre : Units.Inch)
+                    );
                     Exact wanted = new(measured.Value + (Rational.FromDecimal(p.ToGo * 0.00113m)), measured.Dimension);
                     Quantity set = maths.NumberToSet(measured);
                     Quantity shown = maths.NumberAt(set, maths.TravelFor(measured, wanted));
@@ -113,7 +134,9 @@ public sealed class ReadoutMathsTests
 
                     Assert.True(reached.CompareTo(wanted) <= 0, "deeper than asked");
                     Assert.True(maths.TravelFor(reached, wanted) < maths.StepOfTravel, "short by a step or more");
-                    Assert.True((Rational.FromDecimal(shown.Value) / Rational.FromDecimal(readout.Step)).Denominator.IsOne);
+                    Assert.True(
+                        (Rational.FromDecimal(shown.Value) / Rational.FromDecimal(readout.Step)).Denominator.IsOne
+                    );
                     Assert.Equal(shown, maths.NumberAt(set, travel));
                     Assert.Equal(maths.TravelFor(measured, reached), travel);
                     Assert.True(stepMode || !preset || p.Angle > 0 || IsDepth(maths, set, shown, reached));

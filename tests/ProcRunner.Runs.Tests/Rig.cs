@@ -126,8 +126,7 @@ internal sealed class Rig
 
     public IReadOnlyList<RunEvent> Enter(string place, string text) => Do(new RunCommand.Enter(At(place), text));
 
-    public Decision.Refused EnterRefused(string place, string text) =>
-        Refuses(new RunCommand.Enter(At(place), text));
+    public Decision.Refused EnterRefused(string place, string text) => Refuses(new RunCommand.Enter(At(place), text));
 
     /// <summary>Enters and gives the reading that came of it.</summary>
     public TakenReading Read(string place, string text) =>
@@ -206,8 +205,12 @@ internal sealed class Rig
             RunCommand.Report c => c.Change,
             _ => "",
         };
-        bool isPlace = at is { } place && place.Step >= 0 && place.Step < Plan.Steps.Count
-            && place.Position >= Runs.At.Head && place.Position < Plan.Positions.Count;
+        bool isPlace =
+            at is { } place
+            && place.Step >= 0
+            && place.Step < Plan.Steps.Count
+            && place.Position >= Runs.At.Head
+            && place.Position < Plan.Positions.Count;
         return $"{name} {(isPlace ? Plan.NameOf(at!.Value) : "")}: {said}";
     }
 

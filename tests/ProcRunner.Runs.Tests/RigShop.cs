@@ -50,13 +50,10 @@ internal static class RigShop
         Person lead = Person(Lead, Role.Lead, null);
         Certifier by = new(lead, LeadPin);
         Person gone = Person(Gone, Role.Lead, by) with { RetiredAt = DateTimeOffset.UnixEpoch };
-        ShopState shop = ShopState.Empty with
-        {
-            Name = "made-up shop",
-            RootId = Lead,
-            Readout = Readout,
-        };
-        foreach (Person person in new[] { lead, Person(Worker, Role.Operator, by), Person(Trainee, Role.Trainee, by), gone })
+        ShopState shop = ShopState.Empty with { Name = "made-up shop", RootId = Lead, Readout = Readout };
+        foreach (
+            Person person in new[] { lead, Person(Worker, Role.Operator, by), Person(Trainee, Role.Trainee, by), gone }
+        )
         {
             shop = shop with { People = shop.People.SetItem(person.Id, person) };
         }
@@ -70,13 +67,16 @@ internal static class RigShop
     }
 
     private static Person Person(string id, Role role, Certifier? by) =>
-        ((PersonMaking.Made)PersonKeys.Create(
-            id,
-            "made-up " + id,
-            role,
-            role == Role.Lead ? LeadPin : Pin,
-            1,
-            RandomNumberGenerator.Fill,
-            by
-        )).Person;
+        (
+            (PersonMaking.Made)
+                PersonKeys.Create(
+                    id,
+                    "made-up " + id,
+                    role,
+                    role == Role.Lead ? LeadPin : Pin,
+                    1,
+                    RandomNumberGenerator.Fill,
+                    by
+                )
+        ).Person;
 }

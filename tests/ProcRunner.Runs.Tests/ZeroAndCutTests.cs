@@ -307,7 +307,11 @@ public sealed class ZeroAndCutTests
         TakenReading reading = rig.Read("cut 1I", "0.047");
 
         Assert.True(reading.Good);
-        Assert.Contains("left over", rig.Refuses(new RunCommand.EndCut(rig.At("cut 1I"))).Why, StringComparison.Ordinal);
+        Assert.Contains(
+            "left over",
+            rig.Refuses(new RunCommand.EndCut(rig.At("cut 1I"))).Why,
+            StringComparison.Ordinal
+        );
         rig.Enter("cut 1I", "0.0275");
         rig.Do(new RunCommand.LiftToMeasure(rig.At("cut 1I")));
         rig.Enter("cut 1I", "0.0505");
@@ -331,7 +335,12 @@ public sealed class ZeroAndCutTests
     /// <summary>The same depth comes out whatever the readout's way: the tests' own tool travels as the numbers say.</summary>
     [Theory]
     [MemberData(nameof(EveryReadout))]
-    public void From_touch_off_to_the_aim_by_every_kind_of_readout(bool deeper, bool doubled, bool stepMode, bool preset)
+    public void From_touch_off_to_the_aim_by_every_kind_of_readout(
+        bool deeper,
+        bool doubled,
+        bool stepMode,
+        bool preset
+    )
     {
         foreach (Unit unit in new[] { Units.Inch, Units.Millimetre })
         {
@@ -382,8 +391,22 @@ public sealed class ZeroAndCutTests
     }
 
     [Theory]
-    [InlineData("stem height", "{low: 1.545, aim: 1.560, high: 1.580, origin: maker}", "1.540", "0.0150 in", "1.555", "1.560")]
-    [InlineData("counterbore depth", "{low: 0.310, aim: 0.312, high: 0.314, origin: maker}", "0.2", "0.1070 in", "0.307", "0.312")]
+    [InlineData(
+        "stem height",
+        "{low: 1.545, aim: 1.560, high: 1.580, origin: maker}",
+        "1.540",
+        "0.0150 in",
+        "1.555",
+        "1.560"
+    )]
+    [InlineData(
+        "counterbore depth",
+        "{low: 0.310, aim: 0.312, high: 0.314, origin: maker}",
+        "0.2",
+        "0.1070 in",
+        "0.307",
+        "0.312"
+    )]
     public void Zero_and_cut_work_on_whatever_reading_is_declared(
         string name,
         string limit,

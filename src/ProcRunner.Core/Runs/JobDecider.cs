@@ -74,7 +74,10 @@ internal static class JobDecider
             );
         }
 
-        StaleItem[] items = [.. Staleness.From(on.State, open.Select(p => new MovedName("spec." + choose.Characteristic, p)))];
+        StaleItem[] items =
+        [
+            .. Staleness.From(on.State, open.Select(p => new MovedName("spec." + choose.Characteristic, p))),
+        ];
         return Deciding.Yes(
             items.Length == 0
                 ? null

@@ -109,7 +109,8 @@ public sealed class Plan
     public IReadOnlyList<int> StepsReading(string name) => _readingSteps.GetValueOrDefault(name, []);
 
     /// <summary>Values, with the steps that take them, that are worked out or judged from a name.</summary>
-    public IReadOnlyList<(int Step, int Value)> ValuesReading(string name) => _readingValues.GetValueOrDefault(name, []);
+    public IReadOnlyList<(int Step, int Value)> ValuesReading(string name) =>
+        _readingValues.GetValueOrDefault(name, []);
 
     /// <summary>Those of them that read the name at other positions too.</summary>
     public IReadOnlyList<(int Step, int Value)> ValuesComparing(string name) =>

@@ -53,9 +53,7 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
             FormulaName.Value one => (
                 taken?.Find(one.Characteristic)?.Value ?? RecordOf(one.Characteristic, position)?.Value
             )?.ToString(),
-            FormulaName.ShopSetting one => _plan
-                .Procedure.Settings.GetValueOrDefault(one.Setting)
-                ?.Value.ToString(),
+            FormulaName.ShopSetting one => _plan.Procedure.Settings.GetValueOrDefault(one.Setting)?.Value.ToString(),
             _ => null,
         };
 

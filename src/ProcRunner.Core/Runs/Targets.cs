@@ -53,10 +53,7 @@ internal static class Targets
         StepWork.Cut cut = (StepWork.Cut)state.Plan.Steps[at.Step].Work;
         return state.Value(cut.Taking.Characteristic, at.Position) is { Stale: true } value
             && state.Find(at with { Step = cut.ZeroStep }) is { } zero
-            && (
-                value.ByStep == cut.ZeroStep
-                || (value.ByStep == at.Step && value.Sequence > zero.Sequence)
-            );
+            && (value.ByStep == cut.ZeroStep || (value.ByStep == at.Step && value.Sequence > zero.Sequence));
     }
 
     /// <summary>
@@ -82,7 +79,13 @@ internal static class Targets
         return Exact.Of(new Quantity(rounded, maths.Readout.Unit));
     }
 
-    private static CutTarget? Target(CutProgress progress, ReadoutMaths maths, Exact aim, Exact? allowance, Unit shownIn)
+    private static CutTarget? Target(
+        CutProgress progress,
+        ReadoutMaths maths,
+        Exact aim,
+        Exact? allowance,
+        Unit shownIn
+    )
     {
         Exact reading = Exact.Of(progress.Reading);
         Rational toAim = maths.TravelFor(reading, aim);

@@ -11,7 +11,9 @@ internal static class ZeroDecider
     public static Decision Enter(Deciding on, At at, StepWork.Zero zero, string text)
     {
         StepRecord? record = on.State.Find(at);
-        return zero.From is { } taking && !IsMeasured(on, at, zero, record) ? Measure(on, at, taking, text) : Set(on, at, record, text);
+        return zero.From is { } taking && !IsMeasured(on, at, zero, record)
+            ? Measure(on, at, taking, text)
+            : Set(on, at, record, text);
     }
 
     /// <summary>The number that the readout is to be set to, or null while the reading is due or no readout is set up.</summary>

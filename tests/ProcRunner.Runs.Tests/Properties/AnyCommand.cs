@@ -64,7 +64,10 @@ internal static class AnyCommand
     {
         IReadOnlyList<Change> changes = rig.Plan.Procedure.Changes;
         int position = (turn.Where % (rig.Plan.Positions.Count + 3)) - 2;
-        return new RunCommand.Report(turn.How == 255 ? "the weather" : changes[turn.How % changes.Count].Name, position);
+        return new RunCommand.Report(
+            turn.How == 255 ? "the weather" : changes[turn.How % changes.Count].Name,
+            position
+        );
     }
 
     // What has been entered and can be corrected, with a good or a bad value.
@@ -80,7 +83,8 @@ internal static class AnyCommand
         Prompt prompt = Prompter.At(rig.State, rig.Shop, at);
         string text =
             turn.How % 3 == 0 ? OutOfLimits(rig, at, turn.How)
-            : prompt.Awaits == Awaited.WayOn && prompt.Step.Taking is not null ? GoodEntry.Places(prompt, RigShop.Q("0.050 in"))
+            : prompt.Awaits == Awaited.WayOn && prompt.Step.Taking is not null
+                ? GoodEntry.Places(prompt, RigShop.Q("0.050 in"))
             : GoodEntry.Text(rig, prompt);
         return new RunCommand.Correct(at, text, "slip");
     }
@@ -118,7 +122,8 @@ internal static class AnyCommand
     private static RunCommand AnyWay(Rig rig, Turn turn)
     {
         At[] out_ = [.. rig.Outlook.All.Where(at => rig.State.StandingOf(at) == StepStanding.Out)];
-        At[] places = out_.Length > 0 ? out_ : [.. rig.Outlook.All.Where(at => rig.Plan.Steps[at.Step].WaysOn.Count > 0)];
+        At[] places =
+            out_.Length > 0 ? out_ : [.. rig.Outlook.All.Where(at => rig.Plan.Steps[at.Step].WaysOn.Count > 0)];
         At at = places[turn.Where % places.Length];
         IReadOnlyList<WayOn> ways = rig.Plan.Steps[at.Step].WaysOn;
         WayOn way = ways[turn.How % ways.Count];

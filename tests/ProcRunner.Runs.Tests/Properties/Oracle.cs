@@ -107,7 +107,8 @@ internal sealed class Oracle(Plan plan)
 
     private void Take(At at, TakenReading reading)
     {
-        bool good = reading.Judgement.Verdict != Verdict.Out && reading.Worked.All(w => w.Judgement.Verdict != Verdict.Out);
+        bool good =
+            reading.Judgement.Verdict != Verdict.Out && reading.Worked.All(w => w.Judgement.Verdict != Verdict.Out);
         bool unfinished = reading.Judgement.Verdict == Verdict.Short || plan.Steps[at.Step].Work is StepWork.Zero;
         Result(at, good && !unfinished);
         Value(at, reading.Characteristic, reading.Judgement.Verdict);
@@ -158,9 +159,10 @@ internal sealed class Oracle(Plan plan)
     {
         foreach (StaleItem item in items)
         {
-            _ = item.Characteristic >= 0
-                ? _staleValues.Add((plan.Procedure.Characteristics[item.Characteristic].Name, item.Position))
-                : _staleSteps.Add(new At(item.Step, item.Position));
+            _ =
+                item.Characteristic >= 0
+                    ? _staleValues.Add((plan.Procedure.Characteristics[item.Characteristic].Name, item.Position))
+                    : _staleSteps.Add(new At(item.Step, item.Position));
         }
     }
 
@@ -221,12 +223,18 @@ internal sealed class Oracle(Plan plan)
             string name = plan.NameOf(other);
             bool asFound = plan.Procedure.Stages[step.StageIndex].AsFound;
             Demand(asFound || _leftOut.Contains(other) || !IsStale(other), $"released while {name} was stale");
-            Demand(IsCovered(step, _lastResult.GetValueOrDefault(other)), $"released while {name} stood under no sign-off");
+            Demand(
+                IsCovered(step, _lastResult.GetValueOrDefault(other)),
+                $"released while {name} stood under no sign-off"
+            );
             foreach (string given in asFound ? [] : step.Gives)
             {
                 (int by, Verdict verdict, long entry) = _values[(given, other.Position)];
                 bool conceded = _conceded.Contains(other with { Step = by });
-                Demand(conceded || verdict is Verdict.In or Verdict.Unjudged, $"released with {given} at {name} {verdict}");
+                Demand(
+                    conceded || verdict is Verdict.In or Verdict.Unjudged,
+                    $"released with {given} at {name} {verdict}"
+                );
                 Demand(IsCovered(plan.Steps[by], entry), $"released while {given} at {name} stood under no sign-off");
             }
         }

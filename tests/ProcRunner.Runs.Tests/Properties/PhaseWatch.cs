@@ -38,7 +38,10 @@ internal sealed class PhaseWatch(Plan plan)
         foreach ((string name, object phase) in now)
         {
             object before = _last?[name] ?? phase;
-            HashSet<(object, object)> allowed = phase is StepPhase ? Steps : phase is JobStanding ? Jobs : Stages;
+            HashSet<(object, object)> allowed =
+                phase is StepPhase ? Steps
+                : phase is JobStanding ? Jobs
+                : Stages;
             if (!before.Equals(phase) && !allowed.Contains((before, phase)))
             {
                 string entry = state.Sequence.ToString(CultureInfo.InvariantCulture);

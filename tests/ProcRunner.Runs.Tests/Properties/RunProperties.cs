@@ -24,87 +24,101 @@ public sealed class RunProperties
 
     [Fact]
     public void Replaying_the_stored_entries_gives_the_live_state() =>
-        Check((turns, rig) =>
-        {
-            Play(turns, rig, static (_, _) => { });
-            Assert.Equal(StateDump.Of(rig.State), StateDump.Of(rig.Replay()));
-        });
+        Check(
+            (turns, rig) =>
+            {
+                Play(turns, rig, static (_, _) => { });
+                Assert.Equal(StateDump.Of(rig.State), StateDump.Of(rig.Replay()));
+            }
+        );
 
     [Fact]
     public void No_signature_stands_over_an_open_or_stale_gate_and_no_release_over_a_value_that_isnt_current_good_and_covered() =>
-        Check((turns, rig) =>
-        {
-            Oracle oracle = new(Small);
-            Play(turns, rig, (r, before) => Judge(oracle, r, before));
-            Finish(rig, (r, before) => Judge(oracle, r, before));
-            Assert.True(oracle.Wrong.Count == 0, string.Join('\n', oracle.Wrong));
-            Assert.True(oracle.Released || rig.State.Standing == JobStanding.Scrapped);
-        });
+        Check(
+            (turns, rig) =>
+            {
+                Oracle oracle = new(Small);
+                Play(turns, rig, (r, before) => Judge(oracle, r, before));
+                Finish(rig, (r, before) => Judge(oracle, r, before));
+                Assert.True(oracle.Wrong.Count == 0, string.Join('\n', oracle.Wrong));
+                Assert.True(oracle.Released || rig.State.Standing == JobStanding.Scrapped);
+            }
+        );
 
     [Fact]
     public void Deciding_never_throws_and_changes_nothing() =>
-        Check((turns, rig) =>
-        {
-            foreach (Turn turn in turns)
+        Check(
+            (turns, rig) =>
             {
-                RunCommand command = AnyCommand.Of(rig, turn);
-                string before = StateDump.Of(rig.State);
-                Decision decision = RunDecider.Decide(rig.State, rig.Shop, command, rig.Moment);
-                Assert.Equal(before, StateDump.Of(rig.State));
-                if (decision is Decision.Refused refused)
+                foreach (Turn turn in turns)
                 {
-                    Assert.NotEqual("", refused.Why);
-                }
+                    RunCommand command = AnyCommand.Of(rig, turn);
+                    string before = StateDump.Of(rig.State);
+                    Decision decision = RunDecider.Decide(rig.State, rig.Shop, command, rig.Moment);
+                    Assert.Equal(before, StateDump.Of(rig.State));
+                    if (decision is Decision.Refused refused)
+                    {
+                        Assert.NotEqual("", refused.Why);
+                    }
 
-                rig.Try(command);
+                    rig.Try(command);
+                }
             }
-        });
+        );
 
     [Fact]
     public void What_completes_a_step_adds_nothing_a_second_time() =>
-        Check((turns, rig) =>
-        {
-            foreach (Turn turn in turns)
+        Check(
+            (turns, rig) =>
             {
-                RunCommand command = AnyCommand.Of(rig, turn);
-                if (rig.Try(command) is Decision.Accepted && Place(command) is { } at && rig.Phase(at) == StepPhase.Done)
+                foreach (Turn turn in turns)
                 {
-                    Assert.IsType<Decision.Refused>(
-                        RunDecider.Decide(rig.State, rig.Shop, command, rig.Moment)
-                    );
+                    RunCommand command = AnyCommand.Of(rig, turn);
+                    if (
+                        rig.Try(command) is Decision.Accepted
+                        && Place(command) is { } at
+                        && rig.Phase(at) == StepPhase.Done
+                    )
+                    {
+                        Assert.IsType<Decision.Refused>(RunDecider.Decide(rig.State, rig.Shop, command, rig.Moment));
+                    }
                 }
             }
-        });
+        );
 
     [Fact]
     public void Every_change_of_phase_is_a_transition_of_the_machines() =>
-        Check((turns, rig) =>
-        {
-            PhaseWatch watch = new(Small);
-            Play(turns, rig, (r, _) => watch.Look(r.State));
-            Finish(rig, (r, _) => watch.Look(r.State));
-            Assert.True(watch.Wrong.Count == 0, string.Join('\n', watch.Wrong));
-        });
+        Check(
+            (turns, rig) =>
+            {
+                PhaseWatch watch = new(Small);
+                Play(turns, rig, (r, _) => watch.Look(r.State));
+                Finish(rig, (r, _) => watch.Look(r.State));
+                Assert.True(watch.Wrong.Count == 0, string.Join('\n', watch.Wrong));
+            }
+        );
 
     [Fact]
     public void There_is_no_dead_end() =>
-        Check((turns, rig) =>
-        {
-            foreach (Turn turn in turns)
+        Check(
+            (turns, rig) =>
             {
-                rig.Try(AnyCommand.Of(rig, turn));
-                if (rig.State.Standing == JobStanding.Open)
+                foreach (Turn turn in turns)
                 {
-                    At next = Assert.NotNull(Prompter.Next(rig.State));
-                    Assert.True(
-                        Sensible(rig, next).Any(c => Goes(rig, c)),
-                        $"nothing is accepted at {Small.NameOf(next)}"
-                    );
+                    rig.Try(AnyCommand.Of(rig, turn));
+                    if (rig.State.Standing == JobStanding.Open)
+                    {
+                        At next = Assert.NotNull(Prompter.Next(rig.State));
+                        Assert.True(
+                            Sensible(rig, next).Any(c => Goes(rig, c)),
+                            $"nothing is accepted at {Small.NameOf(next)}"
+                        );
+                    }
                 }
-            }
 
-            Finish(rig, static (_, _) => { });
-        });
+                Finish(rig, static (_, _) => { });
+            }
+        );
 
     /// <summary>Commands that go on with a step, one of which must be taken.</summary>
     private static IEnumerable<RunCommand> Sensible(Rig rig, At at)
