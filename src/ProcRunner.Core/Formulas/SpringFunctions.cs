@@ -1,8 +1,9 @@
 using ProcRunner.Quantities;
+using ProcRunner.ShopMath;
 
 namespace ProcRunner.Formulas;
 
-/// <summary>Valve springs and shims, and how far a reading is off; all exact.</summary>
+/// <summary>Valve springs and shims, and how far a reading is off; exact but for the rate from the wire.</summary>
 internal static class SpringFunctions
 {
     private const string Linear = "linear spring";
@@ -21,7 +22,9 @@ internal static class SpringFunctions
             Relation = "(load2 - load1) / (height1 - height2)",
             Source = Linear,
             Examples = [new("springrate('51.7 lbf', '2.26 in', '81.4 lbf', '1.56 in')", "42.428571 lbf/in")],
-            Work = new FormulaWork.Numbers(all => FormulaNumber.Ratio(all[2] - all[0], all[1] - all[3])),
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(Spring.Rate(LoadOf(all[0]), HeightOf(all[1]), LoadOf(all[2]), HeightOf(all[3])))
+            ),
         },
         new()
         {
@@ -39,7 +42,77 @@ internal static class SpringFunctions
             Relation = "load + rate x (height - height2)",
             Source = Linear,
             Examples = [new("loadat('51.7 lbf', '2.26 in', '42.428571 lbf/in', '2.29 in')", "50.427143 lbf")],
-            Work = new FormulaWork.Numbers(all => all[0] + (all[2] * (all[1] - all[3]))),
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(
+                    Spring.LoadAt(
+                        LoadOf(all[0]),
+                        HeightOf(all[1]),
+                        new Exact(all[2], Dimension.OfSpringRate),
+                        HeightOf(all[3])
+                    )
+                )
+            ),
+        },
+        new()
+        {
+            Name = "heightfor",
+            Parameters =
+            [
+                new("load", Force),
+                new("height", Length),
+                new("rate", new FormulaTakes.A(Dimension.OfSpringRate)),
+                new("wanted load", Force),
+            ],
+            Gives = new FormulaGives.A(Dimension.OfLength),
+            Summary = "height at which a spring has a wanted load",
+            Details = "Holds between free length and solid height; a wanted load of 0 gives the free length.",
+            Relation = "height - (wanted load - load) / rate",
+            Source = Linear,
+            Examples = [new("heightfor('26.2 lbf', '2.07 in', '22.987012987 lbf/in', '0 lbf')", "3.209774 in")],
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(
+                    Spring.HeightFor(
+                        LoadOf(all[0]),
+                        HeightOf(all[1]),
+                        new Exact(all[2], Dimension.OfSpringRate),
+                        LoadOf(all[3])
+                    )
+                )
+            ),
+        },
+        new()
+        {
+            Name = "wirerate",
+            Parameters =
+            [
+                new("wire", Length),
+                new("mean diameter", Length),
+                new("active coils", new FormulaTakes.A(Dimension.None)),
+                new("shear modulus", new FormulaTakes.A(Dimension.OfPressure)),
+            ],
+            Gives = new FormulaGives.A(Dimension.OfSpringRate),
+            Summary = "rate of a spring from its wire",
+            Details =
+                "Round wire, cylindrical. The mean diameter is the outside less one wire; squared ends take two from the total coils.",
+            Relation = "shear modulus x wire^4 / (8 x mean diameter^3 x active coils)",
+            Source = "Shigley, Mechanical Engineering Design, chapter 10",
+            Examples = [new("wirerate('5 mm', '30 mm', 15, '84 GPa')", "16.2037037 N/mm")],
+            Work = new FormulaWork.Numbers(WireRate),
+        },
+        new()
+        {
+            Name = "coilbind",
+            Parameters = [new("height", Length), new("lift", Length), new("solid height", Length)],
+            Gives = new FormulaGives.A(Dimension.OfLength),
+            Summary = "what a spring has left to solid at full lift",
+            Details =
+                "Not above zero, the spring binds. 0.050 to 0.060 in is common practice unless the maker says otherwise.",
+            Relation = "height - lift - solid height",
+            Source = "lengths along one axis",
+            Examples = [new("coilbind('2.07 in', '0.77 in', '1.28 in')", "0.020 in")],
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(Spring.CoilBindMargin(HeightOf(all[0]), HeightOf(all[1]), HeightOf(all[2])))
+            ),
         },
         new()
         {
@@ -51,7 +124,7 @@ internal static class SpringFunctions
             Relation = "measured height - wanted height",
             Source = "the shim takes up the height",
             Examples = [new("shimfor('1.762 in', '1.700 in')", "0.062 in")],
-            Work = new FormulaWork.Numbers(all => all[0] - all[1]),
+            Work = new FormulaWork.Numbers(all => Spring.ShimFor(HeightOf(all[0]), HeightOf(all[1])).Value),
         },
         new()
         {
@@ -67,7 +140,27 @@ internal static class SpringFunctions
             Relation = "(reading - spec) / spec",
             Source = "definition of a relative deviation",
             Examples = [new("percentoff('86 lbf', '97.5 lbf')", "-11.8 %")],
-            Work = new FormulaWork.Numbers(all => FormulaNumber.Ratio(all[0] - all[1], all[1])),
+            Work = new FormulaWork.Numbers(all => FormulaNumber.Of(Spring.PartOff(PureOf(all[0]), PureOf(all[1])))),
         },
     ];
+
+    private static FormulaNumber WireRate(IReadOnlyList<Rational> all)
+    {
+        WireSpring spring = new(
+            all[0].ToDouble(),
+            all[1].ToDouble(),
+            all[2].ToDouble(),
+            Units.Megapascal.FromBase(all[3]).ToDouble()
+        );
+        return spring.Fault is { } fault
+            ? FormulaNumber.Not(fault)
+            : RoundedDouble.Of(spring.RateNewtonsPerMillimetre, Units.NewtonPerMillimetre);
+    }
+
+    private static Exact LoadOf(Rational value) => new(value, Dimension.OfForce);
+
+    private static Exact HeightOf(Rational millimetres) => new(millimetres, Dimension.OfLength);
+
+    // The two are of one dimension, which the checker has proved; the part of one in the other has none.
+    private static Exact PureOf(Rational value) => new(value, Dimension.None);
 }

@@ -44,12 +44,17 @@ public sealed class UnitsTests
             { "degF-diff", "1", "1.8", "K" },
             { "1/K", "1", "1", "1/K" },
             { "1/degF-diff", "1.8", "1", "1/K" },
+            { "cm2", "100", "1", "mm2" },
+            { "in2", "645.16", "1", "mm2" },
             { "cm3", "1", "1", "cm3" },
             { "in3", "16.387064", "1", "cm3" },
             { "ft/min", "304.8", "60", "mm/s" },
             { "m/min", "1000", "60", "mm/s" },
             { "mm/rev", "1", "360", "mm/deg" },
             { "in/rev", "25.4", "360", "mm/deg" },
+            { "kg", "1", "1", "kg" },
+            { "kg/m3", "1", "1000000000", "kg/mm3" },
+            { "Pa\u00B7m3/s", "1", "1", "W" },
         };
 
     [Theory]
@@ -65,7 +70,7 @@ public sealed class UnitsTests
         reference switch
         {
             "N" or "N/mm" or "cm3" => Rational.FromInteger(1000),
-            "N\u00B7m" => Rational.FromInteger(1000000),
+            "N\u00B7m" or "W" => Rational.FromInteger(1000000),
             "Pa" => Rational.FromRatio(1, 1000),
             _ => Rational.One,
         };
@@ -115,6 +120,7 @@ public sealed class UnitsTests
             { "bar", "psi", Referee.Pressure.FromBars(1).PoundsForcePerSquareInch },
             { "GPa", "MPa", Referee.Pressure.FromGigapascals(1).Megapascals },
             { "min", "s", Referee.Duration.FromMinutes(1).Seconds },
+            { "in2", "cm2", Referee.Area.FromSquareInches(1).SquareCentimeters },
             { "in3", "cm3", Referee.Volume.FromCubicInches(1).CubicCentimeters },
             { "ft/min", "m/min", Referee.Speed.FromFeetPerMinute(1).MetersPerMinutes },
             { "degF", "degC", Referee.Temperature.FromDegreesFahrenheit(1).DegreesCelsius },
