@@ -1,6 +1,5 @@
 using FsCheck;
 using FsCheck.Fluent;
-using FsCheck.Xunit;
 using ProcRunner.Quantities;
 using ProcRunner.Shop;
 using ProcRunner.ShopMath;
