@@ -8,124 +8,105 @@ namespace ProcRunner.Runs;
 /// The names of <c>ProcedureNames</c> with their values in a run, seen from one position. A stale value isn't
 /// known, except to conditions, which ask what the head was like when the choice was made.
 /// </summary>
-internal sealed class RunScope(RunState state, int position, bool staleToo) : IFormulaScope
+/// <param name="state">The run.</param>
+/// <param name="position">The position, or <see cref="At.Head"/>.</param>
+/// <param name="staleToo">True for conditions.</param>
+/// <param name="taken">A reading at this position that isn't part of the run yet and comes before what is; or null.</param>
+internal sealed class RunScope(RunState state, int position, bool staleToo, JustTaken? taken = null) : IFormulaScope
 {
     private readonly Plan _plan = state.Plan;
 
+    private Position? Here => _plan.PositionOf(position);
+
     /// <inheritdoc/>
-    public FormulaValue? ValueOf(string name)
-    {
-        return FormulaName.Parse(name) switch
+    public FormulaValue? ValueOf(string name) =>
+        FormulaName.Parse(name) switch
         {
-            FormulaName.OwnKind => Here is { } at ? new FormulaValue.Word(at.Kind) : null,
-            FormulaName.OwnCylinder => Here is { } at ? Number(at.Cylinder) : null,
-            FormulaName.OwnGuideAngle => Here is { } at ? Amount(new Quantity(at.GuideAngle, Units.Degree)) : null,
-            FormulaName.SpecFigure asked => _plan.Head.FigureOf(asked.Figure, Here) is { } figure
-                ? Amount(figure.Value)
+            FormulaName.Value one => Amount(Find(one.Characteristic, position)?.Value),
+            FormulaName.ValueStatistic one => Find(one.Characteristic, position) is { } value
+                ? new FormulaValue.Amount(value.Of(one.Statistic))
                 : null,
-            FormulaName.SpecLimit asked => OfLimit(asked),
-            FormulaName.ShopSetting asked => SettingOf(asked) is { } setting ? Amount(setting.Value) : null,
-            FormulaName.Feature asked => _plan.Head.Features.TryGetValue(asked.Name, out bool has)
+            FormulaName.ValuePlace one => Amount(Find(one.Characteristic, position)?.At(one.Place)),
+            FormulaName.Over one => Over(one),
+            FormulaName.AsFound one => Amount(RecordOf(one.Characteristic, position)?.AsFound),
+            FormulaName.SpecFigure one => Amount(_plan.Head.FigureOf(one.Figure, Here)?.Value),
+            FormulaName.SpecLimit one => OfLimit(one),
+            FormulaName.ShopSetting one => Amount(_plan.Procedure.Settings.GetValueOrDefault(one.Setting)?.Value),
+            FormulaName.Feature one => _plan.Head.Features.TryGetValue(one.Name, out bool has)
                 ? new FormulaValue.Truth(has)
                 : null,
-            FormulaName.Decided asked => Word(state.ChoiceOf(asked.Subject, position)),
-            FormulaName.Found asked => Word(state.FindingOf(asked.Subject, position)),
-            FormulaName.PositionsDecided asked => Number(
-                Enumerable.Range(0, _plan.Positions.Count).Count(p => state.ChoiceOf(asked.Subject, p) == asked.Choice)
+            FormulaName.Decided one => Word(state.ChoiceOf(one.Subject, position)),
+            FormulaName.Found one => Word(state.FindingOf(one.Subject, position)),
+            FormulaName.PositionsDecided one => Number(
+                Enumerable.Range(0, _plan.Positions.Count).Count(p => state.ChoiceOf(one.Subject, p) == one.Choice)
             ),
-            FormulaName.Over asked => Over(asked),
-            FormulaName.AsFound asked => RecordOf(asked.Characteristic)?.AsFound is { } found ? Amount(found) : null,
-            FormulaName.Value asked => Known(asked.Characteristic) is { } record ? Amount(record.Value) : null,
-            FormulaName.ValueStatistic asked => OfPlaces(asked.Characteristic, asked),
-            FormulaName.ValuePlace asked => OfPlaces(asked.Characteristic, asked),
+            FormulaName.OwnKind => Word(Here?.Kind),
+            FormulaName.OwnCylinder => Here is { } at ? Number(at.Cylinder) : null,
+            FormulaName.OwnGuideAngle => Here is { } at ? Amount(new Quantity(at.GuideAngle, Units.Degree)) : null,
             _ => null,
         };
-    }
 
     /// <inheritdoc/>
     public string? TextOf(string name) =>
         FormulaName.Parse(name) switch
         {
-            FormulaName.Value asked => RecordOf(asked.Characteristic)?.Value.ToString(),
-            FormulaName.ShopSetting asked => SettingOf(asked)?.Value.ToString(),
+            FormulaName.Value one => (
+                taken?.Find(one.Characteristic)?.Value ?? RecordOf(one.Characteristic, position)?.Value
+            )?.ToString(),
+            FormulaName.ShopSetting one => _plan.Procedure.Settings.GetValueOrDefault(one.Setting)?.Value.ToString(),
             _ => null,
         };
 
-    private Position? Here => _plan.PositionOf(position);
-
-    private Setting? SettingOf(FormulaName.ShopSetting asked) =>
-        _plan.Procedure.Settings.GetValueOrDefault(asked.Setting);
-
-    private FormulaValue.Amount? OfLimit(FormulaName.SpecLimit asked)
+    private FormulaValue.Amount? OfLimit(FormulaName.SpecLimit name)
     {
-        (Quantity? Low, Quantity? Aim, Quantity? High) limit = LimitFinder.Figures(state, asked.Limit, position);
-        Quantity? end = asked.End switch
+        (Quantity? low, Quantity? aim, Quantity? high) = LimitFinder.Figures(state, name.Limit, position);
+        return name.End switch
         {
-            LimitEnd.Low => limit.Low,
-            LimitEnd.High => limit.High,
-            _ => limit.Aim,
+            LimitEnd.Low => Amount(low),
+            LimitEnd.High => Amount(high),
+            _ when aim is null && low is { } l && high is { } h => new FormulaValue.Amount(
+                Statistics.Of(Statistic.Mean, [Exact.Of(l), Exact.Of(h)])
+            ),
+            _ => Amount(aim),
         };
-        return end is { } value ? Amount(value)
-            : asked.End == LimitEnd.Aim && limit is { Low: { } low, High: { } high } ? Middle(low, high)
-            : null;
     }
 
-    private ValueRecord? Known(string characteristic) =>
-        RecordOf(characteristic) is { } record && (staleToo || !record.Stale) ? record : null;
-
-    private FormulaValue.Amount? OfPlaces(string characteristic, FormulaName asked) =>
-        Known(characteristic) is { } record ? OfPlaces(record.Places, record.Value, asked) : null;
-
-    /// <summary>
-    /// A statistic over the places of a reading, or the value at one of them; null when there is no such place. Without
-    /// places the value stands for all.
-    /// </summary>
-    internal static FormulaValue.Amount? OfPlaces(IReadOnlyList<PlaceValue> places, Quantity value, FormulaName? asked)
-    {
-        if (asked is FormulaName.ValueStatistic { Statistic: var statistic })
-        {
-            List<Exact> values = places.Count > 0 ? [.. places.Select(p => Exact.Of(p.Value))] : [Exact.Of(value)];
-            return new(Statistics.Of(statistic, values));
-        }
-
-        foreach (PlaceValue place in places)
-        {
-            if (place.Place == (asked as FormulaName.ValuePlace)?.Place)
-            {
-                return Amount(place.Value);
-            }
-        }
-
-        return null;
-    }
-
-    private FormulaValue.Amount? Over(FormulaName.Over asked)
+    private FormulaValue.Amount? Over(FormulaName.Over name)
     {
         List<Exact> values = [];
         for (int i = 0; i < _plan.Positions.Count; i++)
         {
-            if (
-                (!asked.OwnKindOnly || _plan.Positions[i].Kind == Here?.Kind)
-                && state.Value(asked.Characteristic, i) is { } record
-                && (!record.Stale || staleToo)
-            )
+            bool included = !name.OwnKindOnly || _plan.Positions[i].Kind == Here?.Kind;
+            if (included && Find(name.Characteristic, i) is { } value)
             {
-                values.Add(Exact.Of(record.Value));
+                values.Add(Exact.Of(value.Value));
             }
         }
 
-        return values.Count > 0 || asked.Summary == Statistic.Count ? new(Statistics.Of(asked.Summary, values)) : null;
+        return values.Count > 0 || name.Summary == Statistic.Count
+            ? new FormulaValue.Amount(Statistics.Of(name.Summary, values))
+            : null;
     }
 
-    private ValueRecord? RecordOf(string characteristic) =>
+    private KnownValue? Find(string characteristic, int at)
+    {
+        if (at == position && taken?.Find(characteristic) is { } now)
+        {
+            return now;
+        }
+
+        return RecordOf(characteristic, at) is { } record && (staleToo || !record.Stale)
+            ? new KnownValue(record.Value, record.Places)
+            : null;
+    }
+
+    private ValueRecord? RecordOf(string characteristic, int at) =>
         _plan.TryCharacteristic(characteristic, out int index)
-            ? state.Value(index, _plan.Procedure.Characteristics[index].OfHead ? At.Head : position)
+            ? state.Value(index, _plan.Procedure.Characteristics[index].OfHead ? At.Head : at)
             : null;
 
-    private static FormulaValue.Amount Middle(Quantity low, Quantity high) =>
-        new(Statistics.Of(Statistic.Mean, [Exact.Of(low), Exact.Of(high)]));
-
-    private static FormulaValue.Amount Amount(Quantity quantity) => new(Exact.Of(quantity));
+    private static FormulaValue.Amount? Amount(Quantity? quantity) =>
+        quantity is { } value ? new FormulaValue.Amount(Exact.Of(value)) : null;
 
     private static FormulaValue.Amount Number(int value) => new(new Exact(Rational.FromInteger(value), Dimension.None));
 
