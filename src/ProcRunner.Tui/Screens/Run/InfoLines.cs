@@ -19,7 +19,14 @@ internal static class InfoLines
     {
         List<(string, string, Ink)> lines = [];
         Add(lines, "recheck", prompt.Recheck, Ink.Mind);
-        Add(lines, "limits", prompt.NoLimits.Length > 0 ? prompt.NoLimits : Window(prompt.Window), Ink.Plain);
+        bool shows = prompt is { Awaits: Awaited.Done, Numbers.Count: > 0 };
+        Add(lines, "how", shows ? prompt.Step.Say : "", Ink.Plain);
+        foreach (NumberShown number in prompt.Numbers.Skip(1))
+        {
+            Add(lines, "and", $"{number.Name} {number.Value?.ToString() ?? number.Working}", Ink.Strong);
+        }
+
+        Add(lines, "limits", prompt.NoLimits.Length > 0 ? Missing(work, prompt) : Window(prompt.Window), Ink.Plain);
         Add(lines, "worked", Working(prompt), Ink.Plain);
         Add(lines, "before", Before(work, prompt), Ink.Plain);
         Add(lines, "readout", prompt.Awaits == Awaited.NumberSet ? prompt.Readout : "", Ink.Plain);
@@ -66,6 +73,11 @@ internal static class InfoLines
             taking.Characteristic,
             work.Plan.IsOfHead(taking.Characteristic) ? At.Head : prompt.At.Position
         );
+
+    private static string Missing(RunWork work, Prompt prompt) =>
+        LimitPages.Open(work).Count > 0
+            ? $"{prompt.NoLimits}; / menu, limit, to choose one that is left open"
+            : prompt.NoLimits;
 
     // One unit at the end says it for all three.
     private static string Window(Judgement window)

@@ -50,7 +50,7 @@ internal sealed class StepDrawing
         DrawEarlier(row + 1, end - 1);
         _canvas.Put(1, end - 1, "next", Ink.Quiet);
         _canvas.Put(LabelWidth + 1, end - 1, Frame.Cut(NextStep.Of(_work, _prompt.At), _left - LabelWidth));
-        DrawPanel(end);
+        DrawPanel(end, figure is not null);
     }
 
     private int Cautions(int bottom)
@@ -127,7 +127,14 @@ internal sealed class StepDrawing
             }
 
             _canvas.Put(1, row, label, Ink.Quiet);
-            row = _canvas.PutWrapped(LabelWidth + 1, row, _left - LabelWidth, Math.Min(3, end - row), text, ink);
+            row = _canvas.PutWrapped(
+                LabelWidth + 1,
+                row,
+                _left - LabelWidth,
+                Math.Min(label == "how" ? 6 : 3, end - row),
+                text,
+                ink
+            );
         }
 
         return row;
@@ -194,7 +201,7 @@ internal sealed class StepDrawing
         }
     }
 
-    private void DrawPanel(int end)
+    private void DrawPanel(int end, bool besideNumber)
     {
         int width = _canvas.Width - _panel - 1;
         int top = Frame.Top + 1;
@@ -208,7 +215,9 @@ internal sealed class StepDrawing
         else if (_prompt.Awaits == Awaited.Reading && (ReadingScale.HasScale(_prompt) || _prompt.Before.Count > 0))
         {
             _canvas.Put(_panel, Frame.Top, Frame.Cut(_prompt.Step.Taking!.Characteristic, width), Ink.Quiet);
-            ReadingScale.Draw(_canvas, _look, _panel, top, width, height, _prompt);
+            int row = ReadingScale.Draw(_canvas, _look, _panel, top, width, height, _prompt, _form.Values);
+            string say = besideNumber ? _prompt.Step.Say : "";
+            _canvas.PutWrapped(_panel, row + 1, width, Math.Max(0, end - row - 1), say);
         }
         else
         {

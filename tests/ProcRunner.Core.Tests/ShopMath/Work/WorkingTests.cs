@@ -56,18 +56,17 @@ public class WorkingTests
     }
 
     [Fact]
-    public void A_number_too_large_to_be_written_is_a_fault()
-    {
-        string huge = "79228162514264337593543950335";
-
-        Assert.NotNull(
-            WorkBench.Fault(
-                "press-fit-for-pressure",
-                $"pressure={huge} GPa; diameter={huge} in; outside={huge}0 in; outer-modulus=1 GPa; "
-                    + "outer-poisson=0.3; inner-modulus=1 GPa; inner-poisson=0.3"
-            )
+    public void A_number_too_large_to_be_written_is_a_fault() =>
+        Assert.Contains(
+            "too large",
+            WorkBench
+                .Fault(
+                    "leak-rate",
+                    "volume=999999999999 in3; start=999999999999 GPa; end=0 GPa; time=0.000000000000001 s"
+                )
+                .ToString(),
+            StringComparison.Ordinal
         );
-    }
 
     // Twelve significant digits are kept and six shown, unless the number is exact with few places.
     [Theory]
