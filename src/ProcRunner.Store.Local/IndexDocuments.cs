@@ -86,6 +86,7 @@ internal static class IndexDocuments
             job["waiting"].AsString,
             Time(job["opened"]),
             Time(job[LastActivity]),
+            job["person"].AsString ?? "",
             [.. Of(database, Parts, id).Select(ReadPart)],
             [.. Of(database, Values, id).Select(ReadValue)]
         );
@@ -115,6 +116,7 @@ internal static class IndexDocuments
             ["waiting"] = job.WaitingFor,
             ["opened"] = job.Opened.UtcTicks,
             [LastActivity] = job.LastActivity.UtcTicks,
+            ["person"] = job.Person,
             [Words] = string.Join(
                     '\n',
                     [job.Stamp, job.Customer, .. job.Parts.Select(part => $"{part.Name}\n{part.Number}\n{part.Lot}")]

@@ -10,6 +10,7 @@ namespace ProcRunner.Store.Local;
 /// <param name="WaitingFor">What it waits for, for a person.</param>
 /// <param name="Opened">When it was opened; kept to the tick, in UTC.</param>
 /// <param name="LastActivity">When something last happened; kept to the tick, in UTC.</param>
+/// <param name="Person">The id of whoever was at work last; empty when nobody was.</param>
 /// <param name="Parts">The parts fitted.</param>
 /// <param name="Values">The values that count now.</param>
 public sealed record IndexedJob(
@@ -20,6 +21,7 @@ public sealed record IndexedJob(
     string WaitingFor,
     DateTimeOffset Opened,
     DateTimeOffset LastActivity,
+    string Person,
     ImmutableArray<IndexedPart> Parts,
     ImmutableArray<IndexedValue> Values
 );

@@ -216,6 +216,7 @@ public sealed class SearchIndexTests
             "seat cut at 1I",
             all[0].At.AddTicks(1),
             all[^1].At,
+            "vale",
             [new("seat insert", "SI-12", "LOT-9", "1I")],
             [new("recession", "1I", "0.0520 in"), new("guide bore", "1I", "0.3450 in")]
         );

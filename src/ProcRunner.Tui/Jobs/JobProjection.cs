@@ -67,6 +67,7 @@ internal static class JobProjection
             WaitingFor(state),
             entries[0].At,
             entries[^1].At,
+            state.Worker.Length > 0 ? state.Worker : entries[^1].Operator,
             [
                 .. state.Parts.Select(p => new IndexedPart(
                     p.Part,

@@ -106,6 +106,9 @@ internal sealed class JobRun
             );
     }
 
+    /// <summary>Somebody is at the machine while the job can't be handed over, being on hold: their entries are theirs.</summary>
+    public void StandIn(string person) => Person = person;
+
     /// <summary>Decides a command and writes what comes of it.</summary>
     public JobAnswer Do(RunCommand command)
     {

@@ -13,8 +13,14 @@ internal sealed class Desk
 
     private readonly Stack<Screen> _screens = new();
 
-    /// <summary>A desk with its lowest screen.</summary>
-    public Desk(Screen first) => Show(first);
+    /// <summary>A desk with its screens, the lowest first.</summary>
+    public Desk(params ReadOnlySpan<Screen> screens)
+    {
+        foreach (Screen screen in screens)
+        {
+            Show(screen);
+        }
+    }
 
     /// <summary>The screen on top; null when the last one was left.</summary>
     public Screen? Top => _screens.TryPeek(out Screen? top) ? top : null;
@@ -66,6 +72,11 @@ internal sealed class Desk
             case Turn.Instead instead:
                 _screens.Pop();
                 Show(instead.Screen);
+                if (instead.Above is { } above)
+                {
+                    Show(above);
+                }
+
                 break;
             case Turn.Up:
                 _screens.Pop();

@@ -20,8 +20,8 @@ internal abstract record Turn
     /// <summary>Another screen on top of this one.</summary>
     public sealed record To(Screen Screen) : Turn;
 
-    /// <summary>Another screen in place of this one.</summary>
-    public sealed record Instead(Screen Screen) : Turn;
+    /// <summary>Another screen in place of this one, and one more on top of that, if given.</summary>
+    public sealed record Instead(Screen Screen, Screen? Above = null) : Turn;
 
     /// <summary>Out of the program.</summary>
     public sealed record Leave : Turn;

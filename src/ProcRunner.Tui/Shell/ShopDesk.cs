@@ -2,6 +2,7 @@ using ProcRunner.People;
 using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
+using ProcRunner.Tui.Demo;
 
 namespace ProcRunner.Tui.Shell;
 
@@ -40,9 +41,9 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
     {
         string name = Tidy(leadName);
         string id = ProposeId(name, ShopState.Empty);
-        if (Tidy(shopName).Length == 0)
+        if (Tidy(shopName) is "" or DemoShop.Name)
         {
-            return (null, "A shop needs a name.");
+            return (null, "A shop needs a name, and not the demo shop's.");
         }
 
         PersonMaking making = PersonKeys.Create(id, name, Role.Lead, pin, rounds, Machine.Entropy, null);
@@ -110,6 +111,13 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
         if (person.Role == Role.Lead && role != Role.Lead && Leads.Count == 1)
         {
             return "This is the only lead here.";
+        }
+
+        // A certificate of somebody who is no lead counts for nothing.
+        string[] vouchedFor = [.. Shop.People.Values.Where(p => p.CertifiedBy == id).Select(p => p.Name)];
+        if (role != Role.Lead && vouchedFor.Length > 0)
+        {
+            return $"{person.Name} vouches for {string.Join(", ", vouchedFor)}: first another lead confirms their roles.";
         }
 
         return LeadOf(lead) is { } by

@@ -62,7 +62,7 @@ internal static class InfoLines
 
     private static string Gauge(RunWork work, Prompt prompt) =>
         prompt.Awaits != Awaited.Reading || prompt.Gauge.Length == 0 ? ""
-        : work.Job.Shop.Gauges.TryGetValue(prompt.Gauge, out Shop.Gauge? gauge) ? $"{gauge.Id}, {gauge.Name}"
+        : work.Job.Shop.Gauges.TryGetValue(prompt.Gauge, out ProcRunner.Shop.Gauge? gauge) ? $"{gauge.Id}, {gauge.Name}"
         : prompt.Gauge;
 
     private static void Add(List<(string, string, Ink)> lines, string label, string text, Ink ink)

@@ -1,0 +1,178 @@
+using System.Globalization;
+using ProcRunner.Tui.Drawing;
+
+namespace ProcRunner.Tui.Screens.Parts;
+
+/// <summary>
+/// A numbered list: a number and Enter chooses, + and - turn its pages, 0 leaves it. A number means the same on every
+/// page.
+/// </summary>
+/// <param name="words">What the frame says besides.</param>
+internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
+{
+    private const int WideFrom = 120;
+    private const int NumberWidth = 5;
+    private List<int> _pages = [0];
+    private int _page;
+
+    /// <inheritdoc/>
+    protected override string Asks => "Number";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<string> Keys =>
+        [
+            Count > 0 ? "number Enter chooses" : "",
+            _pages.Count > 1 ? "+ - pages" : "",
+            HasMenu ? "/ menu" : "",
+            "0 Enter back",
+            "* keys",
+        ];
+
+    /// <summary>The columns.</summary>
+    protected abstract IReadOnlyList<ListColumn> Columns { get; }
+
+    /// <summary>How many rows there are.</summary>
+    protected abstract int Count { get; }
+
+    /// <summary>What stands above the list; empty for nothing.</summary>
+    protected virtual string Intro => "";
+
+    /// <summary>What stands in place of a list without rows.</summary>
+    protected virtual string Nothing => "Nothing here yet.";
+
+    /// <summary>True when / opens a menu.</summary>
+    protected virtual bool HasMenu => false;
+
+    /// <summary>A row's cells, one for each column.</summary>
+    protected abstract IReadOnlyList<string> Cells(int index, Look look);
+
+    /// <summary>A row's ink.</summary>
+    protected virtual Ink InkOf(int index) => Ink.Plain;
+
+    /// <summary>The heading that a row stands under; empty for none.</summary>
+    protected virtual string SectionOf(int index) => "";
+
+    /// <summary>A row was chosen.</summary>
+    protected abstract Turn Chosen(int index);
+
+    /// <summary>Something was entered that is no row's number.</summary>
+    protected virtual Turn Other(string text) => Refuse("There is no such number here.");
+
+    /// <summary>Enter in an empty line.</summary>
+    protected virtual Turn Bare() => Turn.Stay;
+
+    /// <summary>0 was entered.</summary>
+    protected virtual Turn Zero() => Turn.Back;
+
+    /// <summary>The menu.</summary>
+    protected virtual Turn Menu() => Turn.Stay;
+
+    /// <summary>Begins at the first page again.</summary>
+    protected void Rewind() => _page = 0;
+
+    /// <inheritdoc/>
+    protected override void DrawBody(Canvas canvas, Look look, Area area)
+    {
+        int row = area.Row;
+        if (Intro.Length > 0)
+        {
+            row = canvas.PutWrapped(area.Column, row, area.Width, 6, Intro) + 1;
+        }
+
+        if (Count == 0)
+        {
+            canvas.PutWrapped(area.Column, row, area.Width, 4, Nothing, Ink.Quiet);
+            return;
+        }
+
+        bool headed = Columns.Any(c => c.Head.Length > 0);
+        Area rows = new(area.Column, row + (headed ? 1 : 0), area.Width, area.Height - (row - area.Row) - 1);
+        Divide(rows.Height);
+        if (headed)
+        {
+            DrawCells(canvas, row, area, [.. Columns.Select(c => c.Head)], Ink.Quiet);
+        }
+
+        if (_pages.Count > 1)
+        {
+            string page = string.Create(CultureInfo.InvariantCulture, $"page {_page + 1} of {_pages.Count}");
+            canvas.PutRight(area.Column + area.Width, row + (headed ? 0 : rows.Height), page, Ink.Quiet);
+        }
+
+        DrawRows(canvas, look, rows);
+    }
+
+    /// <inheritdoc/>
+    protected override Turn Entered(string text)
+    {
+        if (text.Length == 0)
+        {
+            return Bare();
+        }
+
+        bool isNumber = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number);
+        return isNumber && number == 0 ? Zero()
+            : isNumber && number <= Count ? Chosen(number - 1)
+            : Other(text);
+    }
+
+    /// <inheritdoc/>
+    protected override Turn? First(string character) => character == "/" && HasMenu ? Menu() : base.First(character);
+
+    /// <inheritdoc/>
+    protected override void Page(int by) => _page = Math.Clamp(_page + by, 0, _pages.Count - 1);
+
+    private void DrawRows(Canvas canvas, Look look, Area rows)
+    {
+        int row = rows.Row;
+        int last = _page + 1 < _pages.Count ? _pages[_page + 1] : Count;
+        for (int index = _pages[_page]; index < last; index++)
+        {
+            string section = SectionOf(index);
+            if (section.Length > 0 && (index == _pages[_page] || section != SectionOf(index - 1)))
+            {
+                canvas.Put(rows.Column, row++, section, Ink.Strong);
+            }
+
+            string number = (index + 1).ToString(CultureInfo.InvariantCulture);
+            canvas.PutRight(rows.Column + NumberWidth - 2, row, number, Ink.Strong);
+            DrawCells(canvas, row++, rows, Cells(index, look), InkOf(index));
+        }
+    }
+
+    private void DrawCells(Canvas canvas, int row, Area area, IReadOnlyList<string> cells, Ink ink)
+    {
+        int column = area.Column + NumberWidth;
+        int end = area.Column + area.Width;
+        for (int i = 0; i < Columns.Count; i++)
+        {
+            int width = canvas.Width >= WideFrom ? Columns[i].Wide : Columns[i].Width;
+            width = i == Columns.Count - 1 ? end - column : Math.Min(width, end - column);
+            canvas.Put(column, row, Fitting.Line(cells[i], width), ink);
+            column += width + 2;
+        }
+    }
+
+    // Where pages begin, headings counted.
+    private void Divide(int height)
+    {
+        _pages = [0];
+        int used = 0;
+        for (int index = 0; index < Count; index++)
+        {
+            bool first = index == _pages[^1];
+            bool heading = SectionOf(index).Length > 0 && (first || SectionOf(index) != SectionOf(index - 1));
+            int rows = heading ? 2 : 1;
+            if (used + rows > height && !first)
+            {
+                _pages.Add(index);
+                used = 0;
+                rows = SectionOf(index).Length > 0 ? 2 : 1;
+            }
+
+            used += rows;
+        }
+
+        _page = Math.Min(_page, _pages.Count - 1);
+    }
+}

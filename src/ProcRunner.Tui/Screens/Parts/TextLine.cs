@@ -1,0 +1,9 @@
+using ProcRunner.Tui.Drawing;
+
+namespace ProcRunner.Tui.Screens.Parts;
+
+/// <summary>A paragraph of a page.</summary>
+/// <param name="Text">Its words; however long, it is wrapped.</param>
+/// <param name="Ink">What it means.</param>
+/// <param name="Indent">Columns before it.</param>
+internal sealed record TextLine(string Text, Ink Ink = Ink.Plain, int Indent = 0);

@@ -1,0 +1,111 @@
+using ProcRunner.Quantities;
+using ProcRunner.Shop;
+using ProcRunner.Tui.Screens.Parts;
+using ProcRunner.Tui.Shell;
+
+namespace ProcRunner.Tui.Screens.Shop;
+
+/// <summary>Takes a gauge into use.</summary>
+internal sealed class AddGaugeForm : FormScreen
+{
+    private readonly ShopSession _session;
+    private readonly Field _id;
+    private readonly Field _name = new("name") { Hint = () => "What people call it: depth gauge on its bridge." };
+    private readonly Field _kind;
+    private readonly Field _unit = new("unit", FieldKind.Choice)
+    {
+        Choices = () => [.. Units.All.Where(u => u.Symbol.Length > 0).Select(InWords)],
+    };
+    private readonly Field _resolution;
+    private readonly Field _uncertainty;
+    private readonly Field _turn;
+    private readonly Field _until;
+
+    /// <summary>The form.</summary>
+    public AddGaugeForm(ShopSession session)
+        : base(session)
+    {
+        _session = session;
+        string[] kinds = Kinds(session);
+        _id = new("id")
+        {
+            Hint = () => "Short, as marked on the gauge: D1.",
+            Fault = id =>
+                session.Store.Shop.Gauges.Keys.Any(known =>
+                    string.Equals(known, id, StringComparison.OrdinalIgnoreCase)
+                )
+                    ? "There is a gauge with this id already."
+                    : null,
+        };
+        _kind = new("kind")
+        {
+            Hint = () => "As procedures name it. A number takes one of these; another word is typed.",
+            Choices = () => kinds,
+        };
+        _resolution = Amount("shows steps of", "The smallest step it shows.", above: true);
+        _uncertainty = Amount("uncertainty", "Expanded, coverage factor 2, from its certificate.", above: false);
+        _turn = new("one turn of its dial")
+        {
+            Hint = () => "What one turn of the dial is; empty when nothing turns over.",
+            MayBeEmpty = true,
+            Fault = text => text.Length == 0 || Read(text) is { Value: > 0 } ? null : NotANumber,
+        };
+        _until = DayField.Of(DateOnly.FromDateTime(session.Time.GetLocalNow().Date), null);
+        Fields = [_id, _name, _kind, _unit, _resolution, _uncertainty, _turn, _until];
+    }
+
+    /// <inheritdoc/>
+    protected override string Title => "A new gauge";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Field> Fields { get; }
+
+    private const string NotANumber = "A number above 0 in the unit chosen, such as 0.0005.";
+
+    private Unit Unit => Units.All.FirstOrDefault(u => InWords(u) == _unit.Text) ?? Units.Inch;
+
+    /// <inheritdoc/>
+    protected override string? Write()
+    {
+        Gauge gauge = new(
+            _id.Text,
+            _name.Text,
+            _kind.Text,
+            Read(_resolution.Text) ?? default,
+            Read(_uncertainty.Text) ?? default,
+            _turn.Text.Length == 0 ? null : Read(_turn.Text),
+            DayField.Read(_until.Text)
+        );
+        string? fault = _session.Desk.AddGauge(gauge, _session.Person);
+        _session.LeaveWord(fault is null ? $"{gauge.Id} is in use." : "");
+        return fault;
+    }
+
+    private Field Amount(string label, string hint, bool above) =>
+        new(label)
+        {
+            Hint = () => $"{hint} In {Unit.Symbol}.",
+            Fault = text => Read(text) is { } value && (value.Value > 0 || !above) ? null : NotANumber,
+        };
+
+    private Quantity? Read(string text) =>
+        Quantity.TryParse($"{text} {Unit.Symbol}", out Quantity value) && value.Value >= 0 ? value : null;
+
+    private static string InWords(Unit unit) => $"{unit.Symbol}  ({unit.Name})";
+
+    private static string[] Kinds(ShopSession session)
+    {
+        (IReadOnlyList<PlanFile> procedures, _) = PlanFile.Find([
+            Machine.ProceduresFolder,
+            Path.Combine(session.Folder, "procedures"),
+        ]);
+        return
+        [
+            .. procedures
+                .SelectMany(p => p.GaugeKinds)
+                .Concat(session.Store.Shop.Gauges.Values.Select(g => g.Kind))
+                .Distinct()
+                .Order(StringComparer.Ordinal),
+        ];
+    }
+}

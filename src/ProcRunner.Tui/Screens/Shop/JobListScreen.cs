@@ -1,0 +1,124 @@
+using ProcRunner.Tui.Drawing;
+using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Screens.Parts;
+
+namespace ProcRunner.Tui.Screens.Shop;
+
+/// <summary>The jobs in hand: what each waits for, since when, who had it last. The lowest screen of a shop.</summary>
+internal sealed class JobListScreen : ListScreen
+{
+    private readonly ShopSession _session;
+    private IReadOnlyList<JobEntry> _jobs = [];
+
+    /// <summary>The list.</summary>
+    /// <param name="session">The session.</param>
+    /// <param name="word">What is to be said first; empty for nothing.</param>
+    public JobListScreen(ShopSession session, string word = "")
+        : base(session)
+    {
+        _session = session;
+        Read();
+        if (word.Length > 0)
+        {
+            Say(word, Ink.Strong);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override string Title => "Heads in the shop";
+
+    /// <inheritdoc/>
+    protected override string Asks => Next is { } job ? $"Number or stamp; Enter: {job.Stamp}" : "/ and 1: a new job";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<string> Keys =>
+        [
+            Count > 0 ? "number Enter goes on with that head" : "",
+            "/ menu: new job, find, people, gauges",
+            "+ - pages",
+            "* keys",
+        ];
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<ListColumn> Columns { get; } =
+    [
+        new("stamp", 8, 12),
+        new("waits for", 28, 40),
+        new("since", 7, 8),
+        new("last at it", 9, 16),
+        new("customer", 0, 0),
+    ];
+
+    /// <inheritdoc/>
+    protected override int Count => _jobs.Count;
+
+    /// <inheritdoc/>
+    protected override string Nothing => "No head is in work. / opens the menu; 1 there opens a new job.";
+
+    /// <inheritdoc/>
+    protected override bool HasMenu => true;
+
+    // The head that was worked at last.
+    private JobEntry? Next => _jobs is [{ State: "open" } job, ..] ? job : null;
+
+    /// <inheritdoc/>
+    public override void Return()
+    {
+        _session.LeftWork();
+        base.Return();
+        Read();
+    }
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<string> Cells(int index, Look look)
+    {
+        JobEntry job = _jobs[index];
+        return [job.Stamp, job.WaitsFor, Ago.Of(job.Since, look.Now), _session.NameOf(job.Person), job.Customer];
+    }
+
+    /// <inheritdoc/>
+    protected override string SectionOf(int index) => _jobs[index].State == "held" ? "ON HOLD" : "IN WORK";
+
+    /// <inheritdoc/>
+    protected override Turn Chosen(int index) => Open(_jobs[index].Id);
+
+    /// <inheritdoc/>
+    protected override Turn Other(string text) =>
+        _session.Store.Shop.JobsWithStamp(text).FirstOrDefault() is { } job
+            ? Open(job.Id)
+            : Refuse($"Neither a number of this list nor a stamp: {text}");
+
+    /// <inheritdoc/>
+    protected override Turn Bare() => Next is { } job ? Open(job.Id) : Turn.Stay;
+
+    /// <inheritdoc/>
+    protected override Turn Zero() => Menu();
+
+    /// <inheritdoc/>
+    protected override Turn Escaped() => Menu();
+
+    /// <inheritdoc/>
+    protected override Turn Menu() => new Turn.To(ShopMenu.Of(_session));
+
+    private Turn Open(string jobId)
+    {
+        (JobRun? run, string fault) = _session.Job(jobId);
+        if (run is null)
+        {
+            return Refuse(fault);
+        }
+
+        (Screen? screen, fault) = _session.GoOn(run);
+        return screen is null ? Refuse(fault) : new Turn.To(screen);
+    }
+
+    private void Read()
+    {
+        (IReadOnlyList<JobEntry> jobs, string trouble) = JobLedger.Read(_session.Store);
+        _jobs = [.. jobs.Where(job => !job.IsClosed)];
+        if (trouble.Length > 0)
+        {
+            Say(trouble, Ink.Mind);
+        }
+    }
+}

@@ -1,0 +1,35 @@
+using ProcRunner.Tui.Screens.Parts;
+
+namespace ProcRunner.Tui.Screens.Shop;
+
+/// <summary>Everything besides the work on heads.</summary>
+internal static class ShopMenu
+{
+    /// <summary>The menu.</summary>
+    public static Screen Of(ShopSession session) =>
+        new MenuScreen(session, session.Store.Shop.Name, () => "", () => Items(session));
+
+    private static IReadOnlyList<MenuItem> Items(ShopSession session) =>
+        [
+            MenuItem.Instead("new job: a head comes in", () => new NewJobForm(session)),
+            MenuItem.Instead("find a head: by stamp, customer, part or lot", () => new FindForm(session)),
+            MenuItem.Instead("somebody else works", () => new WhoScreen(session)),
+            MenuItem.Instead("look at a head: how it stands, history, notes, hand-over", () => Look(session)),
+            MenuItem.Instead("released and scrapped heads", () => Closed(session)),
+            MenuItem.Instead("people: who may sign", () => new PeopleScreen(session)),
+            MenuItem.Instead("gauges and their calibration", () => new GaugesScreen(session)),
+            MenuItem.Instead("settings: readout, bell, colours", () => SettingsMenu.Of(session)),
+            MenuItem.Instead("what every key does", session.Help),
+            new(() => "leave the program; everything is on the disk", () => new Turn.Leave()),
+        ];
+
+    private static PickJobScreen Look(ShopSession session) =>
+        new(session, "Look at a head", () => [.. JobLedger.Read(session.Store).Jobs.Where(job => !job.IsClosed)]);
+
+    private static PickJobScreen Closed(ShopSession session) =>
+        new(
+            session,
+            "Released and scrapped heads",
+            () => [.. JobLedger.Read(session.Store).Jobs.Where(job => job.IsClosed)]
+        );
+}

@@ -1,0 +1,108 @@
+using System.Globalization;
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+using ProcRunner.Runs;
+using ProcRunner.Tui.Drawing;
+using ProcRunner.Tui.Screens.Parts;
+
+namespace ProcRunner.Tui.Screens.Shop;
+
+/// <summary>The values that count now, a row for each characteristic and a column for each position.</summary>
+internal static class ValueTable
+{
+    private const int NameWidth = 24;
+    private const int CellWidth = 9;
+    private const string OutMark = "!";
+    private const string StaleMark = "~";
+    private const string ConcededMark = "=";
+
+    /// <summary>The table for a width; positions that don't fit beside each other stand below.</summary>
+    public static IEnumerable<TextLine> Lines(RunState run, int width)
+    {
+        Plan plan = run.Plan;
+        int fits = Math.Max(1, (width - NameWidth) / CellWidth);
+        int[] all = [.. Enumerable.Range(0, plan.Positions.Count)];
+        int[][] blocks = [.. all.Chunk(fits).Where(block => Rows(run, block).Any())];
+        TextLine[] ofHead = [.. OfHead(run)];
+        if (blocks.Length + ofHead.Length == 0)
+        {
+            yield break;
+        }
+
+        yield return new("");
+        yield return new(
+            $"VALUES THAT COUNT NOW   {OutMark} out of spec   {StaleMark} recheck   {ConcededMark} conceded",
+            Ink.Strong
+        );
+        foreach (TextLine line in ofHead)
+        {
+            yield return line;
+        }
+
+        foreach (int[] block in blocks)
+        {
+            string names = string.Concat(block.Select(p => plan.PositionName(p).PadLeft(CellWidth)));
+            yield return new(new string(' ', NameWidth) + names, Ink.Quiet);
+            foreach (TextLine line in Rows(run, block))
+            {
+                yield return line;
+            }
+        }
+    }
+
+    private static IEnumerable<TextLine> OfHead(RunState run)
+    {
+        for (int i = 0; i < run.Plan.Procedure.Characteristics.Count; i++)
+        {
+            Characteristic characteristic = run.Plan.Procedure.Characteristics[i];
+            if (characteristic.OfHead && run.Value(i, At.Head) is { } value)
+            {
+                string cell = Cell(run, i, At.Head).PadLeft(CellWidth);
+                yield return new(Name(characteristic, value.Value.Unit) + cell, InkOf([value]));
+            }
+        }
+    }
+
+    private static IEnumerable<TextLine> Rows(RunState run, int[] block)
+    {
+        for (int i = 0; i < run.Plan.Procedure.Characteristics.Count; i++)
+        {
+            Characteristic characteristic = run.Plan.Procedure.Characteristics[i];
+            ValueRecord[] values = characteristic.OfHead
+                ? []
+                : [.. block.Select(p => run.Value(i, p)).OfType<ValueRecord>()];
+            if (values.Length > 0)
+            {
+                string cells = string.Concat(block.Select(p => Cell(run, i, p).PadLeft(CellWidth)));
+                yield return new(Name(characteristic, values[0].Value.Unit) + cells, InkOf(values));
+            }
+        }
+    }
+
+    private static string Name(Characteristic characteristic, Unit unit)
+    {
+        string symbol = unit.Symbol.Length == 0 ? "" : ", " + unit.Symbol;
+        return (Fitting.Line(characteristic.Name, NameWidth - 1 - symbol.Length) + symbol).PadRight(NameWidth);
+    }
+
+    private static string Cell(RunState run, int characteristic, int position)
+    {
+        if (run.Value(characteristic, position) is not { } value)
+        {
+            return ".";
+        }
+
+        bool conceded = run.Find(new At(value.ByStep, position)) is { Conceded: true };
+        string mark =
+            value.Stale ? StaleMark
+            : value.Judgement.Verdict != Verdict.Out ? ""
+            : conceded ? ConcededMark
+            : OutMark;
+        return mark + value.Value.Value.ToString(CultureInfo.InvariantCulture);
+    }
+
+    private static Ink InkOf(IReadOnlyList<ValueRecord> values) =>
+        values.Any(v => !v.Stale && v.Judgement.Verdict == Verdict.Out) ? Ink.Bad
+        : values.Any(v => v.Stale) ? Ink.Mind
+        : Ink.Plain;
+}
