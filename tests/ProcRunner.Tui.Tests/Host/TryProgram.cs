@@ -23,7 +23,7 @@ internal static class TryProgram
         }
 
         Clock clock = new();
-        return ScreenHost.Run(new Desk(new Misbehaving(clock)), new HostOptions(kind, clock));
+        return ScreenHost.Run(new Desk(new Misbehaving(clock)), new HostOptions(kind, clock, () => true, () => true));
     }
 
     /// <summary>A wall clock that can be set back.</summary>
