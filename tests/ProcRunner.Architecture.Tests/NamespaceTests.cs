@@ -10,7 +10,7 @@ public class NamespaceTests
         ["Quantities"] = [],
         ["Trail"] = [],
         ["Problems"] = [],
-        ["Formulas"] = ["Quantities"],
+        ["Formulas"] = ["Quantities", "ShopMath"],
         ["People"] = ["Trail"],
         ["Shop"] = ["People", "Quantities", "Trail"],
         ["ShopMath"] = ["Quantities", "Shop"],

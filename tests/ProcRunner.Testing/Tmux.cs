@@ -119,7 +119,8 @@ public sealed class Tmux : IDisposable
     {
         // What runs is hung up, and may yet write: its folders are waited for.
         string shell = Do("display-message", "-p", "#{pane_pid}").Trim();
-        string[] programs = File.ReadAllText($"/proc/{shell}/task/{shell}/children").Split(' ', StringSplitOptions.TrimEntries);
+        string[] programs = File.ReadAllText($"/proc/{shell}/task/{shell}/children")
+            .Split(' ', StringSplitOptions.TrimEntries);
         Do("kill-server");
         Stopwatch waited = Stopwatch.StartNew();
         while (waited.Elapsed < Patience && programs.Any(id => id.Length > 0 && Directory.Exists($"/proc/{id}")))

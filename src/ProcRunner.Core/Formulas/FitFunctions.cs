@@ -1,4 +1,5 @@
 using ProcRunner.Quantities;
+using ProcRunner.ShopMath;
 
 namespace ProcRunner.Formulas;
 
@@ -22,7 +23,7 @@ internal static class FitFunctions
             Relation = "part smallest - hole largest",
             Source = "ISO 286-1:2010, interference fits",
             Examples = [new("leastinterference('1.6425 in', '1.6445 in')", "0.0020 in")],
-            Work = new FormulaWork.Numbers(all => all[1] - all[0]),
+            Work = new FormulaWork.Numbers(all => Fit.LeastInterference(Of(all[0]), Of(all[1])).Value),
         },
         new()
         {
@@ -34,7 +35,7 @@ internal static class FitFunctions
             Relation = "part largest - hole smallest",
             Source = "ISO 286-1:2010, interference fits",
             Examples = [new("mostinterference('1.6415 in', '1.6455 in')", "0.0040 in")],
-            Work = new FormulaWork.Numbers(all => all[1] - all[0]),
+            Work = new FormulaWork.Numbers(all => Fit.MostInterference(Of(all[0]), Of(all[1])).Value),
         },
         new()
         {
@@ -54,7 +55,16 @@ internal static class FitFunctions
             Relation = "(interference + clearance) / (expansion x diameter)",
             Source = "linear thermal expansion, as for any shrink fit",
             Examples = [new("assemblytemperature('0.10 mm', '0.02 mm', '0.0000215 1/K', '38 mm')", "146.878825 K")],
-            Work = new FormulaWork.Numbers(all => FormulaNumber.Ratio(all[0] + all[1], all[2] * all[3])),
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(
+                    ThermalFit.TemperatureDifference(
+                        Of(all[0]),
+                        Of(all[1]),
+                        new Exact(all[2], Dimension.OfExpansion),
+                        Of(all[3])
+                    )
+                )
+            ),
         },
         new()
         {
@@ -79,7 +89,24 @@ internal static class FitFunctions
                 new("hotfit('0.10 mm', '38 mm', '0.0000215 1/K', '0.0000117 1/K', '100 K')", "0.06276 mm"),
                 new("hotfit('0.10 mm', '38 mm', '0.0000114 1/K', '0.0000117 1/K', '100 K')", "0.10114 mm"),
             ],
-            Work = new FormulaWork.Numbers(all => all[0] - (all[1] * (all[2] - all[3]) * all[4])),
+            Work = new FormulaWork.Numbers(HotFit),
         },
     ];
+
+    private static FormulaNumber HotFit(IReadOnlyList<Rational> all)
+    {
+        Exact warming = new(all[4], Dimension.OfTemperatureDifference);
+        return FormulaNumber.Of(
+            ThermalFit.InterferenceLeft(
+                Of(all[0]),
+                Of(all[1]),
+                new Exact(all[2], Dimension.OfExpansion),
+                warming,
+                new Exact(all[3], Dimension.OfExpansion),
+                warming
+            )
+        );
+    }
+
+    private static Exact Of(Rational millimetres) => new(millimetres, Dimension.OfLength);
 }

@@ -1,4 +1,5 @@
 using ProcRunner.Quantities;
+using ProcRunner.ShopMath;
 
 namespace ProcRunner.Formulas;
 
@@ -12,6 +13,12 @@ internal readonly record struct FormulaNumber(Rational Value, string? Why)
         value.Numerator.GetBitLength() > MostBits || value.Denominator.GetBitLength() > MostBits
             ? Not("the number has too many digits")
             : new FormulaNumber(value, null);
+
+    /// <summary>What a calculation of the shop gives, or why it gives nothing.</summary>
+    public static FormulaNumber Of(ShopResult<Exact> result) =>
+        result.TryGet(out Exact amount, out ShopFault? fault)
+            ? amount.Value
+            : Not($"{fault.Argument}: {fault.Allowed}");
 
     public static FormulaNumber Not(string why) => new(default, why);
 

@@ -1,4 +1,5 @@
 using ProcRunner.Quantities;
+using ProcRunner.ShopMath;
 
 namespace ProcRunner.Formulas;
 
@@ -6,7 +7,6 @@ namespace ProcRunner.Formulas;
 internal static class SpeedFunctions
 {
     private const string Jones = "F. D. Jones, \"Turning and Boring\", rules for calculating cutting speeds";
-    private const double DegreesPerTurn = 360;
     private static readonly FormulaTakes Diameter = new FormulaTakes.A(Dimension.OfLength);
 
     public static IReadOnlyList<FormulaFunction> Table { get; } =
@@ -28,9 +28,12 @@ internal static class SpeedFunctions
                 new("spindlespeed('25 m/min', '12 mm')", "663.14559622 rpm"),
             ],
             Work = new FormulaWork.Numbers(all =>
-                all[1].Sign <= 0
-                    ? FormulaNumber.Not("a diameter is above zero")
-                    : RoundedDouble.Of((all[0] / all[1]).ToDouble() * DegreesPerTurn / Math.PI)
+                FormulaNumber.Of(
+                    CuttingSpeed.SpindleSpeed(
+                        new Exact(all[0], Dimension.OfSpeed),
+                        new Exact(all[1], Dimension.OfLength)
+                    )
+                )
             ),
         },
         new()
@@ -48,7 +51,12 @@ internal static class SpeedFunctions
             Source = Jones,
             Examples = [new("surfacespeed('45.83662361 rpm', '5 in')", "60.000000 ft/min")],
             Work = new FormulaWork.Numbers(all =>
-                RoundedDouble.Of((all[0] * all[1]).ToDouble() * Math.PI / DegreesPerTurn)
+                FormulaNumber.Of(
+                    CuttingSpeed.SurfaceSpeed(
+                        new Exact(all[0], Dimension.OfTurningSpeed),
+                        new Exact(all[1], Dimension.OfLength)
+                    )
+                )
             ),
         },
     ];

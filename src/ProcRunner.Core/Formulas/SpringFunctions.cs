@@ -1,4 +1,5 @@
 using ProcRunner.Quantities;
+using ProcRunner.ShopMath;
 
 namespace ProcRunner.Formulas;
 
@@ -21,7 +22,9 @@ internal static class SpringFunctions
             Relation = "(load2 - load1) / (height1 - height2)",
             Source = Linear,
             Examples = [new("springrate('51.7 lbf', '2.26 in', '81.4 lbf', '1.56 in')", "42.428571 lbf/in")],
-            Work = new FormulaWork.Numbers(all => FormulaNumber.Ratio(all[2] - all[0], all[1] - all[3])),
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(Spring.Rate(LoadOf(all[0]), HeightOf(all[1]), LoadOf(all[2]), HeightOf(all[3])))
+            ),
         },
         new()
         {
@@ -39,7 +42,16 @@ internal static class SpringFunctions
             Relation = "load + rate x (height - height2)",
             Source = Linear,
             Examples = [new("loadat('51.7 lbf', '2.26 in', '42.428571 lbf/in', '2.29 in')", "50.427143 lbf")],
-            Work = new FormulaWork.Numbers(all => all[0] + (all[2] * (all[1] - all[3]))),
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(
+                    Spring.LoadAt(
+                        LoadOf(all[0]),
+                        HeightOf(all[1]),
+                        new Exact(all[2], Dimension.OfSpringRate),
+                        HeightOf(all[3])
+                    )
+                )
+            ),
         },
         new()
         {
@@ -51,7 +63,7 @@ internal static class SpringFunctions
             Relation = "measured height - wanted height",
             Source = "the shim takes up the height",
             Examples = [new("shimfor('1.762 in', '1.700 in')", "0.062 in")],
-            Work = new FormulaWork.Numbers(all => all[0] - all[1]),
+            Work = new FormulaWork.Numbers(all => Spring.ShimFor(HeightOf(all[0]), HeightOf(all[1])).Value),
         },
         new()
         {
@@ -67,7 +79,14 @@ internal static class SpringFunctions
             Relation = "(reading - spec) / spec",
             Source = "definition of a relative deviation",
             Examples = [new("percentoff('86 lbf', '97.5 lbf')", "-11.8 %")],
-            Work = new FormulaWork.Numbers(all => FormulaNumber.Ratio(all[0] - all[1], all[1])),
+            Work = new FormulaWork.Numbers(all => FormulaNumber.Of(Spring.PartOff(PureOf(all[0]), PureOf(all[1])))),
         },
     ];
+
+    private static Exact LoadOf(Rational value) => new(value, Dimension.OfForce);
+
+    private static Exact HeightOf(Rational millimetres) => new(millimetres, Dimension.OfLength);
+
+    // The two are of one dimension, which the checker has proved; the part of one in the other has none.
+    private static Exact PureOf(Rational value) => new(value, Dimension.None);
 }

@@ -75,6 +75,12 @@ public readonly record struct Dimension(
     /// <summary>Length per turn.</summary>
     public static Dimension OfFeed => Of(length: 1, angle: -1);
 
+    /// <summary>Mass per volume.</summary>
+    public static Dimension OfDensity => Of(length: -3, mass: 1);
+
+    /// <summary>Pressure times volume per time, as of a leak.</summary>
+    public static Dimension OfLeakRate => Of(length: 2, mass: 1, time: -3);
+
     private static readonly (Dimension Dimension, string Words)[] Named =
     [
         (None, "pure number"),
@@ -95,6 +101,8 @@ public readonly record struct Dimension(
         (OfTurningSpeed, "turning speed"),
         (OfSpeed, "length per time"),
         (OfFeed, "length per turn"),
+        (OfDensity, "mass per volume"),
+        (OfLeakRate, "pressure times volume per time"),
     ];
 
     /// <summary>The dimension of a product.</summary>

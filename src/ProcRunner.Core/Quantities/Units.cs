@@ -5,7 +5,7 @@ namespace ProcRunner.Quantities;
 /// <summary>The table of units: the one place that says which there are, how they are typed, and what each is worth.</summary>
 /// <remarks>
 /// A unit is in the table only if its name means one thing in a head shop: <c>mil</c> is left out (a thousandth of an inch to
-/// some, a millimetre to others). <c>lb</c> is a force, as on a spring tester; the table has no unit of mass.
+/// some, a millimetre to others). <c>lb</c> is a force, as on a spring tester; a mass is in kg alone.
 /// </remarks>
 public static class Units
 {
@@ -245,6 +245,31 @@ public static class Units
     public static Unit InchPerTurn { get; } =
         new("in/rev", "inch per turn", Dimension.OfFeed, OneInch / Of(360m), Sp811, ["in/r", "ipr"]);
 
+    /// <summary>Kilogram.</summary>
+    public static Unit Kilogram { get; } = new("kg", "kilogram", Dimension.OfMass, Rational.One, Si, []);
+
+    /// <summary>Kilogram per cubic metre.</summary>
+    public static Unit KilogramPerCubicMetre { get; } =
+        new(
+            "kg/m3",
+            "kilogram per cubic metre",
+            Dimension.OfDensity,
+            Rational.FromRatio(1, 1000000000),
+            Si,
+            ["kg/m\u00B3"]
+        );
+
+    /// <summary>Pascal cubic metre per second, as of a leak; the same as a watt.</summary>
+    public static Unit PascalCubicMetrePerSecond { get; } =
+        new(
+            "Pa\u00B7m3/s",
+            "pascal cubic metre per second",
+            Dimension.OfLeakRate,
+            OnePascal * Of(1000000000m),
+            Si,
+            ["Pa*m3/s", "Pa\u00B7m\u00B3/s", "Pa\u22C5m\u00B3/s"]
+        );
+
     /// <summary>Every unit, in the order a list shows them.</summary>
     public static IReadOnlyList<Unit> All { get; } =
     [
@@ -286,6 +311,9 @@ public static class Units
         MetrePerMinute,
         MillimetrePerTurn,
         InchPerTurn,
+        Kilogram,
+        KilogramPerCubicMetre,
+        PascalCubicMetrePerSecond,
     ];
 
     private static readonly FrozenDictionary<string, Unit> ByText = All.SelectMany(unit =>

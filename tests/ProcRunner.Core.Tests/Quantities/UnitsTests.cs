@@ -50,6 +50,9 @@ public sealed class UnitsTests
             { "m/min", "1000", "60", "mm/s" },
             { "mm/rev", "1", "360", "mm/deg" },
             { "in/rev", "25.4", "360", "mm/deg" },
+            { "kg", "1", "1", "kg" },
+            { "kg/m3", "1", "1000000000", "kg/mm3" },
+            { "Pa\u00B7m3/s", "1", "1", "W" },
         };
 
     [Theory]
@@ -65,7 +68,7 @@ public sealed class UnitsTests
         reference switch
         {
             "N" or "N/mm" or "cm3" => Rational.FromInteger(1000),
-            "N\u00B7m" => Rational.FromInteger(1000000),
+            "N\u00B7m" or "W" => Rational.FromInteger(1000000),
             "Pa" => Rational.FromRatio(1, 1000),
             _ => Rational.One,
         };

@@ -40,7 +40,8 @@ internal sealed class ShopAtScreen : IDisposable
         get
         {
             string? file = Directory.Exists(_data["procrunner"])
-                ? Directory.GetFiles(_data["procrunner"], "*.trail", SearchOption.AllDirectories)
+                ? Directory
+                    .GetFiles(_data["procrunner"], "*.trail", SearchOption.AllDirectories)
                     .FirstOrDefault(path => Path.GetFileName(path) != "book.trail")
                 : null;
             return file is null ? [] : File.ReadAllText(file).Split('\n', StringSplitOptions.RemoveEmptyEntries);
@@ -52,7 +53,9 @@ internal sealed class ShopAtScreen : IDisposable
 
     /// <summary>Starts the program; the shell says its status when it ends.</summary>
     public void Start(string words = "", string before = "") =>
-        Tmux.Enter($"clear; stty -a > before; {before}{Executable} {words}; echo status $?; stty -a > after; echo over");
+        Tmux.Enter(
+            $"clear; stty -a > before; {before}{Executable} {words}; echo status $?; stty -a > after; echo over"
+        );
 
     /// <summary>From an empty place to the demo job's first step.</summary>
     public void StartDemo()

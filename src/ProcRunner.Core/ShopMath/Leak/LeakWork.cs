@@ -28,19 +28,19 @@ internal static class LeakWork
                 new(
                     "supply=80 psi; held=60 psi",
                     "leak-down=25 %",
-                    "a car maker's test procedure: reject above 25 %, at 80 psi at least 60 psi must hold"
+                    "two makers' published test procedures: reject above 25 %, at 80 psi at least 60 psi must hold"
                 ),
                 new("supply=552 kPa; held=414 kPa", "leak-down=25 %", "the same in kPa, as printed there"),
             ],
             Work = all =>
-                LeakTest
-                    .LeakDown(all.Amount("supply"), all.Amount("held"))
-                    .Then(part =>
-                    {
-                        Working working = new(all);
-                        working.Step("leak-down", "({supply} - {held}) / {supply}", part, Units.Percent, Units.Percent);
-                        return working.Done();
-                    }),
+                Working.OneStep(
+                    all,
+                    LeakTest.LeakDown(all.Amount("supply"), all.Amount("held")),
+                    "leak-down",
+                    "({supply} - {held}) / {supply}",
+                    Units.Percent,
+                    Units.Percent
+                ),
         },
         new()
         {
@@ -57,14 +57,52 @@ internal static class LeakWork
             Source = "definition of a ratio of readings",
             Examples = [new("held=20 inHg; blocked=25 inHg", "seal share=80 %", "20/25 by hand")],
             Work = all =>
-                LeakTest
-                    .SealShare(all.Amount("held"), all.Amount("blocked"))
-                    .Then(part =>
-                    {
-                        Working working = new(all);
-                        working.Step("seal share", "{held} / {blocked}", part, Units.Percent, Units.Percent);
-                        return working.Done();
-                    }),
+                Working.OneStep(
+                    all,
+                    LeakTest.SealShare(all.Amount("held"), all.Amount("blocked")),
+                    "seal share",
+                    "{held} / {blocked}",
+                    Units.Percent,
+                    Units.Percent
+                ),
+        },
+        new()
+        {
+            Name = "leak-rate",
+            Family = Family,
+            Summary = "leak rate from how fast a closed volume loses pressure or vacuum",
+            Details =
+                "Volume of port, hose and cup together, pump shut off. Isothermal ideal gas, the leak small against the volume.",
+            Parameters =
+            [
+                new("volume", new WorkTakes.Amount(Units.CubicCentimetre), "of port, hose and cup together"),
+                new("start", Vacuum, "reading at the start"),
+                new("end", Vacuum, "reading at the end"),
+                new("time", new WorkTakes.Amount(Units.Second), "between the two"),
+            ],
+            Source = "ideal gas: Q = V dP / dt",
+            Examples =
+            [
+                new(
+                    "volume=200 cm3; start=25 inHg; end=20 inHg; time=10 s",
+                    "leak rate=0.338639 Pa\u00B7m3/s",
+                    "worked by hand from conventional mercury, NIST SP 811 (2008), appendix B.8"
+                ),
+            ],
+            Work = all =>
+                Working.OneStep(
+                    all,
+                    LeakTest.DecayRate(
+                        all.Amount("volume"),
+                        all.Amount("start"),
+                        all.Amount("end"),
+                        all.Amount("time")
+                    ),
+                    "leak rate",
+                    "{volume} x ({start} - {end}) / {time}",
+                    Units.PascalCubicMetrePerSecond,
+                    Units.PascalCubicMetrePerSecond
+                ),
         },
     ];
 }

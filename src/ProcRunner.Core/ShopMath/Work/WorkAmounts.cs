@@ -37,8 +37,8 @@ internal static class WorkAmounts
             }
 
             IEnumerable<string> done = isUnit
-                ? bare.Select(one => one + token)
-                : [.. bare.Select(one => one + UnitOf(token)), token];
+                ? bare.Select(one => $"{one} {token}")
+                : [.. bare.Select(one => $"{one} {UnitOf(token)}"), token];
             if (!TryAdd(done, usual, read, out why))
             {
                 return false;

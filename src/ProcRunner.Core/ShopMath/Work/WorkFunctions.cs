@@ -6,7 +6,18 @@ namespace ProcRunner.ShopMath;
 public static class WorkFunctions
 {
     /// <summary>Every calculation, family by family, in the order a list shows them.</summary>
-    public static IReadOnlyList<WorkFunction> All { get; } = [.. LeakWork.Table];
+    public static IReadOnlyList<WorkFunction> All { get; } =
+    [
+        .. FitWork.Table,
+        .. StandardFitWork.Table,
+        .. PressFitWork.Table,
+        .. ThermalFitWork.Table,
+        .. BoreWork.Table,
+        .. SpringWork.Table,
+        .. WireSpringWork.Table,
+        .. CuttingWork.Table,
+        .. LeakWork.Table,
+    ];
 
     private static readonly FrozenDictionary<string, WorkFunction> ByName = All.ToFrozenDictionary(
         function => function.Name,

@@ -22,6 +22,22 @@ internal sealed class Working
         _known = new Dictionary<string, string>(arguments.Texts, StringComparer.Ordinal);
     }
 
+    /// <summary>The answer of a calculation of one step with one result, or its fault.</summary>
+    public static ShopResult<WorkAnswer> OneStep(
+        WorkArguments arguments,
+        ShopResult<Exact> result,
+        string name,
+        string formula,
+        Unit metric,
+        Unit inch
+    ) =>
+        result.Then(found =>
+        {
+            Working working = new(arguments);
+            working.Step(name, formula, found, metric, inch);
+            return working.Done();
+        });
+
     /// <summary>Makes a value known to later formulas without a step, such as one looked up.</summary>
     public void Know(string name, string text) => _known[name] = text;
 

@@ -1,0 +1,9 @@
+using System.CommandLine;
+using ProcRunner.Endurance;
+
+RootCommand root = new("Long runs of the built program: killed again and again; compiled to native code.")
+{
+    KillsCommand.Create(),
+    NativeCommand.Create(),
+};
+return root.Parse(args).Invoke();
