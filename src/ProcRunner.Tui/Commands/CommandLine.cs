@@ -53,6 +53,7 @@ internal static class CommandLine
             PeopleVerb.Create(),
             GaugesVerb.Create(),
             CheckVerb.Create(),
+            WorkVerb.Create(),
         };
         root.Options.Add(StoreOption.Store);
         root.SetAction(parsed => ScreenRun.Open(StoreOption.Given(parsed), stamp: null));
