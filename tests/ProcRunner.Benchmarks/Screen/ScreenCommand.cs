@@ -32,11 +32,11 @@ internal static class ScreenCommand
                 Enumerable.Range(0, Entries).Select(i => i.ToString(CultureInfo.InvariantCulture))
             );
 
-            // A digit is typed into the entry line, and every twentieth key rubs them out.
+            // A digit is typed into the entry line and rubbed out again.
             ScreenFigures ours = ScreenFigures.Of(
                 "procrunner",
                 "\r",
-                i => i % 20 == 19 ? "*" : "1",
+                i => i % 2 == 0 ? "1" : "\u007f",
                 program,
                 "run",
                 "DEMO",
@@ -67,7 +67,7 @@ internal static class ScreenCommand
             ("under 1 % of a core while idle", ours.IdlePercent < 1),
             ("under 60 MiB", ours.MemoryMiB < 60),
         ];
-        Array.ForEach(goals, goal => Console.WriteLine($"{goal.Goal}: {(goal.IsMet ? "met" : "NOT MET")}"));
+        Array.ForEach(goals, goal => Console.WriteLine(goal.Goal + (goal.IsMet ? ": met" : ": NOT MET")));
         return Array.TrueForAll(goals, goal => goal.IsMet) ? 0 : 1;
     }
 
@@ -96,7 +96,9 @@ internal static class ScreenCommand
             .Sum(path => File.ReadLines(path).Count());
         if (run.ExitCode != 0 || entries != Entries)
         {
-            throw new InvalidOperationException($"{entries} entries\n{said.Result}");
+            throw new InvalidOperationException(
+                string.Create(CultureInfo.InvariantCulture, $"{entries} entries\n{said.Result}")
+            );
         }
     }
 }

@@ -71,6 +71,11 @@ internal sealed record ScreenFigures(
                     count = pty.Read(Longest).Length;
                 })
             );
+            if (count == 0)
+            {
+                throw new TimeoutException($"{name} didn't answer a key.");
+            }
+
             bytes.Add(count + pty.ReadUntilQuiet(Quiet).Length);
         }
 
