@@ -5,18 +5,6 @@ namespace ProcRunner.EndToEnd.Tests.Screen;
 /// <summary>The built program on a real terminal, in a data folder of its own.</summary>
 internal sealed class ShopAtScreen : IDisposable
 {
-    // .artifacts/bin/<project>/<configuration>/ holds each project's build.
-    private static readonly string Executable = Path.GetFullPath(
-        Path.Combine(
-            AppContext.BaseDirectory,
-            "..",
-            "..",
-            "ProcRunner.Tui",
-            Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory)),
-            "procrunner"
-        )
-    );
-
     private readonly TempFolder _data = new();
     private readonly bool _isGuest;
 
@@ -54,7 +42,7 @@ internal sealed class ShopAtScreen : IDisposable
     /// <summary>Starts the program; the shell says its status when it ends.</summary>
     public void Start(string words = "", string before = "") =>
         Tmux.Enter(
-            $"clear; stty -a > before; {before}{Executable} {words}; echo status $?; stty -a > after; echo over"
+            $"clear; stty -a > before; {before}{BuiltProgram.Executable} {words}; echo status $?; stty -a > after; echo over"
         );
 
     /// <summary>From an empty place to the demo job's first step.</summary>
@@ -97,7 +85,10 @@ internal sealed class ShopAtScreen : IDisposable
     {
         string file = Tmux.Home.Write("input", input);
         using System.Diagnostics.Process process = new();
-        process.StartInfo = new("sh", ["-c", $"exec {Executable} {words} < {file} > {Tmux.Home["output"]} 2>&1"])
+        process.StartInfo = new(
+            "sh",
+            ["-c", $"exec {BuiltProgram.Executable} {words} < {file} > {Tmux.Home["output"]} 2>&1"]
+        )
         {
             UseShellExecute = false,
             Environment = { ["XDG_DATA_HOME"] = _data.Path },
