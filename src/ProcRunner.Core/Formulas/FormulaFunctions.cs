@@ -13,8 +13,10 @@ public static class FormulaFunctions
         .. AngleFunctions.Table,
         .. SeatFunctions.Table,
         .. FitFunctions.Table,
+        .. PressFitFunctions.Table,
         .. SpringFunctions.Table,
         .. SpeedFunctions.Table,
+        .. TestFunctions.Table,
     ];
 
     private static readonly FrozenDictionary<string, FormulaFunction> ByName = All.ToFrozenDictionary(

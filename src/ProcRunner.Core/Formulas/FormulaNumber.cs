@@ -16,9 +16,9 @@ internal readonly record struct FormulaNumber(Rational Value, string? Why)
 
     /// <summary>What a calculation of the shop gives, or why it gives nothing.</summary>
     public static FormulaNumber Of(ShopResult<Exact> result) =>
-        result.TryGet(out Exact amount, out ShopFault? fault)
-            ? amount.Value
-            : Not($"{fault.Argument}: {fault.Allowed}");
+        result.TryGet(out Exact amount, out ShopFault? fault) ? amount.Value : Not(fault);
+
+    public static FormulaNumber Not(ShopFault fault) => Not($"{fault.Argument}: {fault.Allowed}");
 
     public static FormulaNumber Not(string why) => new(default, why);
 

@@ -1,4 +1,5 @@
 using ProcRunner.Quantities;
+using ProcRunner.ShopMath;
 
 namespace ProcRunner.Formulas;
 
@@ -25,7 +26,7 @@ internal static class SeatFunctions
             Relation = "removed / cos(face angle)",
             Source = Cone,
             Examples = [new("sink('0.10 mm', '45 deg')", "0.141421356 mm"), new("sink('0.10 mm', '60 deg')", "0.2 mm")],
-            Work = new FormulaWork.Numbers(all => OnSlope(all[1], cosine => all[0].ToDouble() / cosine)),
+            Work = new FormulaWork.Numbers(all => Millimetres(SeatGeometry.Sink(all[0].ToDouble(), all[1].ToDouble()))),
         },
         new()
         {
@@ -38,7 +39,7 @@ internal static class SeatFunctions
             Source = Cone,
             Examples = [new("seatwidth('38.0 mm', '35.6 mm', '45 deg')", "1.697056275 mm")],
             Work = new FormulaWork.Numbers(all =>
-                OnSlope(all[2], cosine => (all[0] - all[1]).ToDouble() / (2 * cosine))
+                Millimetres(SeatGeometry.Width(all[0].ToDouble(), all[1].ToDouble(), all[2].ToDouble()))
             ),
         },
         new()
@@ -52,14 +53,14 @@ internal static class SeatFunctions
             Source = Cone,
             Examples = [new("diametergrowth('0.10 mm', '45 deg')", "0.200 mm")],
             Work = new FormulaWork.Numbers(all =>
-                OnSlope(all[1], cosine => 2 * all[0].ToDouble() * cosine / AngleFunctions.Sine(all[1]))
+                Millimetres(SeatGeometry.DiameterGrowth(all[0].ToDouble(), all[1].ToDouble()))
             ),
         },
     ];
 
-    // A face lies between flat and along the axis; neither end is a cone.
-    private static FormulaNumber OnSlope(Rational angle, Func<double, double> work) =>
-        angle.Sign <= 0 || angle >= Rational.FromInteger(90)
-            ? FormulaNumber.Not("an angle of a seat or face lies between 0 and 90 deg")
-            : RoundedDouble.Of(work(AngleFunctions.Cosine(angle)));
+    // Base units are mm and deg, as the geometry takes them.
+    private static FormulaNumber Millimetres(ShopResult<double> result) =>
+        result.TryGet(out double millimetres, out ShopFault? fault)
+            ? RoundedDouble.Of(millimetres)
+            : FormulaNumber.Not($"{fault.Argument}: {fault.Allowed}");
 }

@@ -59,5 +59,24 @@ internal static class SpeedFunctions
                 )
             ),
         },
+        new()
+        {
+            Name = "idealroughness",
+            Parameters = [new("feed", new FormulaTakes.A(Dimension.OfFeed)), new("nose radius", Diameter)],
+            Gives = new FormulaGives.A(Dimension.OfLength),
+            Summary = "best peak-to-valley roughness a feed and nose radius can leave",
+            Details = "A real surface is rougher. Peak to valley is no Ra: don't hold it against an Ra limit.",
+            Relation = "feed^2 / (8 x nose radius)",
+            Source = "geometry of circles a feed apart (from memory)",
+            Examples = [new("idealroughness('0.1 mm/rev', '0.8 mm')", "1.5625 \u00B5m")],
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(
+                    CuttingSpeed.IdealRoughness(
+                        new Exact(all[0], Dimension.OfFeed),
+                        new Exact(all[1], Dimension.OfLength)
+                    )
+                )
+            ),
+        },
     ];
 }

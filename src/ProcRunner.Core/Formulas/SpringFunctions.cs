@@ -3,7 +3,7 @@ using ProcRunner.ShopMath;
 
 namespace ProcRunner.Formulas;
 
-/// <summary>Valve springs and shims, and how far a reading is off; all exact.</summary>
+/// <summary>Valve springs and shims, and how far a reading is off; exact but for the rate from the wire.</summary>
 internal static class SpringFunctions
 {
     private const string Linear = "linear spring";
@@ -55,6 +55,67 @@ internal static class SpringFunctions
         },
         new()
         {
+            Name = "heightfor",
+            Parameters =
+            [
+                new("load", Force),
+                new("height", Length),
+                new("rate", new FormulaTakes.A(Dimension.OfSpringRate)),
+                new("wanted load", Force),
+            ],
+            Gives = new FormulaGives.A(Dimension.OfLength),
+            Summary = "height at which a spring has a wanted load",
+            Details = "Holds between free length and solid height; a wanted load of 0 gives the free length.",
+            Relation = "height - (wanted load - load) / rate",
+            Source = Linear,
+            Examples = [new("heightfor('26.2 lbf', '2.07 in', '22.987012987 lbf/in', '0 lbf')", "3.209774 in")],
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(
+                    Spring.HeightFor(
+                        LoadOf(all[0]),
+                        HeightOf(all[1]),
+                        new Exact(all[2], Dimension.OfSpringRate),
+                        LoadOf(all[3])
+                    )
+                )
+            ),
+        },
+        new()
+        {
+            Name = "wirerate",
+            Parameters =
+            [
+                new("wire", Length),
+                new("mean diameter", Length),
+                new("active coils", new FormulaTakes.A(Dimension.None)),
+                new("shear modulus", new FormulaTakes.A(Dimension.OfPressure)),
+            ],
+            Gives = new FormulaGives.A(Dimension.OfSpringRate),
+            Summary = "rate of a spring from its wire",
+            Details =
+                "Round wire, cylindrical. The mean diameter is the outside less one wire; squared ends take two from the total coils.",
+            Relation = "shear modulus x wire^4 / (8 x mean diameter^3 x active coils)",
+            Source = "Shigley, Mechanical Engineering Design, chapter 10",
+            Examples = [new("wirerate('5 mm', '30 mm', 15, '84 GPa')", "16.2037037 N/mm")],
+            Work = new FormulaWork.Numbers(WireRate),
+        },
+        new()
+        {
+            Name = "coilbind",
+            Parameters = [new("height", Length), new("lift", Length), new("solid height", Length)],
+            Gives = new FormulaGives.A(Dimension.OfLength),
+            Summary = "what a spring has left to solid at full lift",
+            Details =
+                "Not above zero, the spring binds. 0.050 to 0.060 in is common practice unless the maker says otherwise.",
+            Relation = "height - lift - solid height",
+            Source = "lengths along one axis",
+            Examples = [new("coilbind('2.07 in', '0.77 in', '1.28 in')", "0.020 in")],
+            Work = new FormulaWork.Numbers(all =>
+                FormulaNumber.Of(Spring.CoilBindMargin(HeightOf(all[0]), HeightOf(all[1]), HeightOf(all[2])))
+            ),
+        },
+        new()
+        {
             Name = "shimfor",
             Parameters = [new("measured height", Length), new("wanted height", Length)],
             Gives = new FormulaGives.A(Dimension.OfLength),
@@ -82,6 +143,19 @@ internal static class SpringFunctions
             Work = new FormulaWork.Numbers(all => FormulaNumber.Of(Spring.PartOff(PureOf(all[0]), PureOf(all[1])))),
         },
     ];
+
+    private static FormulaNumber WireRate(IReadOnlyList<Rational> all)
+    {
+        WireSpring spring = new(
+            all[0].ToDouble(),
+            all[1].ToDouble(),
+            all[2].ToDouble(),
+            Units.Megapascal.FromBase(all[3]).ToDouble()
+        );
+        return spring.Fault is { } fault
+            ? FormulaNumber.Not(fault)
+            : RoundedDouble.Of(spring.RateNewtonsPerMillimetre, Units.NewtonPerMillimetre);
+    }
 
     private static Exact LoadOf(Rational value) => new(value, Dimension.OfForce);
 

@@ -221,6 +221,14 @@ public static class Units
     public static Unit PerFahrenheit { get; } =
         new("1/degF-diff", "per degree Fahrenheit", Dimension.OfExpansion, OneFahrenheit.Pow(-1), Sp811, ["1/F\u00B0"]);
 
+    /// <summary>Square centimetre.</summary>
+    public static Unit SquareCentimetre { get; } =
+        new("cm2", "square centimetre", Dimension.OfArea, Of(100m), Si, ["cm\u00B2"]);
+
+    /// <summary>Square inch.</summary>
+    public static Unit SquareInch { get; } =
+        new("in2", "square inch", Dimension.OfArea, OneInch.Pow(2), Sp811, ["in\u00B2", "sq.in."]);
+
     /// <summary>Cubic centimetre.</summary>
     public static Unit CubicCentimetre { get; } =
         new("cm3", "cubic centimetre", Dimension.OfVolume, Of(1000m), Si, ["cm\u00B3", "cc"]);
@@ -305,6 +313,8 @@ public static class Units
         FahrenheitDifference,
         PerKelvin,
         PerFahrenheit,
+        SquareCentimetre,
+        SquareInch,
         CubicCentimetre,
         CubicInch,
         FootPerMinute,

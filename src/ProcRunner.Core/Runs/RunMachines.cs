@@ -179,7 +179,8 @@ public sealed class RunMachines
             trigger = StepTrigger.Enter;
         }
 
-        return _step.CanFire(trigger, out ICollection<string> unmet) ? null : Refusal(at, trigger, unmet);
+        // Where a state knows nothing of a trigger, the machine gives no list at all.
+        return _step.CanFire(trigger, out ICollection<string>? unmet) ? null : Refusal(at, trigger, unmet ?? []);
     }
 
     private Decision.Refused Refusal(At at, StepTrigger trigger, ICollection<string> unmet)

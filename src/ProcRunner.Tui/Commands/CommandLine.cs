@@ -49,6 +49,7 @@ internal static class CommandLine
             PeopleVerb.Create(),
             GaugesVerb.Create(),
             CheckVerb.Create(),
+            WorkVerb.Create(),
         };
         root.Options.Add(StoreOption.Store);
         root.SetAction(parsed => RunVerb.Run(DemoShop.Stamp, null, StoreOption.OfStamp(parsed, DemoShop.Stamp)));

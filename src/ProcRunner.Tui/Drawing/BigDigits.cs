@@ -1,6 +1,6 @@
 namespace ProcRunner.Tui.Drawing;
 
-/// <summary>Figures in blocks, read from two metres: five rows high, or a multiple of that.</summary>
+/// <summary>Figures and the letters of positions in blocks, read from two metres: five rows high, or a multiple of that.</summary>
 internal static class BigDigits
 {
     /// <summary>Rows of a figure at scale 1.</summary>
@@ -21,6 +21,12 @@ internal static class BigDigits
         ['.'] = ["  ", "  ", "  ", "  ", "# "],
         ['-'] = ["   ", "   ", "###", "   ", "   "],
         ['+'] = ["   ", " # ", "###", " # ", "   "],
+        ['A'] = [" ### ", "#   #", "#####", "#   #", "#   #"],
+        ['B'] = ["#### ", "#   #", "#### ", "#   #", "#### "],
+        ['C'] = ["#####", "#    ", "#    ", "#    ", "#####"],
+        ['D'] = ["#### ", "#   #", "#   #", "#   #", "#### "],
+        ['E'] = ["#####", "#    ", "#### ", "#    ", "#####"],
+        ['I'] = ["#####", "  #  ", "  #  ", "  #  ", "#####"],
         [' '] = ["  ", "  ", "  ", "  ", "  "],
     };
 

@@ -25,20 +25,30 @@ internal sealed class JobRun
     /// <param name="state">The run.</param>
     /// <param name="last">Digest of the trail's last entry.</param>
     /// <param name="person">Id of the person at work.</param>
+    /// <param name="lastEvents">What the last entry says.</param>
     public JobRun(
         Func<ShopState> shop,
         Func<string, EntryDraft, AppendResult> append,
         TimeProvider time,
         RunState state,
         Digest last,
-        string person
+        string person,
+        IReadOnlyList<RunEvent> lastEvents
     )
     {
-        (_shop, _append, _time, State, Last, Person) = (shop, append, time, state, last, person);
+        (_shop, _append, _time, State, Last) = (shop, append, time, state, last);
+        (Person, LastEvents) = (person, lastEvents);
     }
 
-    private JobRun(LocalStore store, TimeProvider time, RunState state, Digest last, string person)
-        : this(() => store.Shop, store.Append, time, state, last, person) { }
+    private JobRun(
+        LocalStore store,
+        TimeProvider time,
+        RunState state,
+        Digest last,
+        string person,
+        IReadOnlyList<RunEvent> lastEvents
+    )
+        : this(() => store.Shop, store.Append, time, state, last, person, lastEvents) { }
 
     /// <summary>The run.</summary>
     public RunState State { get; }
@@ -47,7 +57,7 @@ internal sealed class JobRun
     public Digest Last { get; private set; }
 
     /// <summary>What the last entry says.</summary>
-    public IReadOnlyList<RunEvent> LastEvents { get; private set; } = [];
+    public IReadOnlyList<RunEvent> LastEvents { get; private set; }
 
     /// <summary>Id of the person at work.</summary>
     public string Person { get; private set; }
@@ -83,7 +93,7 @@ internal sealed class JobRun
             case AppendResult.Written written:
                 state = new RunState(texts.Plan, written.Entry.Of);
                 state.Apply(written.Entry.Sequence, accepted.Events);
-                return (new JobRun(store, time, state, written.Digest, person) { LastEvents = accepted.Events }, "");
+                return (new JobRun(store, time, state, written.Digest, person, accepted.Events), "");
             case AppendResult.Failed failed:
                 return (null, failed.Why);
             default:
@@ -91,19 +101,24 @@ internal sealed class JobRun
         }
     }
 
-    /// <summary>Opens a job that is in the store; null with the reason when its trail doesn't hold.</summary>
+    /// <summary>
+    /// Opens a job that is in the store, in the hands it was last in; null with the reason when its trail doesn't hold.
+    /// </summary>
+    /// <param name="store">The store.</param>
+    /// <param name="time">The clock.</param>
+    /// <param name="jobId">The job.</param>
+    /// <param name="person">Id of the person at work where the trail names none who is still here.</param>
     public static (JobRun? Run, string Fault) Resume(LocalStore store, TimeProvider time, string jobId, string person)
     {
         (JobReading? job, string fault) = JobReading.Read(store.Reader, jobId);
-        return job is null
-            ? (null, fault)
-            : (
-                new JobRun(store, time, job.State, job.Last, job.State.Worker.Length > 0 ? job.State.Worker : person)
-                {
-                    LastEvents = job.LastEvents,
-                },
-                ""
-            );
+        if (job is null)
+        {
+            return (null, fault);
+        }
+
+        string last = job.State.Worker.Length > 0 ? job.State.Worker : job.Entries[^1].Entry.Operator;
+        bool isHere = store.Shop.People.TryGetValue(last, out Person? known) && known.RetiredAt is null;
+        return (new JobRun(store, time, job.State, job.Last, isHere ? last : person, job.LastEvents), "");
     }
 
     /// <summary>Somebody is at the machine while the job can't be handed over, being on hold: their entries are theirs.</summary>

@@ -125,7 +125,8 @@ internal sealed class SignatureCheck
         );
 
     private static bool NeedsLead(RunState before, JobMark mark) =>
-        before.Plan.Steps[mark.At.Step].Work is not StepWork.Sign sign || sign.ByLead;
+        mark.Meaning is "conceded" or "scrapped"
+        || before.Plan.Steps[mark.At.Step].Work is not StepWork.Sign { ByLead: false };
 
     private static (string Covers, string Said) Covers(RunState before, TrailEntry entry, RunEvent happened) =>
         happened switch

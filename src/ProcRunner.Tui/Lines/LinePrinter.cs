@@ -139,6 +139,10 @@ internal sealed class LinePrinter(TextWriter output)
         }
     }
 
+    /// <summary>How a way on is written.</summary>
+    public static string FormOf(WayOn way) =>
+        way.Kind is WayKind.Concession or WayKind.Scrap ? $"{way.Text} because REASON, by LEAD pin PIN" : way.Text;
+
     private void Details(Prompt prompt)
     {
         if (prompt.Window is { Origin.Length: > 0 } window)
@@ -194,22 +198,47 @@ internal sealed class LinePrinter(TextWriter output)
 
         if (prompt.Awaits == Awaited.WayOn)
         {
-            Line($"  why it matters: {(prompt.Step.Why.Length > 0 ? prompt.Step.Why : prompt.Step.Subject)}");
-            Line("  ways on:");
-            foreach (WayOn way in prompt.WaysOn)
-            {
-                Line($"    {way.Text}{WayForm(way)}");
-            }
-
-            if (prompt.Step.Taking?.RetestFirst is { } retest && prompt.WaysOn.Count == 1)
-            {
-                Line($"    first: {retest}");
-            }
+            WaysOn(prompt);
+            return;
         }
 
-        if (prompt.Choices.Count > 0 && prompt.Awaits is not Awaited.WayOn)
+        if (prompt.Choices.Count > 0)
         {
             Line($"  one of: {string.Join(" | ", prompt.Choices)}");
+        }
+
+        string form = prompt.Awaits switch
+        {
+            Awaited.Done => "enter done, and after it what there is to say of it",
+            Awaited.Part => "enter NUMBER, lot LOT",
+            Awaited.Signature => $"enter {LineWords.Sign.Form}; without a PIN it is asked",
+            _ => "",
+        };
+        if (form.Length > 0)
+        {
+            Line($"  {form}");
+        }
+
+        if (prompt.Step.MayBeLeftOut)
+        {
+            Line($"  or {LineWords.LeaveOut.Form}");
+        }
+    }
+
+    private void WaysOn(Prompt prompt)
+    {
+        Line($"  why it matters: {(prompt.Step.Why.Length > 0 ? prompt.Step.Why : prompt.Step.Subject)}");
+        Line("  ways on:");
+        foreach (WayOn way in prompt.WaysOn)
+        {
+            Line($"    {FormOf(way)}");
+        }
+
+        Line($"    a typing error: {LineWords.Correct.Form}");
+
+        if (prompt.Step.Taking?.RetestFirst is { } retest && prompt.WaysOn.Count == 1)
+        {
+            Line($"    first: {retest}");
         }
     }
 
@@ -220,9 +249,6 @@ internal sealed class LinePrinter(TextWriter output)
             Line($"  {caution.Word}: {caution.Text}");
         }
     }
-
-    private static string WayForm(WayOn way) =>
-        way.Kind is WayKind.Concession or WayKind.Scrap ? " because REASON, by LEAD pin PIN" : "";
 
     private static string Symbol(Unit? unit) => unit is null || unit.Symbol.Length == 0 ? "a number" : unit.Symbol;
 

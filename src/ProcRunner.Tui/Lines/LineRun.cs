@@ -165,9 +165,12 @@ internal sealed class LineRun
             return Answer(_job.Do(new RunCommand.LeaveOut(at, LineWords.Because(leave).Reason)));
         }
 
-        if (LineWords.After(LineWords.Sign, text) is { } sign && State.Plan.Steps[at.Step].Work is StepWork.Sign)
+        StepWork work = State.Plan.Steps[at.Step].Work;
+        if (LineWords.After(LineWords.Sign, text) is { } sign)
         {
-            return Sign(at, sign);
+            return work is StepWork.Sign
+                ? Sign(at, sign)
+                : Refuse($"the run is at {State.Plan.NameOf(at)}, which is no sign-off", []);
         }
 
         Prompt prompt = Prompter.At(State, _job.Shop, at);
@@ -176,7 +179,7 @@ internal sealed class LineRun
             return Way(at, prompt, text);
         }
 
-        if (LineWords.After(LineWords.Lift, text) is "" && State.Plan.Steps[at.Step].Work is StepWork.Cut)
+        if (LineWords.After(LineWords.Lift, text) is "" && work is StepWork.Cut)
         {
             return Answer(_job.Do(new RunCommand.LiftToMeasure(at)));
         }
@@ -195,7 +198,7 @@ internal sealed class LineRun
         {
             return Refuse(
                 $"\"{text}\" is none of the ways on from {State.Plan.NameOf(at)}: {string.Join("; ", prompt.Faults)}",
-                [.. prompt.WaysOn.Select(w => w.Text)]
+                [.. prompt.WaysOn.Select(LinePrinter.FormOf)]
             );
         }
 
@@ -208,7 +211,7 @@ internal sealed class LineRun
         string[] who = parts.Length == 2 ? parts[1].Split(' ', StringSplitOptions.RemoveEmptyEntries) : [];
         if (parts[0].Length == 0 || who.Length == 0)
         {
-            return Refuse($"a {way.Text} needs a reason and a lead", [$"{way.Text} because REASON, by LEAD pin PIN"]);
+            return Refuse($"a {way.Text} needs a reason and a lead", [LinePrinter.FormOf(way)]);
         }
 
         string pin = who is [_, "pin", var given] ? given : _input.Secret($"PIN of {who[0]}: ");
@@ -251,7 +254,7 @@ internal sealed class LineRun
     private bool Correct(string text)
     {
         (string entry, string reason) = LineWords.Because(text);
-        At? at = Focus();
+        At? at = State.LastAt ?? Focus();
         int colon = entry.IndexOf(':', StringComparison.Ordinal);
         if (colon > 0)
         {

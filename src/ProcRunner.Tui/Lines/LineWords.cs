@@ -20,7 +20,7 @@ internal static class LineWords
     public static readonly LineWord Correct = new(
         "correct",
         "correct [STEP POSITION:] ENTRY because REASON",
-        "puts another entry in place of the last one at this step, or at the step named"
+        "puts another entry in place of the one just made, or of the last one at the step named; both stay in the trail"
     );
     public static readonly LineWord LeaveOut = new(
         "not for this head",

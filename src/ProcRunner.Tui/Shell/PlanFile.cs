@@ -6,12 +6,14 @@ namespace ProcRunner.Tui.Shell;
 
 /// <summary>A procedure or head spec that a job can be opened with, with everything that is wrong with it.</summary>
 /// <param name="Name">The file's name, for a person.</param>
+/// <param name="IsOwn">True for a file of the shop's own.</param>
 /// <param name="Title">Its title and revision; empty when it can't be read.</param>
 /// <param name="Text">Its bytes, as they were when it was checked.</param>
 /// <param name="Problems">What is wrong with it.</param>
 /// <param name="GaugeKinds">Kinds of gauge that it asks for.</param>
 internal sealed record PlanFile(
     string Name,
+    bool IsOwn,
     string Title,
     byte[] Text,
     IReadOnlyList<Problem> Problems,
@@ -21,22 +23,25 @@ internal sealed record PlanFile(
     private const int MostBytes = 1_048_576;
 
     /// <summary>Every procedure in some folders, and every head spec in them.</summary>
-    public static (IReadOnlyList<PlanFile> Procedures, IReadOnlyList<PlanFile> Heads) Find(IEnumerable<string> folders)
+    /// <param name="folders">The program's own folder first, then the shop's.</param>
+    public static (IReadOnlyList<PlanFile> Procedures, IReadOnlyList<PlanFile> Heads) Find(
+        IReadOnlyList<string> folders
+    )
     {
         List<PlanFile> procedures = [];
         List<PlanFile> heads = [];
-        foreach (string path in folders.SelectMany(FilesIn))
+        foreach ((string path, bool own) in folders.SelectMany((f, i) => FilesIn(f).Select(path => (path, i > 0))))
         {
             string name = Path.GetFileName(path);
             byte[]? text = Bytes(path);
             if (text is null)
             {
-                procedures.Add(new(name, "", [], ProcedureFile.Open(path).Problems, []));
+                procedures.Add(new(name, own, "", [], ProcedureFile.Open(path).Problems, []));
             }
             else if (IsHeadSpec(text))
             {
                 Loaded<HeadSpec> head = HeadSpecFile.Load(name, text);
-                heads.Add(new(name, TitleOf(head.Value?.Title, head.Value?.Revision), text, head.Problems, []));
+                heads.Add(new(name, own, TitleOf(head.Value?.Title, head.Value?.Revision), text, head.Problems, []));
             }
             else
             {
@@ -45,7 +50,9 @@ internal sealed record PlanFile(
                 [
                     .. plan.Value?.Steps.Select(s => s.Taking?.GaugeKind).OfType<string>().Distinct() ?? [],
                 ];
-                procedures.Add(new(name, TitleOf(plan.Value?.Title, plan.Value?.Revision), text, plan.Problems, kinds));
+                procedures.Add(
+                    new(name, own, TitleOf(plan.Value?.Title, plan.Value?.Revision), text, plan.Problems, kinds)
+                );
             }
         }
 
@@ -56,9 +63,13 @@ internal sealed record PlanFile(
     public string InList()
     {
         string count = Problems.Count.ToString(System.Globalization.CultureInfo.InvariantCulture);
-        return Problems.Count == 0
-            ? $"{Title}  ({Name})"
-            : $"{Name}: {count} {(Problems.Count == 1 ? "problem" : "problems")}";
+        string what = Problems.Count switch
+        {
+            0 => Title,
+            1 => "1 problem",
+            _ => $"{count} problems",
+        };
+        return $"{Name}{(IsOwn ? " (the shop's own)" : "")}: {what}";
     }
 
     private static string TitleOf(string? title, int? revision) =>

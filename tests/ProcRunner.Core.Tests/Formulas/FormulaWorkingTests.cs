@@ -28,7 +28,8 @@ public class FormulaWorkingTests
     [InlineData("[recession] / 0", "0.0230 / 0 = ? (it divides by zero)")]
     [InlineData("spindlespeed([speed], '5 in')", "spindlespeed(60 ft/min, 5.0000) = 45.8366 rpm")]
     [InlineData("[recession] / [spec.recession.aim]", "0.0230 / 0.0520 = 0.4423")]
-    [InlineData("[recession] * [recession]", "0.0230 * 0.0230 = 0.34129 (base units of area)")]
+    [InlineData("[recession] * [recession]", "0.0230 * 0.0230 = 0.0034 cm2")]
+    [InlineData("pow([recession], 4)", "pow(0.0230, 4) = 0.116479 (base units of length^4)")]
     public void The_numbers_are_filled_in(string text, string shown) =>
         Assert.Equal(shown, Names.Compiled(text).Working(Names, Units.Inch, 4));
 

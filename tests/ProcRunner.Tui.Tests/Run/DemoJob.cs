@@ -1,4 +1,6 @@
+using System.Text;
 using ProcRunner.Runs;
+using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Testing;
 using ProcRunner.Trail;
@@ -13,13 +15,22 @@ namespace ProcRunner.Tui.Tests.Run;
 public sealed class DemoJob : IDisposable
 {
     private readonly TempFolder _folder = new();
-    private readonly LocalStore _store;
+    private LocalStore _store;
 
-    public DemoJob(bool practice = false)
+    /// <summary>A job; the head spec can be made to differ in one text, or the gauges in one more.</summary>
+    public DemoJob(bool practice = false, (string Old, string New)? head = null, Gauge? gauge = null)
     {
         (LocalStore? store, string fault) = DemoShop.Open(_folder["shop"], "test");
         _store = store ?? throw new InvalidOperationException(fault);
-        (PlanTexts? texts, _) = DemoShop.ReadPlan();
+        if (gauge is not null)
+        {
+            Assert.IsType<AppendResult.Written>(_store.AppendShop("moss", new ShopEvent.GaugeAdded(gauge)));
+        }
+
+        byte[] procedure = File.ReadAllBytes(RepoRoot.PathOf("procedures/two-valve-iron.yaml"));
+        string spec = File.ReadAllText(RepoRoot.PathOf("procedures/heads/pump-four.yaml"));
+        spec = head is { } change ? spec.Replace(change.Old, change.New, StringComparison.Ordinal) : spec;
+        (PlanTexts? texts, _) = PlanTexts.Read("procedure", procedure, "head", Encoding.UTF8.GetBytes(spec));
         JobHeader header = new()
         {
             Stamp = DemoShop.Stamp,
@@ -63,12 +74,23 @@ public sealed class DemoJob : IDisposable
         Assert.Equal(Status.Done, Lines(Entries.Take(at + 1)));
     }
 
-    /// <summary>Opens the job anew from its trail, as after a restart.</summary>
-    public void Resume()
+    /// <summary>Closes the store and opens it and the job again, as after a restart.</summary>
+    public void Reopen()
     {
-        (JobRun? run, string fault) = JobRun.Resume(_store, Machine.Time, Job.State.JobId, DemoShop.Operator);
+        string job = Job.State.JobId;
+        _store.Dispose();
+        (LocalStore? store, string fault) = DemoShop.Open(_folder["shop"], "test");
+        _store = store ?? throw new InvalidOperationException(fault);
+        (JobRun? run, fault) = JobRun.Resume(_store, Machine.Time, job, DemoShop.Operator);
         Job = run ?? throw new InvalidOperationException(fault);
     }
+
+    /// <summary>The trail's file.</summary>
+    public string TrailFile =>
+        Assert.Single(
+            Directory.GetFiles(_folder["shop"], $"*{Job.State.JobId}*", SearchOption.AllDirectories),
+            path => !path.EndsWith(".lock", StringComparison.Ordinal)
+        );
 
     /// <summary>True when the whole store verifies.</summary>
     public bool Verifies => _store.Reader.ReadTrail(Job.State.JobId).Verdict is TrailVerdict.Holds;

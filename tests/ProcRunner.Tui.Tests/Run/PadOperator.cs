@@ -68,6 +68,20 @@ internal sealed class PadOperator
         }
     }
 
+    /// <summary>Types on a whole keyboard, and Enter.</summary>
+    public void Write(string text)
+    {
+        foreach (char key in text)
+        {
+            Press(KeyPress.Of(key));
+        }
+
+        Enter();
+    }
+
+    /// <summary>Both sizes, one under the other, as they are committed.</summary>
+    public string Picture(bool ascii = false) => $"{See(80, 24, ascii)}{new string('=', 120)}\n{See(120, 40, ascii)}";
+
     /// <summary>Types a line and Enter.</summary>
     public void Enter(string keys = "")
     {

@@ -1,15 +1,18 @@
 using System.Text;
 using ProcRunner.Runs;
+using ProcRunner.Testing;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Tests.Run;
 
 /// <summary>The whole demo job, from the first step to the release, by the keys of a number pad.</summary>
-public class WholeJobTests
+public class WholeJobTests(WalkedJob walked) : IClassFixture<WalkedJob>
 {
-    // What two runs of one job can't share: times, what hangs on times and ids, and what is random.
+    // What two runs of one job can't share: times, what is random, and the digests that hang on either.
     private static readonly string[] LeftOut = ["time", "signature", "covers"];
+
+    public static TheoryData<string> Pictures => WalkedJob.Names;
 
     [Fact]
     public void By_number_pad_the_trail_is_that_of_line_mode()
@@ -17,18 +20,16 @@ public class WholeJobTests
         using DemoJob lines = new();
         Assert.Equal(Status.Done, lines.Lines(DemoJob.Entries));
 
-        using DemoJob pad = new();
-        PadOperator person = new(pad.Job);
-        foreach (string entry in DemoJob.Entries)
-        {
-            person.Take(entry);
-        }
-
-        Assert.Equal(JobStanding.Released, pad.Job.State.Standing);
-        Assert.Contains("RELEASED", person.See(), StringComparison.Ordinal);
-        Assert.True(pad.Verifies);
-        Assert.Equal(Trail(lines), Trail(pad));
+        Assert.Equal(JobStanding.Released, walked.Job.Job.State.Standing);
+        Assert.True(walked.Job.Verifies);
+        Assert.Equal(Trail(lines), Trail(walked.Job));
+        Assert.True(Trail(lines).Length > 500);
     }
+
+    [Theory]
+    [MemberData(nameof(Pictures))]
+    public void It_looks_as_committed(string name) =>
+        Golden.Match(walked.Pictures[name], $"{name.Replace(' ', '-').Replace(",", "", StringComparison.Ordinal)}.txt");
 
     private static string[] Trail(DemoJob job) =>
         [

@@ -126,6 +126,19 @@ public sealed class FirstStartTests : IDisposable
     }
 
     [Fact]
+    public void What_was_found_while_opening_is_shown_first()
+    {
+        Start().Type("1\n");
+        _doors[0].Dispose();
+        File.AppendAllText(Path.Combine(Store, "book.trail"), "{\"cut off in the mid");
+
+        Desk desk = Start();
+
+        Assert.Contains("Found while opening the store", desk.Picture(Now), StringComparison.Ordinal);
+        Assert.IsType<JobListScreen>(desk.Type("\n").Top);
+    }
+
+    [Fact]
     public void A_store_in_use_is_said_plainly_and_by_whom()
     {
         Start().Type("1\n");

@@ -137,7 +137,7 @@ internal sealed class ShopBench : IDisposable
     {
         foreach (ref byte one in bytes)
         {
-            one = ++_random;
+            one = _random = (byte)((_random + 1) % 251);
         }
     }
 }

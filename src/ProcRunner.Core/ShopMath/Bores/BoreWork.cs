@@ -152,7 +152,7 @@ internal static class BoreWork
         {
             "half" => (RockMethod.Half, "{rock} / 2"),
             "straight" => (RockMethod.Straight, "{rock}"),
-            _ => (RockMethod.Tilt, "{rock} / (1 + 2 {overhang} / {guide-length})"),
+            _ => (RockMethod.Tilt, "{rock} / (1 + 2 x {overhang} / {guide-length})"),
         };
         return RockReading
             .Clearance(

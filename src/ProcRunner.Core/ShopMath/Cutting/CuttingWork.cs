@@ -64,7 +64,7 @@ internal static class CuttingWork
                     all,
                     CuttingSpeed.SurfaceSpeed(all.Amount("spindle"), all.Amount("diameter")),
                     "speed",
-                    "pi {diameter} x {spindle}",
+                    "pi x {diameter} x {spindle}",
                     Units.MetrePerMinute,
                     Units.FootPerMinute
                 ),
@@ -106,7 +106,7 @@ internal static class CuttingWork
                     all,
                     CuttingSpeed.IdealRoughness(all.Amount("feed"), all.Amount("nose")),
                     "roughness",
-                    "{feed}\u00B2 / (8 {nose})",
+                    "{feed}\u00B2 / (8 x {nose})",
                     Units.Micrometre,
                     Units.Microinch
                 ),
@@ -129,7 +129,7 @@ internal static class CuttingWork
                     all,
                     CuttingSpeed.FeedForRoughness(all.Amount("roughness"), all.Amount("nose")),
                     "feed",
-                    "root(8 {nose} {roughness})",
+                    "root(8 x {nose} x {roughness})",
                     Units.MillimetrePerTurn,
                     Units.InchPerTurn
                 ),
@@ -145,7 +145,7 @@ internal static class CuttingWork
                 bool hasRange = all.Has("slowest") || all.Has("fastest");
                 working.Step(
                     hasRange ? "wanted spindle" : "spindle",
-                    "{speed} / (pi {diameter})",
+                    "{speed} / (pi x {diameter})",
                     wanted,
                     Units.Rpm,
                     Units.Rpm,
@@ -181,7 +181,7 @@ internal static class CuttingWork
                         );
                         working.Step(
                             "speed left",
-                            "pi {diameter} x {spindle}",
+                            "pi x {diameter} x {spindle}",
                             left,
                             Units.MetrePerMinute,
                             Units.FootPerMinute

@@ -127,7 +127,7 @@ internal static class FitWork
             Units.Inch
         );
         working.Step("most interference", "{part-largest} - {hole-smallest}", range.Most, Units.Millimetre, Units.Inch);
-        working.Say("kind", "what {least-interference} to {most-interference} is", Words(range.Kind));
+        working.Say("kind", "from {least-interference} to {most-interference}", Words(range.Kind));
     }
 
     private static ShopResult<WorkAnswer> NextOversize(WorkArguments all)

@@ -64,34 +64,38 @@ public sealed class ExpansionCurve
 
     /// <summary>How a length changes from one temperature to another, mm: length x integral of the expansion.</summary>
     /// <param name="lengthMillimetres">Not below 0.</param>
-    /// <param name="fromCelsius">Within the table.</param>
-    /// <param name="toCelsius">Within the table.</param>
-    public ShopResult<double> LengthChangeMillimetres(double lengthMillimetres, double fromCelsius, double toCelsius) =>
+    /// <param name="startCelsius">Within the table.</param>
+    /// <param name="endCelsius">Within the table.</param>
+    public ShopResult<double> LengthChangeMillimetres(
+        double lengthMillimetres,
+        double startCelsius,
+        double endCelsius
+    ) =>
         (
             Allowed.Within("length", lengthMillimetres, 0, double.MaxValue, "mm")
-            ?? Allowed.Within("from", fromCelsius, LowestCelsius, HighestCelsius, "degC")
-            ?? Allowed.Within("to", toCelsius, LowestCelsius, HighestCelsius, "degC")
+            ?? Allowed.Within("start", startCelsius, LowestCelsius, HighestCelsius, "degC")
+            ?? Allowed.Within("end", endCelsius, LowestCelsius, HighestCelsius, "degC")
         )
             is { } fault
             ? fault
-            : lengthMillimetres * (Integral(toCelsius) - Integral(fromCelsius));
+            : lengthMillimetres * (Integral(endCelsius) - Integral(startCelsius));
 
     /// <summary>The temperature that changes a length by so much, degrees Celsius; found by halving, to the last digits of a double.</summary>
     /// <param name="lengthMillimetres">Above 0.</param>
     /// <param name="changeMillimetres">Below 0 to chill. A change that the table's range can't give is a fault.</param>
-    /// <param name="fromCelsius">Within the table.</param>
-    public ShopResult<double> CelsiusForChange(double lengthMillimetres, double changeMillimetres, double fromCelsius)
+    /// <param name="startCelsius">Within the table.</param>
+    public ShopResult<double> CelsiusForChange(double lengthMillimetres, double changeMillimetres, double startCelsius)
     {
         ShopFault? fault =
             Allowed.Above0("length", lengthMillimetres, "mm")
-            ?? Allowed.Within("from", fromCelsius, LowestCelsius, HighestCelsius, "degC");
+            ?? Allowed.Within("start", startCelsius, LowestCelsius, HighestCelsius, "degC");
         if (fault is not null)
         {
             return fault;
         }
 
         double wanted = changeMillimetres / lengthMillimetres;
-        double start = Integral(fromCelsius);
+        double start = Integral(startCelsius);
         double least = Integral(LowestCelsius) - start;
         double most = Integral(HighestCelsius) - start;
         if (!(wanted >= least && wanted <= most))

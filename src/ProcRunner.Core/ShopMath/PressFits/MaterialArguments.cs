@@ -55,7 +55,7 @@ internal static class MaterialArguments
     /// <summary>What the working shows for the figures used, with where the table's are from.</summary>
     public static string Show(WorkArguments all, string part, string figure, double value, string unit) =>
         all.Texts.GetValueOrDefault($"{part}-{figure}")
-        ?? string.Create(CultureInfo.InvariantCulture, $"{value:G6} {unit}").TrimEnd();
+        ?? string.Create(CultureInfo.InvariantCulture, $"{value:0.##########} {unit}").TrimEnd();
 
     private static WorkParameter Named(string part) =>
         new($"{part}-material", Names, $"material of the {part} part, from the table", IsOptional: true);

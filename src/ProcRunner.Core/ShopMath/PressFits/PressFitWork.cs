@@ -207,12 +207,12 @@ internal static class PressFitWork
                 "contact pressure",
                 all.Has("pressure")
                     ? "{pressure}"
-                    : "{hoop-limit} ({outside}\u00B2 - {diameter}\u00B2) / ({outside}\u00B2 + {diameter}\u00B2)",
+                    : "{hoop-limit} x ({outside}\u00B2 - {diameter}\u00B2) / ({outside}\u00B2 + {diameter}\u00B2)",
                 load.PressureMegapascals
             );
             working.Step(
                 "interference",
-                "{diameter} x {contact-pressure} ({outer-give} + {inner-give})",
+                "{diameter} x {contact-pressure} x ({outer-give} + {inner-give})",
                 load.InterferenceMillimetres,
                 Units.Millimetre,
                 Units.Inch
@@ -223,7 +223,7 @@ internal static class PressFitWork
             Pressure(
                 working,
                 "contact pressure",
-                "{interference} / ({diameter} ({outer-give} + {inner-give}))",
+                "{interference} / ({diameter} x ({outer-give} + {inner-give}))",
                 load.PressureMegapascals
             );
         }
@@ -231,26 +231,26 @@ internal static class PressFitWork
         Pressure(
             working,
             "outer hoop at bore",
-            "{contact-pressure} ({outside}\u00B2 + {diameter}\u00B2) / ({outside}\u00B2 - {diameter}\u00B2)",
+            "{contact-pressure} x ({outside}\u00B2 + {diameter}\u00B2) / ({outside}\u00B2 - {diameter}\u00B2)",
             load.OuterHoopAtBoreMegapascals
         );
         Pressure(
             working,
             "outer hoop outside",
-            "2 {contact-pressure} {diameter}\u00B2 / ({outside}\u00B2 - {diameter}\u00B2)",
+            "2 x {contact-pressure} x {diameter}\u00B2 / ({outside}\u00B2 - {diameter}\u00B2)",
             load.OuterHoopAtOutsideMegapascals
         );
         Pressure(
             working,
             "inner hoop at contact",
-            "-{contact-pressure} ({diameter}\u00B2 + {inside}\u00B2) / ({diameter}\u00B2 - {inside}\u00B2)",
+            "-{contact-pressure} x ({diameter}\u00B2 + {inside}\u00B2) / ({diameter}\u00B2 - {inside}\u00B2)",
             load.InnerHoopAtContactMegapascals
         );
         Pressure(
             working,
             "inner hoop at bore",
             load.Fit.InsideMillimetres > 0
-                ? "-2 {contact-pressure} {diameter}\u00B2 / ({diameter}\u00B2 - {inside}\u00B2)"
+                ? "-2 x {contact-pressure} x {diameter}\u00B2 / ({diameter}\u00B2 - {inside}\u00B2)"
                 : "-{contact-pressure}, solid",
             load.InnerHoopAtBoreMegapascals
         );
@@ -281,7 +281,7 @@ internal static class PressFitWork
 
         working.Step(
             "push force",
-            "pi {diameter} x {length} x {friction} x {contact-pressure}",
+            "pi x {diameter} x {length} x {friction} x {contact-pressure}",
             force,
             Units.Newton,
             Units.PoundForce
@@ -303,7 +303,7 @@ internal static class PressFitWork
             .StressMegapascals(all.In("at", Units.Millimetre))
             .Then(stress =>
             {
-                const string mean = "{pressure} {inside}\u00B2 / ({outside}\u00B2 - {inside}\u00B2)";
+                const string mean = "{pressure} x {inside}\u00B2 / ({outside}\u00B2 - {inside}\u00B2)";
                 Working working = new(all);
                 Pressure(working, "radial", mean + " x (1 - {outside}\u00B2 / {at}\u00B2)", stress.Radial);
                 Pressure(working, "hoop", mean + " x (1 + {outside}\u00B2 / {at}\u00B2)", stress.Hoop);

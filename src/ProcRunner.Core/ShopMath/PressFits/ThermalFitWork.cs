@@ -99,20 +99,20 @@ internal static class ThermalFitWork
             Parameters =
             [
                 new("length", Length, "at the first temperature"),
-                new("from", Temperature, "first temperature"),
-                new("to", Temperature, "second temperature"),
+                new("start", Temperature, "first temperature"),
+                new("end", Temperature, "second temperature"),
                 .. MaterialArguments.Expanding("part"),
             ],
             Source = Linear,
             Examples =
             [
                 new(
-                    "length=12.363 in; from=80 degF; to=-108 degF; part-expansion=0.00000647 1/degF-diff",
+                    "length=12.363 in; start=80 degF; end=-108 degF; part-expansion=0.00000647 1/degF-diff",
                     "change=-0.01503785868 in",
                     Kaw
                 ),
                 new(
-                    "length=127 mm; from=20 degC; to=30 degC; part-material=aluminium-356",
+                    "length=127 mm; start=20 degC; end=30 degC; part-material=aluminium-356",
                     "change=0.027305 mm",
                     Callister
                 ),
@@ -129,15 +129,15 @@ internal static class ThermalFitWork
             Parameters =
             [
                 new("length", Length, "at the first temperature"),
-                new("from", Temperature, "first temperature, within the table"),
-                new("to", Temperature, "second temperature, within the table"),
+                new("start", Temperature, "first temperature, within the table"),
+                new("end", Temperature, "second temperature, within the table"),
                 .. Curve,
             ],
             Source = Kaw,
             Examples =
             [
                 new(
-                    $"length=12.363 in; from=80 degF; to=-108 degF; {KawTable}",
+                    $"length=12.363 in; start=80 degF; end=-108 degF; {KawTable}",
                     "change=-0.0137166664 in",
                     "table of the same notes; integral worked out apart from this program"
                 ),
@@ -155,7 +155,7 @@ internal static class ThermalFitWork
                 new("interference", Length, "on the diameter"),
                 new("clearance", Length, "wanted to drop it in, on the diameter"),
                 new("diameter", Length, "where the parts touch"),
-                new("from", Temperature, "temperature at which the interference was measured"),
+                new("start", Temperature, "temperature at which the interference was measured"),
                 new("way", new WorkTakes.Word(["chill", "heat"]), "chill what goes in, or heat what it goes into"),
                 .. Curve,
             ],
@@ -163,7 +163,7 @@ internal static class ThermalFitWork
             Examples =
             [
                 new(
-                    "interference=0.0137166664 in; clearance=0 in; diameter=12.363 in; from=80 degF; way=chill; "
+                    "interference=0.0137166664 in; clearance=0 in; diameter=12.363 in; start=80 degF; way=chill; "
                         + KawTable,
                     "temperature=-108.0000 degF",
                     "the example of length-change-by-table the other way round"
@@ -201,7 +201,7 @@ internal static class ThermalFitWork
                                 Warming(working, all, "inner warming", "{inner-at} - {measured-at}", innerWarming);
                                 working.Step(
                                     "interference left",
-                                    "{interference} - {diameter} ({outer-expansion} x {outer-warming} - {inner-expansion} x {inner-warming})",
+                                    "{interference} - {diameter} x ({outer-expansion} x {outer-warming} - {inner-expansion} x {inner-warming})",
                                     left,
                                     Units.Millimetre,
                                     Units.Inch
@@ -242,14 +242,14 @@ internal static class ThermalFitWork
             .Expansion(all, "part")
             .Then(expansion =>
             {
-                Exact warming = all.Amount("to") - all.Amount("from");
+                Exact warming = all.Amount("end") - all.Amount("start");
                 return ThermalFit
                     .LengthChange(all.Amount("length"), expansion, warming)
                     .Then(change =>
                     {
                         Working working = new(all);
                         Know(working, all, "part", expansion);
-                        Warming(working, all, "warming", "{to} - {from}", warming);
+                        Warming(working, all, "warming", "{end} - {start}", warming);
                         working.Step(
                             "change",
                             "{length} x {part-expansion} x {warming}",
@@ -267,15 +267,15 @@ internal static class ThermalFitWork
                 curve
                     .LengthChangeMillimetres(
                         all.In("length", Units.Millimetre),
-                        all.In("from", Units.Celsius),
-                        all.In("to", Units.Celsius)
+                        all.In("start", Units.Celsius),
+                        all.In("end", Units.Celsius)
                     )
                     .Then(change =>
                     {
                         Working working = new(all);
                         working.Step(
                             "change",
-                            "{length} x integral of the expansion from {from} to {to}",
+                            "{length} x integral of the expansion from {start} to {end}",
                             change,
                             Units.Millimetre,
                             Units.Inch
@@ -286,11 +286,21 @@ internal static class ThermalFitWork
 
     private static ShopResult<WorkAnswer> TemperatureByTable(WorkArguments all)
     {
+        ShopFault? fault =
+            Allowed.NotBelow0("interference", all.Amount("interference"))
+            ?? Allowed.NotBelow0("clearance", all.Amount("clearance"))
+            ?? Allowed.Above0("diameter", all.Amount("diameter"));
+        if (fault is not null)
+        {
+            return fault;
+        }
+
         double need = all.In("interference", Units.Millimetre) + all.In("clearance", Units.Millimetre);
         double change = all.Word("way") == "heat" ? need : -need;
+        Unit shown = all.Entered("start").Unit;
         return CurveOf(all)
             .Then(curve =>
-                curve.CelsiusForChange(all.In("diameter", Units.Millimetre), change, all.In("from", Units.Celsius))
+                curve.CelsiusForChange(all.In("diameter", Units.Millimetre), change, all.In("start", Units.Celsius))
             )
             .Then(celsius =>
             {
@@ -305,10 +315,10 @@ internal static class ThermalFitWork
                 );
                 working.Step(
                     "temperature",
-                    "where {diameter} x integral of the expansion from {from} is {change}",
-                    celsius,
-                    Units.Celsius,
-                    Units.Fahrenheit
+                    "where {diameter} x integral of the expansion from {start} is {change}",
+                    shown == Units.Fahrenheit ? (celsius * 1.8) + 32 : celsius,
+                    shown,
+                    shown
                 );
                 return working.Done();
             });
@@ -347,7 +357,7 @@ internal static class ThermalFitWork
     private static void Warming(Working working, WorkArguments all, string name, string formula, Exact warming)
     {
         Unit unit =
-            all.Entered(all.Has("to") ? "to" : "measured-at").Unit == Units.Fahrenheit
+            all.Entered(all.Has("end") ? "end" : "measured-at").Unit == Units.Fahrenheit
                 ? Units.FahrenheitDifference
                 : Units.KelvinDifference;
         working.Step(name, formula, warming, unit, unit, isResult: false);

@@ -75,7 +75,7 @@ internal static class SpringWork
                     all,
                     Spring.LoadAt(all.Amount("load"), all.Amount("height"), all.Amount("rate"), all.Amount("at")),
                     "load there",
-                    "{load} + {rate} ({height} - {at})",
+                    "{load} + {rate} x ({height} - {at})",
                     Units.Newton,
                     Units.PoundForce
                 ),

@@ -86,7 +86,7 @@ internal static class WireSpringWork
                         Working working = new(all);
                         working.Step(
                             "coils",
-                            "{shear-modulus} {wire}^4 / (8 {mean-diameter}\u00B3 {rate})",
+                            "{shear-modulus} x {wire}^4 / (8 x {mean-diameter}\u00B3 x {rate})",
                             coils,
                             Units.One,
                             Units.One
@@ -154,7 +154,7 @@ internal static class WireSpringWork
     {
         working.Step(
             "rate",
-            "{shear-modulus} {wire}^4 / (8 {mean-diameter}\u00B3 {coils})",
+            "{shear-modulus} x {wire}^4 / (8 x {mean-diameter}\u00B3 x {coils})",
             spring.RateNewtonsPerMillimetre,
             Units.NewtonPerMillimetre,
             Units.PoundForcePerInch
@@ -162,15 +162,21 @@ internal static class WireSpringWork
         working.Step("index", "{mean-diameter} / {wire}", spring.Index, Units.One, Units.One);
         working.Step(
             "rate with direct shear",
-            "{rate} / (1 + 1 / (2 {index}\u00B2))",
+            "{rate} / (1 + 1 / (2 x {index}\u00B2))",
             spring.RateWithShearNewtonsPerMillimetre,
             Units.NewtonPerMillimetre,
             Units.PoundForcePerInch
         );
-        working.Step("shear correction", "(2 {index} + 1) / (2 {index})", spring.ShearCorrection, Units.One, Units.One);
+        working.Step(
+            "shear correction",
+            "(2 x {index} + 1) / (2 x {index})",
+            spring.ShearCorrection,
+            Units.One,
+            Units.One
+        );
         working.Step(
             "wahl correction",
-            "(4 {index} - 1) / (4 {index} - 4) + 0.615 / {index}",
+            "(4 x {index} - 1) / (4 x {index} - 4) + 0.615 / {index}",
             spring.WahlCorrection,
             Units.One,
             Units.One
@@ -188,7 +194,7 @@ internal static class WireSpringWork
         );
         working.Step(
             "stress",
-            "{wahl-correction} x 8 {load} {mean-diameter} / (pi {wire}\u00B3)",
+            "{wahl-correction} x 8 x {load} x {mean-diameter} / (pi x {wire}\u00B3)",
             spring.StressMegapascals(newtons),
             Units.Megapascal,
             Units.Psi
@@ -199,7 +205,7 @@ internal static class WireSpringWork
     {
         working.Step(
             "mass",
-            "{coils} pi\u00B2 {wire}\u00B2 {mean-diameter} {density} / 4",
+            "{coils} x pi\u00B2 x {wire}\u00B2 x {mean-diameter} x {density} / 4",
             spring.MassKilograms(density),
             Units.Kilogram,
             Units.Kilogram

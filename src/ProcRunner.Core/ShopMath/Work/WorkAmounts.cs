@@ -6,6 +6,10 @@ namespace ProcRunner.ShopMath;
 /// <summary>Reads one quantity or a row of them.</summary>
 internal static class WorkAmounts
 {
+    // Past any size of the shop; within these no unit change and no rounding to a step leaves a decimal.
+    private const decimal TooLarge = 1_000_000_000_000m;
+    private const int MostPlaces = 15;
+
     /// <summary>
     /// Numbers with spaces between, each with its unit or followed later by the unit of all that have none. A comma is refused,
     /// since 0,5 is a half to some and a list to others.
@@ -71,6 +75,12 @@ internal static class WorkAmounts
                     quantity.Unit == Units.One
                         ? $"it has no unit; a {usual.Dimension} is wanted, as in {Sample(usual)}"
                         : $"{quantity.Unit.Symbol} is a unit of {quantity.Dimension}; a {usual.Dimension} is wanted, as in {Sample(usual)}";
+                return false;
+            }
+
+            if (Math.Abs(quantity.Value) >= TooLarge || quantity.Value.Scale > MostPlaces)
+            {
+                why = $"{text} has too many digits: no more than 12 before the point and 15 after";
                 return false;
             }
 

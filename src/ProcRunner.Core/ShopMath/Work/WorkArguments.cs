@@ -17,12 +17,18 @@ public sealed class WorkArguments
         Units.PoundForcePerInch,
         Units.PoundForceFoot,
         Units.Psi,
+        Units.SquareInch,
         Units.CubicInch,
         Units.FootPerMinute,
         Units.InchPerTurn,
     ];
 
+    private Unit? _alike;
+
     private WorkArguments() { }
+
+    /// <summary>The unit of the first argument that takes quantities of whatever kind; a pure number without one.</summary>
+    public Unit AlikeUnit => _alike ?? Units.One;
 
     /// <summary>
     /// Whether results are shown in inch units: the first length given decides, or without one, whether any argument is in
@@ -106,6 +112,7 @@ public sealed class WorkArguments
         {
             WorkTakes.Amounts several => (several.Unit, several.Least, int.MaxValue),
             WorkTakes.Amount one => (one.Unit, 1, 1),
+            WorkTakes.Alike alike => (_alike ?? UnitIn(text), alike.Least, alike.Most),
             _ => (Units.One, 1, 1),
         };
         if (!WorkAmounts.TryRead(text, usual, out IReadOnlyList<Quantity> amounts, out string? why))
@@ -119,8 +126,29 @@ public sealed class WorkArguments
             return new ShopFault(parameter.Name, text, wanted);
         }
 
+        if (parameter.Takes is WorkTakes.Alike)
+        {
+            if (amounts[0].Dimension.IsTemperaturePoint)
+            {
+                return new ShopFault(
+                    parameter.Name,
+                    text,
+                    "a place on a temperature scale is no amount: give differences, in K"
+                );
+            }
+
+            _alike ??= amounts[0].Unit;
+        }
+
         _amounts[parameter.Name] = amounts;
         return null;
+    }
+
+    // The unit that stands last; numbers without any are pure.
+    private static Unit UnitIn(string text)
+    {
+        string last = text.Split(' ', StringSplitOptions.RemoveEmptyEntries).LastOrDefault() ?? "";
+        return Quantity.TryParse(last, out Quantity quantity) ? quantity.Unit : Units.Find(last) ?? Units.One;
     }
 
     private static string Names(IReadOnlyList<WorkParameter> parameters) =>

@@ -6,10 +6,11 @@ namespace ProcRunner.ShopMath;
 /// <summary>One result: a quantity, or words where the answer is no number.</summary>
 /// <param name="Name">What it is, in words.</param>
 /// <param name="Value">Rounded to nearest at the twelfth significant digit or later; null for words.</param>
-/// <param name="Text">As it is shown: no more than six significant digits unless they are exact.</param>
+/// <param name="Text">As it is shown: six significant digits, or all of up to nine that are exact.</param>
 public sealed record WorkFigure(string Name, Quantity? Value, string Text)
 {
     private const int MostExactPlaces = 6;
+    private const int MostExactDigits = 9;
     private const int ShownDigits = 6;
     private const int KeptDigits = 12;
 
@@ -20,7 +21,11 @@ public sealed record WorkFigure(string Name, Quantity? Value, string Text)
     public static WorkFigure? Of(string name, Exact amount, Unit unit)
     {
         Rational value = amount.In(unit);
-        if (value.TryToDecimal(out decimal exact) && exact.Scale <= MostExactPlaces)
+        if (
+            value.TryToDecimal(out decimal exact)
+            && exact.Scale <= MostExactPlaces
+            && Math.Abs(value.ToDouble()) < Math.Pow(10, MostExactDigits - exact.Scale)
+        )
         {
             Quantity whole = new(exact, unit);
             return new WorkFigure(name, whole, whole.ToString());

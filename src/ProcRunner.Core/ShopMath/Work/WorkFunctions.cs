@@ -13,10 +13,18 @@ public static class WorkFunctions
         .. PressFitWork.Table,
         .. ThermalFitWork.Table,
         .. BoreWork.Table,
+        .. ReadoutWork.Table,
+        .. SeatWork.Table,
+        .. HeightWork.Table,
         .. SpringWork.Table,
         .. WireSpringWork.Table,
+        .. DeckWork.Table,
+        .. ChamberWork.Table,
+        .. PistonClearanceWork.Table,
         .. CuttingWork.Table,
         .. LeakWork.Table,
+        .. MeasurementWork.Table,
+        .. SpcWork.Table,
     ];
 
     private static readonly FrozenDictionary<string, WorkFunction> ByName = All.ToFrozenDictionary(

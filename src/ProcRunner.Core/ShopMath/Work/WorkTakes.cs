@@ -27,6 +27,21 @@ public abstract record WorkTakes
         public override string ToString() => FormattableString.Invariant($"{Unit.Dimension}, {Least} or more");
     }
 
+    /// <summary>
+    /// Quantities of whatever kind, as lengths or loads, but of one kind in all arguments of the function that take this. The
+    /// first given decides the kind, and its unit is the unit of the results.
+    /// </summary>
+    /// <param name="Least">The fewest that make sense.</param>
+    /// <param name="Most">The most.</param>
+    public sealed record Alike(int Least = 1, int Most = 1) : WorkTakes
+    {
+        /// <summary>In words.</summary>
+        public override string ToString() =>
+            Most == 1
+                ? "quantity of any kind"
+                : FormattableString.Invariant($"quantities of any one kind, {Least} or more");
+    }
+
     /// <summary>One of some words.</summary>
     /// <param name="Choices">All that are allowed, as they are written.</param>
     public sealed record Word(IReadOnlyList<string> Choices) : WorkTakes

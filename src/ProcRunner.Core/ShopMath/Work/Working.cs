@@ -95,14 +95,23 @@ internal sealed class Working
 
     private string Number(string name) => _known.GetValueOrDefault(name) ?? name.Replace('-', ' ');
 
+    // A sum, a negative number after a sign, and a number with a unit under a power stand in brackets.
+    private static string Bracketed(string number, string before, string after) =>
+        number.Contains(" + ", StringComparison.Ordinal)
+        || (number.StartsWith('-') && before.TrimEnd() is [.., '-' or '+' or 'x' or '/'])
+        || (number.Contains(' ', StringComparison.Ordinal) && after is ['\u00B2' or '\u00B3' or '^', ..])
+            ? $"({number})"
+            : number;
+
     private static string Fill(string formula, Func<string, string> text)
     {
         StringBuilder filled = new();
         int at = 0;
         while (formula.IndexOf('{', at) is var open and >= 0 && formula.IndexOf('}', open) is var close and >= 0)
         {
-            filled.Append(formula, at, open - at).Append(text(formula[(open + 1)..close]));
+            string before = formula[at..open];
             at = close + 1;
+            filled.Append(before).Append(Bracketed(text(formula[(open + 1)..close]), before, formula[at..]));
         }
 
         return filled.Append(formula, at, formula.Length - at).ToString();

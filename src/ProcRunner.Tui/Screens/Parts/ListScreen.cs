@@ -20,13 +20,13 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        [
-            Count > 0 ? "number Enter chooses" : "",
-            _pages.Count > 1 ? "+ - pages" : "",
-            HasMenu ? "/ menu" : "",
-            "0 Enter back",
-            "* keys",
-        ];
+        [Count > 0 ? "number Enter chooses" : "", PageKeys, HasMenu ? "/ menu" : "", "0 Enter back", "* keys"];
+
+    /// <summary>The keys that turn pages, where there is more than one.</summary>
+    protected string PageKeys => _pages.Count > 1 ? "+ - pages" : "";
+
+    /// <summary>True when there is room for all columns beside each other.</summary>
+    protected bool IsWide { get; private set; }
 
     /// <summary>The columns.</summary>
     protected abstract IReadOnlyList<ListColumn> Columns { get; }
@@ -45,6 +45,9 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
 
     /// <summary>A row's cells, one for each column.</summary>
     protected abstract IReadOnlyList<string> Cells(int index, Look look);
+
+    /// <summary>What stands below a row; null when rows are of one line.</summary>
+    protected virtual string? BelowOf(int index) => null;
 
     /// <summary>A row's ink.</summary>
     protected virtual Ink InkOf(int index) => Ink.Plain;
@@ -73,6 +76,7 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
     /// <inheritdoc/>
     protected override void DrawBody(Canvas canvas, Look look, Area area)
     {
+        IsWide = canvas.Width >= WideFrom;
         int row = area.Row;
         if (Intro.Length > 0)
         {
@@ -137,6 +141,11 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
             string number = (index + 1).ToString(CultureInfo.InvariantCulture);
             canvas.PutRight(rows.Column + NumberWidth - 2, row, number, Ink.Strong);
             DrawCells(canvas, row++, rows, Cells(index, look), InkOf(index));
+            if (BelowOf(index) is { } below)
+            {
+                int column = rows.Column + NumberWidth + Columns[0].Width + 2;
+                canvas.Put(column, row++, Fitting.Line(below, rows.Column + rows.Width - column), Ink.Quiet);
+            }
         }
     }
 
@@ -146,10 +155,14 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
         int end = area.Column + area.Width;
         for (int i = 0; i < Columns.Count; i++)
         {
-            int width = canvas.Width >= WideFrom ? Columns[i].Wide : Columns[i].Width;
-            width = i == Columns.Count - 1 ? end - column : Math.Min(width, end - column);
-            canvas.Put(column, row, Fitting.Line(cells[i], width), ink);
-            column += width + 2;
+            int width = IsWide ? Columns[i].Wide : Columns[i].Width;
+            bool last = i == Columns.Count - 1;
+            if (width > 0 || last)
+            {
+                width = last ? end - column : Math.Min(width, end - column);
+                canvas.Put(column, row, Fitting.Line(cells[i], width), ink);
+                column += width + 2;
+            }
         }
     }
 
@@ -162,12 +175,13 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
         {
             bool first = index == _pages[^1];
             bool heading = SectionOf(index).Length > 0 && (first || SectionOf(index) != SectionOf(index - 1));
-            int rows = heading ? 2 : 1;
+            int one = BelowOf(index) is null ? 1 : 2;
+            int rows = heading ? one + 1 : one;
             if (used + rows > height && !first)
             {
                 _pages.Add(index);
                 used = 0;
-                rows = SectionOf(index).Length > 0 ? 2 : 1;
+                rows = SectionOf(index).Length > 0 ? one + 1 : one;
             }
 
             used += rows;

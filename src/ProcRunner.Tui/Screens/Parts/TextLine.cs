@@ -6,4 +6,5 @@ namespace ProcRunner.Tui.Screens.Parts;
 /// <param name="Text">Its words; however long, it is wrapped.</param>
 /// <param name="Ink">What it means.</param>
 /// <param name="Indent">Columns before it.</param>
-internal sealed record TextLine(string Text, Ink Ink = Ink.Plain, int Indent = 0);
+/// <param name="Label">What stands before it in a column of its own; empty for nothing.</param>
+internal sealed record TextLine(string Text, Ink Ink = Ink.Plain, int Indent = 0, string Label = "");

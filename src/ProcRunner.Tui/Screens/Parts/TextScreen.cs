@@ -7,6 +7,7 @@ namespace ProcRunner.Tui.Screens.Parts;
 /// <param name="words">What the frame says besides.</param>
 internal abstract class TextScreen(IFrameWords words) : FramedScreen(words)
 {
+    private const int LabelWidth = 14;
     private int _page;
     private int _pages = 1;
 
@@ -14,8 +15,10 @@ internal abstract class TextScreen(IFrameWords words) : FramedScreen(words)
     protected override string Asks => _page + 1 < _pages ? "Enter turns the page" : "Enter goes back";
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<string> Keys =>
-        [_pages > 1 ? "+ - pages" : "", HasMenu ? "/ menu" : "", "0 Enter back", "* keys"];
+    protected override IReadOnlyList<string> Keys => [PageKeys, HasMenu ? "/ menu" : "", "0 Enter back", "* keys"];
+
+    /// <summary>The keys that turn pages, where there is more than one.</summary>
+    protected string PageKeys => _pages > 1 ? "+ - pages" : "";
 
     /// <summary>True when / opens a menu.</summary>
     protected virtual bool HasMenu => false;
@@ -38,11 +41,10 @@ internal abstract class TextScreen(IFrameWords words) : FramedScreen(words)
         List<TextLine> rows = [];
         foreach (TextLine line in Lines(area.Width))
         {
+            int width = area.Width - line.Indent - (line.Label.Length > 0 ? LabelWidth : 0);
             IEnumerable<string> wrapped =
-                line.Text.Length + line.Indent <= area.Width
-                    ? [line.Text]
-                    : Canvas.Wrap(Fitting.Words(line.Text), area.Width - line.Indent);
-            rows.AddRange(wrapped.Select(text => line with { Text = text }));
+                line.Text.Length <= width ? [line.Text] : Canvas.Wrap(Fitting.Words(line.Text), width);
+            rows.AddRange(wrapped.Select((text, i) => Row(line, text, i == 0)));
         }
 
         int height = area.Height - 1;
@@ -61,6 +63,17 @@ internal abstract class TextScreen(IFrameWords words) : FramedScreen(words)
             canvas.PutRight(area.Column + area.Width, area.Row + height, page, Ink.Quiet);
         }
     }
+
+    private static TextLine Row(TextLine line, string text, bool first) =>
+        line.Label.Length == 0
+            ? line with
+            {
+                Text = text,
+            }
+            : line with
+            {
+                Text = (first ? line.Label : "").PadRight(LabelWidth) + text,
+            };
 
     /// <inheritdoc/>
     protected override Turn Entered(string text)

@@ -131,7 +131,9 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
     private void DrawOptions(Canvas canvas, int row, int bottom)
     {
         int rows = Math.Max(1, bottom - row);
-        bool two = Options.Count > rows && Options.All(o => o.Note.Length == 0);
+        bool two =
+            Options.Count > rows
+            && Options.All(o => o.Note.Length == 0 && o.Text.Length <= ((canvas.Width - 4) / 2) - 5);
         int width = two ? (canvas.Width - 4) / 2 : canvas.Width - 4;
         _fits = rows * (two ? 2 : 1);
         int top = Options.Count <= _fits ? 0 : _top;

@@ -15,10 +15,13 @@ internal static class CautionWords
             ? step.Cautions
             : [.. plan.Procedure.Stages[step.StageIndex].Cautions.Where(c => c.Word == "WARNING").Take(1)];
 
+    /// <summary>One as text.</summary>
+    public static string Text(Caution caution) => $"{caution.Word}: {caution.Text}";
+
     /// <summary>Draws one; the row after it.</summary>
     public static int Draw(Canvas canvas, int column, int row, int width, int mostRows, Caution caution)
     {
-        int next = canvas.PutWrapped(column, row, width, mostRows, $"{caution.Word}  {caution.Text}");
+        int next = canvas.PutWrapped(column, row, width, mostRows, Text(caution));
         if (mostRows > 0)
         {
             canvas.Put(column, row, caution.Word, InkOf(caution.Word));

@@ -26,7 +26,7 @@ internal static class CorrectPages
             Options =
             [
                 .. done.Select(at => new Option(
-                    $"{work.Plan.NameOf(at)}: {Said(work, at)}",
+                    $"{work.Plan.PositionName(at.Position), -5} {work.Plan.Steps[at.Step].FullName}: {Said(work, at)}",
                     "",
                     _ => new Turn.Instead(Entry(work, at))
                 )),

@@ -37,7 +37,7 @@ internal sealed class HeadPlan
     }
 
     /// <summary>Rows of the picture, its legend included.</summary>
-    public int Rows => _kinds.Length + 1;
+    public int RowsAt(bool roomy) => (_kinds.Length * (roomy ? 2 : 1)) + 1;
 
     /// <summary>The plan for a prompt.</summary>
     public static HeadPlan Of(RunWork work, Prompt prompt)
@@ -55,21 +55,21 @@ internal sealed class HeadPlan
     public PlaceMark MarkAt(int position) => _cells[position].Mark;
 
     /// <summary>Draws it over the whole width.</summary>
-    public void Draw(Canvas canvas, int row)
+    public void Draw(Canvas canvas, int row, bool roomy)
     {
         int cell = (canvas.Width - 2) / Math.Max(1, _cylinders.Length);
         for (int i = 0; i < _cells.Length; i++)
         {
             Position position = _plan.Positions[i];
             int column = 1 + (Array.IndexOf(_cylinders, position.Cylinder) * cell);
-            Draw(canvas, column, row + Array.IndexOf(_kinds, position.Kind), cell - 1, _cells[i]);
+            Draw(canvas, column, row + (Array.IndexOf(_kinds, position.Kind) * (roomy ? 2 : 1)), cell - 1, _cells[i]);
         }
 
-        int at = canvas.Put(1, row + _kinds.Length, "front at the left:", Ink.Quiet);
+        int at = canvas.Put(1, row + RowsAt(roomy) - 1, "front at the left:", Ink.Quiet);
         foreach ((_, char shape, string word, Ink ink) in Marks)
         {
-            canvas.Put(at + 2, row + _kinds.Length, shape, ink);
-            at = canvas.Put(at + 4, row + _kinds.Length, word, Ink.Quiet);
+            canvas.Put(at + 2, row + RowsAt(roomy) - 1, shape, ink);
+            at = canvas.Put(at + 4, row + RowsAt(roomy) - 1, word, Ink.Quiet);
         }
     }
 
@@ -85,16 +85,12 @@ internal sealed class HeadPlan
         canvas.Fill(column, row, width, 1, ' ', cell.Mark == PlaceMark.Now ? Ink.Act : Ink.Plain);
         int at = canvas.Put(column, row, cell.Name, cell.Mark == PlaceMark.NotHere ? Ink.Quiet : ink);
         canvas.Put(at + 1, row, shape, ink);
-        string value = cell.Value.Length > width - 5 ? Short(cell.Value) : cell.Value;
+        string value = width < FullCell + 2 ? Short(cell.Value) : cell.Value;
         int end = canvas.Put(at + 3, row, Frame.Cut(value, width - 5), ink);
-        if (width >= FullCell)
+        int from = value.Length == 0 ? at + 3 : Math.Max(end + 1, at + (width < FullCell + 2 ? 9 : 11));
+        if (column + width - from >= word.Length)
         {
-            canvas.Put(
-                Math.Max(end + 1, at + 11),
-                row,
-                Frame.Cut(word, column + width - Math.Max(end + 1, at + 11)),
-                ink
-            );
+            canvas.Put(from, row, word, ink);
         }
     }
 
@@ -117,8 +113,14 @@ internal sealed class HeadPlan
             StepView.NotHere => PlaceMark.NotHere,
             StepView.Done => PlaceMark.Done,
             StepView.Later => PlaceMark.Recheck,
+            _ when IsStale(work, at) => PlaceMark.Recheck,
             _ => PlaceMark.Waiting,
         };
+
+    // A step still to come whose value is there from an earlier one, and has gone stale since.
+    private static bool IsStale(RunWork work, At at) =>
+        work.Plan.Steps[at.Step].Taking is { } taking
+        && work.State.Value(taking.Characteristic, at.Position) is { Stale: true };
 
     // For a step of the head a position stands as its steps of the stage do.
     private static PlaceMark OfStage(RunWork work, int stage, int position)

@@ -10,46 +10,58 @@ internal static class HistoryText
     public static IReadOnlyList<string> Of(RunWork work, int? position)
     {
         RunState state = work.State;
-        (long Sequence, string Text)[] lines =
+        string[] lines =
         [
             .. work
                 .Outlook.All.Where(a => position is null || a.Position == position)
                 .Select(a => (at: a, record: state.Find(a)))
                 .Where(a => a.record is { Sequence: > 0 })
-                .SelectMany(a => Lines(work, a.at, a.record!).Select(text => (a.record!.Sequence, text)))
+                .SelectMany(a => Lines(work, a.at, a.record!))
                 .Concat(
                     state
                         .Notes.Where(n => position is null || n.Note.At?.Position == position)
-                        .Select(n => (n.Sequence, $"note: {n.Note.Text}"))
+                        .Select(n => (n.Sequence, $"{Entry(n.Sequence)}note: {n.Note.Text}"))
                 )
-                .OrderByDescending(l => l.Item1),
+                .OrderByDescending(l => l.Item1)
+                .Select(l => l.Item2),
         ];
-        return lines.Length == 0
-            ? ["Nothing was entered here yet."]
-            : [.. lines.Select(l => string.Create(CultureInfo.InvariantCulture, $"entry {l.Sequence, 4}  {l.Text}"))];
+        return lines.Length == 0 ? ["Nothing was entered here yet."] : lines;
     }
 
-    private static IEnumerable<string> Lines(RunWork work, At at, StepRecord record)
+    private static IEnumerable<(long Sequence, string Text)> Lines(RunWork work, At at, StepRecord record)
     {
         string name = work.Plan.NameOf(at);
+        string entry = Entry(record.Sequence);
         if (record.Readings.Count == 0)
         {
             string said = record.Said.Length > 0 ? record.Said : "done";
-            yield return $"{name}: {said}{(record.Standing == StepStanding.LeftOut ? " (left out)" : "")}";
+            string left = record.Standing == StepStanding.LeftOut ? " (left out)" : "";
+            yield return (record.Sequence, $"{entry}{name}: {said}{left}");
             yield break;
         }
 
-        foreach (TakenReading reading in record.Readings)
+        // Of several readings at a step only the last one's entry is known here.
+        for (int i = record.Readings.Count - 1; i >= 0; i--)
         {
-            string verdict =
-                !reading.Good ? ", out of spec"
-                : reading.Judgement.Verdict == Verdict.In ? ", in limits"
-                : "";
-            string places =
-                reading.Places.Count > 1
-                    ? $" ({string.Join(" ", reading.Places.Select(p => p.Value.Value.ToString(CultureInfo.InvariantCulture)))})"
-                    : "";
-            yield return $"{name}: {reading.Value}{places}{verdict}{(record.Conceded ? ", conceded" : "")}";
+            bool last = i == record.Readings.Count - 1;
+            string conceded = last && record.Conceded ? ", conceded" : "";
+            string text = $"{(last ? entry : "before that  ")}{name}: {Words(record.Readings[i])}{conceded}";
+            yield return (record.Sequence, text);
         }
+    }
+
+    private static string Entry(long sequence) => string.Create(CultureInfo.InvariantCulture, $"entry {sequence, 5}  ");
+
+    private static string Words(TakenReading reading)
+    {
+        string verdict =
+            !reading.Good ? ", out of spec"
+            : reading.Judgement.Verdict == Verdict.In ? ", in limits"
+            : "";
+        string places = string.Join(
+            " ",
+            reading.Places.Select(p => p.Value.Value.ToString(CultureInfo.InvariantCulture))
+        );
+        return reading.Places.Count > 1 ? $"{reading.Value} ({places}){verdict}" : $"{reading.Value}{verdict}";
     }
 }

@@ -1,11 +1,10 @@
-using System.Globalization;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 
 namespace ProcRunner.Tui.Screens.Run;
 
 /// <summary>The value that is out of spec in a reading: the one furthest over or under.</summary>
-/// <param name="Name">Of what.</param>
+/// <param name="Name">Of what, and at which of its places.</param>
 /// <param name="Value">What it is.</param>
 /// <param name="Judgement">What it was judged by.</param>
 /// <param name="Beyond">By how much and which way; empty where the fault is of another kind.</param>
@@ -16,8 +15,13 @@ internal sealed record OutValue(string Name, Quantity Value, Judgement Judgement
     {
         if (reading.Judgement.Verdict == Verdict.Out)
         {
-            Quantity[] places = [.. reading.Places.Select(p => p.Value)];
-            return Of(reading.Characteristic, places.Length > 0 ? places : [reading.Value], reading.Judgement);
+            OutValue worst = Of(
+                reading.Characteristic,
+                reading.Places.Count > 0 ? [.. reading.Places.Select(p => p.Value)] : [reading.Value],
+                reading.Judgement
+            );
+            string place = reading.Places.FirstOrDefault(p => p.Value == worst.Value).Place ?? "";
+            return reading.Places.Count > 1 ? worst with { Name = $"{worst.Name}, {place}" } : worst;
         }
 
         return reading.Worked.FirstOrDefault(w => w.Judgement.Verdict == Verdict.Out) is { } worked
@@ -41,10 +45,7 @@ internal sealed record OutValue(string Name, Quantity Value, Judgement Judgement
 
     private static string Difference(Quantity more, Quantity less, string way)
     {
-        string by =
-            more.Unit == less.Unit
-                ? string.Create(CultureInfo.InvariantCulture, $" by {more.Value - less.Value} {more.Unit}")
-                : "";
-        return $"{way}{by}";
+        Exact by = new(Exact.Of(more).Value - Exact.Of(less).Value, more.Dimension);
+        return $"{way} by {Show.In(by, less.Unit)}";
     }
 }

@@ -12,31 +12,52 @@ namespace ProcRunner.Tui.Screens.Run;
 /// </summary>
 internal static class ReadingScale
 {
+    private const int MostReadings = 5;
+
+    /// <summary>True when the window has an end to draw.</summary>
+    public static bool HasScale(Prompt prompt) => Ends(prompt.Window) is not null;
+
     /// <summary>Draws it into a rectangle of at least 6 rows.</summary>
-    public static void Draw(Canvas canvas, Look look, int column, int row, int width, int height, Prompt prompt)
+    /// <returns>The row after it.</returns>
+    public static int Draw(
+        Canvas canvas,
+        Look look,
+        int column,
+        int row,
+        int width,
+        int height,
+        Prompt prompt,
+        IReadOnlyList<Quantity> typed
+    )
     {
         TakenReading[] readings = [.. prompt.Before];
         int next = row;
         if (Ends(prompt.Window) is { } ends)
         {
             DrawScale(canvas, look, column, row, width, ends, readings, prompt.Window);
+            if (typed.Count > 0)
+            {
+                Mark(canvas, column, row, width, ends, typed);
+            }
+
             next += 5;
         }
 
-        int room = row + height - next;
+        int room = Math.Min(row + height - next - 1, MostReadings);
         if (readings.Length == 0 || room < 1)
         {
-            return;
+            return next;
         }
 
-        int first = Math.Max(0, readings.Length - Math.Max(0, room - 1));
         canvas.Put(column, next++, "readings here so far", Ink.Quiet);
-        for (int i = first; i < readings.Length; i++)
+        for (int i = Math.Max(0, readings.Length - room); i < readings.Length; i++)
         {
             string number = string.Create(CultureInfo.InvariantCulture, $"{i + 1, 2}  {readings[i].Value}");
             int end = canvas.Put(column, next, Frame.Cut(number, width));
             canvas.Put(end + 2, next++, Frame.Cut(Word(readings[i]), column + width - end - 2), InkOf(readings[i]));
         }
+
+        return next;
     }
 
     private static void DrawScale(
@@ -50,9 +71,6 @@ internal static class ReadingScale
         Judgement window
     )
     {
-        int left = column + 3;
-        int right = column + width - 4;
-        int Place(double value) => left + (int)Math.Round((value - ends.From) / (ends.To - ends.From) * (right - left));
         canvas.Fill(column, row + 2, width, 1, look.Glyphs.Line, Ink.Quiet);
         foreach (
             (Quantity? end, string name) in new[] { (window.Low, "low"), (window.Aim, "aim"), (window.High, "high") }
@@ -60,7 +78,7 @@ internal static class ReadingScale
         {
             if (end is { } limit)
             {
-                int at = Place(ValueOf(limit));
+                int at = Place(ValueOf(limit), ends, column, width);
                 string number = limit.Value.ToString(CultureInfo.InvariantCulture);
                 canvas.Put(at, row + 2, look.Glyphs.Upright, Ink.Strong);
                 canvas.Put(Centred(at, name, column, width), row, name, Ink.Quiet);
@@ -71,9 +89,34 @@ internal static class ReadingScale
         for (int i = Math.Max(0, readings.Length - 9); i < readings.Length; i++)
         {
             double value = Exact.Of(readings[i].Value).Value.ToDouble();
-            int at = Math.Clamp(Place(value), column, column + width - 1);
+            int at = Math.Clamp(Place(value, ends, column, width), column, column + width - 1);
             canvas.Put(at, row + 3, (char)('0' + ((i + 1) % 10)), InkOf(readings[i]));
         }
+    }
+
+    private static void Mark(
+        Canvas canvas,
+        int column,
+        int row,
+        int width,
+        (double From, double To) ends,
+        IReadOnlyList<Quantity> typed
+    )
+    {
+        foreach (Quantity value in typed)
+        {
+            int at = Math.Clamp(Place(ValueOf(value), ends, column, width), column, column + width - 1);
+            canvas.Put(at, row + 3, 'x', Ink.Strong);
+        }
+
+        canvas.Put(column, row + 4, "x typed now", Ink.Quiet);
+    }
+
+    // Far outside is just outside: a slip of the finger can be a million times the window.
+    private static int Place(double value, (double From, double To) ends, int column, int width)
+    {
+        double share = Math.Clamp((value - ends.From) / (ends.To - ends.From), -1, 2);
+        return column + 3 + (int)Math.Round(share * (width - 7));
     }
 
     private static int Centred(int at, string text, int column, int width) =>

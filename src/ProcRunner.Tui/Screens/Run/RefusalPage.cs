@@ -12,10 +12,11 @@ namespace ProcRunner.Tui.Screens.Run;
 /// </summary>
 internal sealed class RefusalPage(RunWork work, Prompt prompt) : RunPage(work)
 {
+    private readonly bool _isNew = work.TakeAlarm();
     private readonly OutValue? _out = prompt.Before.Count > 0 ? OutValue.Of(prompt.Before[^1]) : null;
 
     /// <inheritdoc/>
-    public override bool RingsBell => true;
+    public override bool RingsBell => _isNew || base.RingsBell;
 
     /// <inheritdoc/>
     public override void Draw(Canvas canvas, Look look)
@@ -66,6 +67,9 @@ internal sealed class RefusalPage(RunWork work, Prompt prompt) : RunPage(work)
         return WayPages.Take(Work, prompt.At, prompt.WaysOn[choice - 1], this);
     }
 
+    /// <inheritdoc/>
+    protected override Turn Escape() => Turn.Back;
+
     /// <summary>Goes on after the way was given to the job.</summary>
     public Turn Go(Jobs.JobAnswer answer, string typed) => After(answer, typed);
 
@@ -111,7 +115,8 @@ internal sealed class RefusalPage(RunWork work, Prompt prompt) : RunPage(work)
 
     private int Why(Canvas canvas, int row, int end)
     {
-        foreach (string fault in prompt.Faults)
+        // The first fault stands beside the large number already, in figures.
+        foreach (string fault in prompt.Faults.Skip(_out is { Beyond.Length: > 0 } ? 1 : 0))
         {
             row = canvas.PutWrapped(1, row, canvas.Width - 2, Math.Clamp(end - row, 0, 3), fault, Ink.Strong);
         }

@@ -8,6 +8,8 @@ namespace ProcRunner.Tui.Screens.Run;
 /// </summary>
 internal abstract class RunPage(RunWork work) : Screen
 {
+    private bool _stands;
+
     /// <inheritdoc/>
     public override bool IsPractice => Work.State.Job is { Practice: true };
 
@@ -26,17 +28,22 @@ internal abstract class RunPage(RunWork work) : Screen
     /// <inheritdoc/>
     public sealed override Turn Press(KeyPress key)
     {
+        // What was refused stands in the line to be mended or entered again; the next character begins anew, so that a
+        // gauge's next reading isn't hung onto it.
+        bool stands = _stands;
+        _stands = false;
+        bool free = Line.IsEmpty || stands;
         switch (key.Kind)
         {
             case KeyKind.Enter:
                 Trouble = null;
                 return Entered(Line.Take());
-            case KeyKind.Character when key.Text == "/" && Line.IsEmpty:
+            case KeyKind.Character when key.Text == "/" && free:
                 return Slash();
             case KeyKind.Character when key.Text == "*":
             case KeyKind.Backspace:
                 return RubOut();
-            case KeyKind.Character when key.Text == "+" && Line.IsEmpty && Scrolls:
+            case KeyKind.Character when key.Text == "+" && free && Scrolls:
                 return Scroll(1);
             case KeyKind.Escape:
                 return Escape();
@@ -45,6 +52,11 @@ internal abstract class RunPage(RunWork work) : Screen
             case KeyKind.PageDown or KeyKind.Down:
                 return Scroll(1);
             default:
+                if (stands)
+                {
+                    Line.Take();
+                }
+
                 Line.Press(key);
                 return Turn.Stay;
         }
@@ -89,6 +101,7 @@ internal abstract class RunPage(RunWork work) : Screen
     {
         Trouble = new Trouble(why, whatToDo);
         Line.Restore(typed);
+        _stands = true;
         return new Turn.Instead(this);
     }
 

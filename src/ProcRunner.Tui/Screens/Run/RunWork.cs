@@ -16,6 +16,7 @@ internal sealed class RunWork
     private readonly Dictionary<At, EntryForm> _forms = [];
     private At? _chosen;
     private long _seen = -1;
+    private long _alarmed = -1;
     private Outlook? _outlook;
     private Prompt? _prompt;
 
@@ -67,6 +68,14 @@ internal sealed class RunWork
     /// <summary>Takes the cautions of the stage in hand as read.</summary>
     public void Acknowledge() => _acknowledged.Add(Prompt!.Step.StageIndex);
 
+    /// <summary>True the first time a result out of spec is shown: coming back to it from the menu rings no bell.</summary>
+    public bool TakeAlarm()
+    {
+        bool due = _alarmed != State.Sequence;
+        _alarmed = State.Sequence;
+        return due;
+    }
+
     /// <summary>What was typed so far at a step; kept while another one is looked at.</summary>
     public EntryForm FormOf(Prompt prompt)
     {
@@ -94,7 +103,13 @@ internal sealed class RunWork
     {
         if (answer is JobAnswer.Recorded recorded)
         {
-            string[] said = [.. recorded.Events.Select(e => LineWording.Of(State, e)).Where(s => s.Length > 0)];
+            string[] said =
+            [
+                .. recorded
+                    .Events.OrderBy(e => e is RunEvent.WentStale or RunEvent.Reopened or RunEvent.GaugeChosen)
+                    .Select(e => LineWording.Of(State, e))
+                    .Where(s => s.Length > 0),
+            ];
             Said = said.Length == 0 ? "recorded" : string.Join("; ", said);
             _forms.Clear();
         }

@@ -21,7 +21,7 @@ internal static class SignPages
             release ? "Release this head: who signs?" : $"Sign the stage {stage}, {sign.Meaning}: who signs?"
         )
         {
-            About = [.. Covered(work, prompt, release), prompt.Step.Say],
+            About = [.. Covered(work, prompt, release).Append(prompt.Step.Say).Where(line => line.Length > 0)],
             Options = people,
             Label = "who signs",
             OnEnter = people.Count > 0 ? (people[0].Text, people[0].Take) : null,
@@ -43,7 +43,7 @@ internal static class SignPages
         new Turn.Instead(
             new AskPage(work, title)
             {
-                About = [$"{person.Name} signs."],
+                About = [$"{person.Name} signs; the PIN isn't shown and isn't kept."],
                 Label = $"PIN of {person.Name}",
                 Secret = true,
                 Typed = take,
@@ -108,9 +108,9 @@ internal static class SignPages
             CultureInfo.InvariantCulture,
             $"Conceded: {conceded}.  Left out: {leftOut}.  Out of spec at first and put right: {retaken - conceded}."
         );
-        if (work.Prompt is { Recheck.Length: > 0 } again)
+        if (work.State.Find(prompt.At) is { Standing: StepStanding.Done } before)
         {
-            yield return $"Signed before; to be signed again: {again.Recheck}";
+            yield return $"Signed before by {before.Said}; what it covers has changed since.";
         }
     }
 }

@@ -1,16 +1,21 @@
 using System.Globalization;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
+using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Drawing;
 
 namespace ProcRunner.Tui.Screens.Run;
 
-/// <summary>Lays a step out: the number or the choices at the left, the picture at the right, the head's plan beneath.</summary>
+/// <summary>
+/// Lays a step out: the number or the choices at the left with what belongs to it, a picture or the position at the right,
+/// the head's plan and the cautions beneath. Everything keeps its place from step to step.
+/// </summary>
 internal sealed class StepDrawing
 {
     private const int NumberRow = Frame.Top + 2;
     private const int LabelWidth = 9;
+    private const int RoomyRows = 34;
     private readonly Canvas _canvas;
     private readonly Look _look;
     private readonly RunWork _work;
@@ -18,86 +23,69 @@ internal sealed class StepDrawing
     private readonly EntryForm _form;
     private readonly int _panel;
     private readonly int _left;
+    private readonly bool _roomy;
 
     /// <summary>A drawing of a prompt.</summary>
     public StepDrawing(Canvas canvas, Look look, RunWork work, Prompt prompt, EntryForm form)
     {
         (_canvas, _look, _work, _prompt, _form) = (canvas, look, work, prompt, form);
-        int panelWidth = canvas.Width >= 110 ? 40 : 28;
-        _panel = canvas.Width - panelWidth;
+        _panel = canvas.Width - (canvas.Width >= 110 ? 40 : 28);
         _left = _panel - 3;
+        _roomy = canvas.Height >= RoomyRows;
     }
 
     /// <summary>Draws all between head and foot.</summary>
     public void Draw()
     {
-        HeadPlan plan = HeadPlan.Of(_work, _prompt);
         Figure? figure = _form.Question is null ? Figure.Of(_work.State, _prompt) : null;
-        if (figure is not null && !BigDigits.CanDraw(figure.Digits))
-        {
-            figure = null;
-        }
-
+        figure = figure is { } number && BigDigits.CanDraw(number.Digits) ? number : null;
+        bool wordsHoldCautions = figure is null && _prompt.Awaits != Awaited.Reading;
         int bottom = _canvas.Height - Frame.BottomRows;
-        if (figure is not null)
-        {
-            bottom -= Cautions(bottom);
-        }
-
-        int planRow = bottom - plan.Rows;
-        plan.Draw(_canvas, planRow);
+        bottom -= wordsHoldCautions ? 0 : Cautions(bottom);
+        HeadPlan plan = HeadPlan.Of(_work, _prompt);
+        int end = bottom - plan.RowsAt(_roomy) - (_roomy ? 1 : 0);
+        plan.Draw(_canvas, end + (_roomy ? 1 : 0), _roomy);
         _canvas.Put(1, Frame.Top, $" {Heading.Of(_prompt)} ", Ink.Act);
-        if (figure is not null)
-        {
-            DrawNumber(figure, planRow);
-        }
-        else
-        {
-            DrawWords(planRow);
-        }
-
-        DrawPanel(planRow);
+        int row = figure is null ? DrawWords(end - 1, wordsHoldCautions) : DrawNumber(figure, end - 1);
+        DrawEarlier(row + 1, end - 1);
+        _canvas.Put(1, end - 1, "next", Ink.Quiet);
+        _canvas.Put(LabelWidth + 1, end - 1, Frame.Cut(NextStep.Of(_work, _prompt.At), _left - LabelWidth));
+        DrawPanel(end, figure is not null);
     }
 
-    // The signal word stands first, so that it is seen even where the rest is long.
     private int Cautions(int bottom)
     {
         IReadOnlyList<Caution> cautions = CautionWords.At(_work.Plan, _prompt.Step);
-        if (cautions.Count == 0)
-        {
-            return 0;
-        }
-
-        int[] rows = [.. cautions.Select(c => 1 + ((c.Word.Length + c.Text.Length) / (_canvas.Width - 4)))];
-        int row = bottom - rows.Sum();
+        int width = _canvas.Width - 2;
+        int rows = cautions.Sum(c => Canvas.Wrap(CautionWords.Text(c), width).Count);
+        int row = bottom - rows;
         foreach (Caution caution in cautions)
         {
-            row = CautionWords.Draw(_canvas, 1, row, _canvas.Width - 2, bottom - row, caution);
+            row = CautionWords.Draw(_canvas, 1, row, width, bottom - row, caution);
         }
 
-        return rows.Sum();
+        return rows;
     }
 
-    private void DrawNumber(Figure figure, int planRow)
+    private int DrawNumber(Figure figure, int end)
     {
-        int lines = 6;
-        int room = planRow - NumberRow - lines - 1;
+        const int Lines = 7;
         int scale = 1;
         while (
-            BigDigits.WidthOf(figure.Digits, scale + 1) + figure.Unit.Length + 3 <= _left
-            && BigDigits.Rows * (scale + 1) <= room
+            BigDigits.WidthOf(figure.Digits, scale + 1) + figure.Unit.Length + 4 <= _left
+            && BigDigits.Rows * (scale + 1) <= end - NumberRow - Lines
         )
         {
             scale++;
         }
 
-        _canvas.Put(2, NumberRow - 1, figure.Label, Ink.Quiet);
+        int label = _canvas.Put(2, NumberRow - 1, figure.Label, Ink.Quiet);
+        _canvas.Put(label + 3, NumberRow - 1, InfoLines.Left(_prompt, _work.Job.Shop.Readout), Ink.Strong);
         BigDigits.Draw(_canvas, 2, NumberRow, figure.Digits, _look.Glyphs, Ink.Strong, scale);
         int rows = BigDigits.Rows * scale;
-        int after = 2 + BigDigits.WidthOf(figure.Digits, scale) + 2;
+        int after = BigDigits.WidthOf(figure.Digits, scale) + 4;
         _canvas.Put(after, NumberRow + rows - 1, figure.Unit, Ink.Strong);
-        int row = Places(NumberRow + rows + 1);
-        Info(row, planRow);
+        return Info(Places(NumberRow + rows + (_roomy ? 1 : 0)), end);
     }
 
     // Values given so far, then the places still to come: what is typed is seen where it went.
@@ -126,40 +114,50 @@ internal sealed class StepDrawing
             column = _canvas.Put(column, row, text, ink) + 2;
         }
 
-        return row + 1;
+        return row + (_roomy ? 2 : 1);
     }
 
-    private void Info(int row, int end)
+    private int Info(int row, int end)
     {
         foreach ((string label, string text, Ink ink) in InfoLines.Of(_work, _prompt))
         {
             if (row >= end)
             {
-                return;
+                break;
             }
 
             _canvas.Put(1, row, label, Ink.Quiet);
-            row = _canvas.PutWrapped(LabelWidth + 1, row, _left - LabelWidth, Math.Min(2, end - row), text, ink);
+            row = _canvas.PutWrapped(
+                LabelWidth + 1,
+                row,
+                _left - LabelWidth,
+                Math.Min(label == "how" ? 6 : 3, end - row),
+                text,
+                ink
+            );
         }
+
+        return row;
     }
 
-    private void DrawWords(int planRow)
+    private int DrawWords(int end, bool withCautions)
     {
-        int row = Frame.Top + 2;
+        int row = NumberRow;
         if (_form.Question is { } question)
         {
-            row = _canvas.PutWrapped(1, row, _left, 3, $"\"{question.Typed}\": {question.Why}", Ink.Mind);
-            row = Choices(row + 1, planRow, question.Meanings);
-            _canvas.PutWrapped(1, row + 1, _left, planRow - row - 1, "Or type the reading again, with its point.");
-            return;
+            row = _canvas.PutWrapped(1, row, _left, 4, $"\"{question.Typed}\": {question.Why}", Ink.Mind);
+            row = Choices(row + 1, end, question.Meanings);
+            return _canvas.PutWrapped(
+                1,
+                row + 1,
+                _left,
+                Math.Max(0, end - row - 1),
+                "Or type it again, with its point."
+            );
         }
 
-        row = _canvas.PutWrapped(1, row, _left, planRow - row, _prompt.Step.Say);
-        if (_prompt.Choices.Count > 0)
-        {
-            row = Choices(row + 1, planRow, _prompt.Choices);
-        }
-
+        row = _canvas.PutWrapped(1, row, _left, end - row, _prompt.Step.Say);
+        row = _prompt.Choices.Count > 0 ? Choices(row + 1, end, _prompt.Choices) : row;
         row = Places(row + 1);
         if (_prompt.Awaits == Awaited.Part && _form.IsBegun)
         {
@@ -167,12 +165,12 @@ internal sealed class StepDrawing
             row += 2;
         }
 
-        foreach (Caution caution in _prompt.Step.Cautions)
+        foreach (Caution caution in withCautions ? _prompt.Step.Cautions : [])
         {
-            row = CautionWords.Draw(_canvas, 1, row, _left, Math.Max(0, planRow - row), caution);
+            row = CautionWords.Draw(_canvas, 1, row, _left, Math.Max(0, end - row), caution);
         }
 
-        Info(row + 1, planRow);
+        return Info(row + 1, end);
     }
 
     private int Choices(int row, int end, IReadOnlyList<string> choices)
@@ -186,25 +184,56 @@ internal sealed class StepDrawing
         return row;
     }
 
-    private void DrawPanel(int planRow)
+    // Where there is room, what was entered at this position before.
+    private void DrawEarlier(int row, int end)
     {
-        int top = Frame.Top + 2;
+        if (!_roomy || end - row < 4)
+        {
+            return;
+        }
+
+        IReadOnlyList<string> lines = HistoryText.Of(_work, _prompt.At.Position);
+        int most = end - 1 - row - 1;
+        _canvas.Put(1, row, "here before, the latest first", Ink.Quiet);
+        for (int i = 0; i < lines.Count && i < most; i++)
+        {
+            _canvas.Put(3, row + 1 + i, Frame.Cut(lines[i], _left - 3), Ink.Quiet);
+        }
+    }
+
+    private void DrawPanel(int end, bool besideNumber)
+    {
         int width = _canvas.Width - _panel - 1;
+        int top = Frame.Top + 1;
+        int height = Math.Min(end - top, 22);
         if (_prompt.Awaits == Awaited.Readout && CutLevel.Of(_work, _prompt) is { Count: > 2 } levels)
         {
-            string where = _prompt.At.Position == Runs.At.Head ? "the deck" : $"the seat at {_prompt.Position}";
+            string where = _prompt.At.Position == At.Head ? "the deck" : $"the metal at {_prompt.Position}";
             _canvas.Put(_panel, Frame.Top, $"section of {where}", Ink.Quiet);
-            CutSection.Draw(_canvas, _look, _panel, top - 1, width, planRow - top, levels);
+            CutSection.Draw(_canvas, _look, _panel, top, width, height, levels);
         }
-        else if (_prompt.Awaits == Awaited.Reading)
+        else if (_prompt.Awaits == Awaited.Reading && (ReadingScale.HasScale(_prompt) || _prompt.Before.Count > 0))
         {
             _canvas.Put(_panel, Frame.Top, Frame.Cut(_prompt.Step.Taking!.Characteristic, width), Ink.Quiet);
-            ReadingScale.Draw(_canvas, _look, _panel, top - 1, width, planRow - top, _prompt);
+            int row = ReadingScale.Draw(_canvas, _look, _panel, top, width, height, _prompt, _form.Values);
+            string say = besideNumber ? _prompt.Step.Say : "";
+            _canvas.PutWrapped(_panel, row + 1, width, Math.Max(0, end - row - 1), say);
         }
-        else if (_prompt.Awaits is Awaited.Done or Awaited.NumberSet && _prompt.Step.Why.Length > 0)
+        else
         {
-            _canvas.Put(_panel, Frame.Top, "why", Ink.Quiet);
-            _canvas.PutWrapped(_panel, top - 1, width, planRow - top, _prompt.Step.Why, Ink.Quiet);
+            DrawPosition(top, width, end);
         }
+    }
+
+    private void DrawPosition(int top, int width, int end)
+    {
+        int row = top + 1;
+        if (_prompt.At.Position != At.Head && BigDigits.CanDraw(_prompt.Position))
+        {
+            BigDigits.Draw(_canvas, _panel, row, _prompt.Position, _look.Glyphs, Ink.Strong, _roomy ? 2 : 1);
+            row += (BigDigits.Rows * (_roomy ? 2 : 1)) + 1;
+        }
+
+        _canvas.PutWrapped(_panel, row, width, Math.Max(0, end - row), _prompt.Step.Why, Ink.Quiet);
     }
 }

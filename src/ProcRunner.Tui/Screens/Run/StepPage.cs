@@ -9,7 +9,12 @@ namespace ProcRunner.Tui.Screens.Run;
 internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
 {
     private const int TroubleRows = 4;
+    private bool _asks;
     private readonly EntryForm _form = work.FormOf(prompt);
+    private readonly bool _isNewQuestion = prompt.Question is not null && work.TakeAlarm();
+
+    /// <inheritdoc/>
+    public override bool RingsBell => base.RingsBell || (_form.Question is not null && (_isNewQuestion || _asks));
 
     /// <inheritdoc/>
     public override void Draw(Canvas canvas, Look look)
@@ -49,6 +54,9 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
                 return After(Work.Do(new RunCommand.Enter(prompt.At, whole.Text)), typed);
             case EntryOutcome.Fault fault:
                 return Refuse(fault.Why, fault.WhatToDo, typed);
+            case EntryOutcome.Doubt:
+                _asks = true;
+                return new Turn.Instead(this);
             default:
                 return Turn.Stay;
         }

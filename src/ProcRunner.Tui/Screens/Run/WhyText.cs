@@ -9,16 +9,15 @@ internal static class WhyText
     /// <summary>The keys of a run.</summary>
     public static IReadOnlyList<string> Keys { get; } =
     [
-        "Keys: the number pad is enough.",
-        "0-9 . -   a number; 1+17/32 is one and seventeen thirty-seconds; a unit may follow: 52 thou",
-        "Enter     takes what is typed. Alone it says done, or that the readout shows the number to set;",
-        "          where something is measured it does nothing",
-        "/         in an empty field: the menu, and back from it",
-        "*         or Backspace rubs out; in an empty field it takes the last place back",
-        "+         in an empty field of a long list: the next part of it",
-        "Esc       one page back; what was recorded is always kept",
-        "Several places: one at a time with Enter, as a gauge sends them, or all in one line with spaces.",
-        "A part: its number, Enter, its lot, Enter; - for no lot.",
+        "The keys (a number pad is enough)",
+        "Enter: takes what is typed; alone it says done, or that the readout is set",
+        "0-9 . - : a number; 1+17/32 is a mixed fraction; a unit may follow: 52 thou",
+        "/ in an empty field: the menu, and back from it",
+        "* or Backspace: rubs out; in an empty field it takes the last place back",
+        "+ in an empty field: the next part of a long list",
+        "Esc: one page back; what was recorded is kept",
+        "Several places: one by one with Enter, or in one line with spaces",
+        "A part: its number, Enter, its lot, Enter; - for no lot",
     ];
 
     /// <summary>All of it for a prompt.</summary>

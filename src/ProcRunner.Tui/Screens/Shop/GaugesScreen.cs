@@ -15,16 +15,16 @@ internal sealed class GaugesScreen(ShopSession session) : ListScreen(session)
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        ["number Enter: calibrated until", "/ adds a gauge", "+ - pages", "0 Enter back"];
+        ["number Enter: calibrated until", "/ adds a gauge", PageKeys, "0 Enter back"];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns { get; } =
     [
         new("id", 4, 8),
-        new("name", 22, 36),
+        new("name", 26, 34),
         new("kind", 11, 16),
         new("shows", 9, 12),
-        new("\u00b1 (k=2)", 10, 12),
+        new("uncertainty", 0, 12),
         new("calibrated until", 0, 0),
     ];
 
@@ -48,9 +48,7 @@ internal sealed class GaugesScreen(ShopSession session) : ListScreen(session)
     protected override IReadOnlyList<string> Cells(int index, Look look)
     {
         Gauge gauge = _gauges[index];
-        string until = gauge.CalibratedUntil is { } day
-            ? Ago.Day(day) + (HasRunOut(gauge) ? " RUN OUT" : "")
-            : "no date";
+        string until = gauge.CalibratedUntil is { } day ? (HasRunOut(gauge) ? "PAST " : "") + Ago.Day(day) : "no date";
         return [gauge.Id, gauge.Name, gauge.Kind, gauge.Resolution.ToString(), gauge.Uncertainty.ToString(), until];
     }
 

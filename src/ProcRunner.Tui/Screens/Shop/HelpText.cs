@@ -52,5 +52,5 @@ internal static class HelpText
         ),
     ];
 
-    private static TextLine Key(string key, string does) => new($"{key, -14}{does}", Indent: 2);
+    private static TextLine Key(string key, string does) => new(does, Indent: 2, Label: key);
 }

@@ -7,6 +7,23 @@ namespace ProcRunner.Tui.Screens.Shop;
 /// <summary>The jobs in hand: what each waits for, since when, who had it last. The lowest screen of a shop.</summary>
 internal sealed class JobListScreen : ListScreen
 {
+    private static readonly ListColumn[] Wide =
+    [
+        new("stamp", 0, 12),
+        new("waits for", 0, 40),
+        new("since", 0, 8),
+        new("who", 0, 14),
+        new("customer", 0, 0),
+    ];
+
+    private static readonly ListColumn[] Narrow =
+    [
+        new("stamp", 8, 0),
+        new("waits for", 38, 0),
+        new("since", 7, 0),
+        new("who", 0, 0),
+    ];
+
     private readonly ShopSession _session;
     private IReadOnlyList<JobEntry> _jobs = [];
 
@@ -32,22 +49,10 @@ internal sealed class JobListScreen : ListScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        [
-            Count > 0 ? "number Enter goes on with that head" : "",
-            "/ menu: new job, find, people, gauges",
-            "+ - pages",
-            "* keys",
-        ];
+        [Count > 0 ? "number Enter goes on" : "", "/ menu: new job, find, people", PageKeys, "* keys"];
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<ListColumn> Columns { get; } =
-    [
-        new("stamp", 8, 12),
-        new("waits for", 28, 40),
-        new("since", 7, 8),
-        new("last at it", 9, 16),
-        new("customer", 0, 0),
-    ];
+    protected override IReadOnlyList<ListColumn> Columns => IsWide ? Wide : Narrow;
 
     /// <inheritdoc/>
     protected override int Count => _jobs.Count;
@@ -75,6 +80,9 @@ internal sealed class JobListScreen : ListScreen
         JobEntry job = _jobs[index];
         return [job.Stamp, job.WaitsFor, Ago.Of(job.Since, look.Now), _session.NameOf(job.Person), job.Customer];
     }
+
+    /// <inheritdoc/>
+    protected override string? BelowOf(int index) => IsWide ? null : _jobs[index].Customer;
 
     /// <inheritdoc/>
     protected override string SectionOf(int index) => _jobs[index].State == "held" ? "ON HOLD" : "IN WORK";

@@ -34,7 +34,7 @@ internal sealed class JobScreen : TextScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        [CanGoOn ? "1 Enter goes on with the work" : "", "+ - pages", "/ menu: history, notes, hold", "0 Enter back"];
+        [CanGoOn ? "1 Enter goes on" : "", PageKeys, "/ menu: history, notes", "0 Enter back"];
 
     private bool CanGoOn => !_fromRun && _run.State.Standing == JobStanding.Open;
 

@@ -46,7 +46,8 @@ internal sealed class JobState
         yield return Fact("waits for", waits.Length > 0 ? waits : "nothing");
         if (isOpen)
         {
-            yield return Fact("open now", $"{Number(outlook.Open.Count())} steps");
+            int open = outlook.Open.Count();
+            yield return Fact("open now", open == 1 ? "1 step" : $"{Number(open)} steps");
         }
 
         yield return Fact("customer", job.Customer);
@@ -164,7 +165,7 @@ internal sealed class JobState
 
     private static string Beside(Mark? mark) => mark is null ? "" : $", {mark.Name} beside";
 
-    private static TextLine Fact(string name, string text) => new($"{name, -14}{Fitting.Words(text)}");
+    private static TextLine Fact(string name, string text) => new(Fitting.Words(text), Label: name);
 
     private static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -33,7 +33,7 @@ internal sealed class NotesScreen : TextScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        [CanWrite ? "1 Enter writes a note" : "", "+ - pages", "0 Enter back"];
+        [CanWrite ? "1 Enter writes a note" : "", PageKeys, "0 Enter back"];
 
     private bool CanWrite => _run.State.Standing is JobStanding.Open or JobStanding.Held;
 

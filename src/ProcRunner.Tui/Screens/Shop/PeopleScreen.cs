@@ -15,11 +15,11 @@ internal sealed class PeopleScreen(ShopSession session) : ListScreen(session)
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        ["number Enter: PIN, name, role, retire", "/ adds a person", "+ - pages", "0 Enter back"];
+        ["number Enter changes", "/ adds a person", PageKeys, "0 Enter back"];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns { get; } =
-    [new("name", 28, 40), new("role", 9, 12), new("id", 14, 20), new("", 0, 0)];
+    [new("name", 24, 40), new("role", 9, 12), new("id", 10, 20), new("", 0, 0)];
 
     /// <inheritdoc/>
     protected override int Count => _people.Count;

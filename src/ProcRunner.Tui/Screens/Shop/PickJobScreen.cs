@@ -10,14 +10,30 @@ namespace ProcRunner.Tui.Screens.Shop;
 internal sealed class PickJobScreen(ShopSession session, string title, Func<IReadOnlyList<JobEntry>> read)
     : ListScreen(session)
 {
+    private static readonly ListColumn[] Wide =
+    [
+        new("stamp", 0, 12),
+        new("state", 0, 9),
+        new("since", 0, 8),
+        new("customer", 0, 32),
+        new("", 0, 0),
+    ];
+
+    private static readonly ListColumn[] Narrow =
+    [
+        new("stamp", 8, 0),
+        new("state", 8, 0),
+        new("since", 7, 0),
+        new("customer", 0, 0),
+    ];
+
     private IReadOnlyList<JobEntry> _jobs = read();
 
     /// <inheritdoc/>
     protected override string Title => title;
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<ListColumn> Columns { get; } =
-    [new("stamp", 8, 12), new("state", 8, 9), new("since", 7, 8), new("customer", 18, 30), new("", 0, 0)];
+    protected override IReadOnlyList<ListColumn> Columns => IsWide ? Wide : Narrow;
 
     /// <inheritdoc/>
     protected override int Count => _jobs.Count;
@@ -36,9 +52,11 @@ internal sealed class PickJobScreen(ShopSession session, string title, Func<IRea
     protected override IReadOnlyList<string> Cells(int index, Look look)
     {
         JobEntry job = _jobs[index];
-        string last = job.Found.Length > 0 ? job.Found : job.WaitsFor;
-        return [job.Stamp, job.State, Ago.Of(job.Since, look.Now), job.Customer, last];
+        return [job.Stamp, job.State, Ago.Of(job.Since, look.Now), job.Customer, More(index)];
     }
+
+    /// <inheritdoc/>
+    protected override string? BelowOf(int index) => IsWide ? null : More(index);
 
     /// <inheritdoc/>
     protected override Turn Chosen(int index)
@@ -46,4 +64,6 @@ internal sealed class PickJobScreen(ShopSession session, string title, Func<IRea
         (JobRun? run, string fault) = session.Job(_jobs[index].Id);
         return run is null ? Refuse(fault) : new Turn.To(new JobScreen(session, run));
     }
+
+    private string More(int index) => _jobs[index].Found.Length > 0 ? _jobs[index].Found : _jobs[index].WaitsFor;
 }

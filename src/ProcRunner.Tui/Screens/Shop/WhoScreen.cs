@@ -15,7 +15,7 @@ internal sealed class WhoScreen(ShopSession session, Func<Turn>? next = null) : 
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        ["number Enter chooses", "+ - pages", next is null ? "0 Enter back" : "0 Enter leaves", "* keys"];
+        ["number Enter chooses", PageKeys, next is null ? "0 Enter back" : "0 Enter leaves", "* keys"];
 
     /// <inheritdoc/>
     protected override string Intro =>

@@ -57,7 +57,7 @@ public class ExpansionCurveTests
     {
         WorkBench.Gives(
             "length-change",
-            "length=12.363 in; from=80 degF; to=-108 degF; part-expansion=0.00000647 1/degF-diff",
+            "length=12.363 in; start=80 degF; end=-108 degF; part-expansion=0.00000647 1/degF-diff",
             "change=-0.01503785868 in"
         );
         double change = Known.Value(Curve.LengthChangeMillimetres(12.363 * 25.4, Celsius(80), Celsius(-108))) / 25.4;
@@ -87,8 +87,8 @@ public class ExpansionCurveTests
     [Fact]
     public void Outside_the_table_nothing_is_said()
     {
-        Assert.Equal("to", Known.Fault(Curve.LengthChangeMillimetres(50, 20, -210)).Argument);
-        Assert.Equal("from", Known.Fault(Curve.LengthChangeMillimetres(50, 30, 20)).Argument);
+        Assert.Equal("end", Known.Fault(Curve.LengthChangeMillimetres(50, 20, -210)).Argument);
+        Assert.Equal("start", Known.Fault(Curve.LengthChangeMillimetres(50, 30, 20)).Argument);
         Assert.Equal("temperature", Known.Fault(Curve.PerKelvinAt(double.NaN)).Argument);
         Assert.Equal("length", Known.Fault(Curve.CelsiusForChange(0, -0.1, 20)).Argument);
     }
@@ -106,7 +106,7 @@ public class ExpansionCurveTests
             WorkBench
                 .Fault(
                     "length-change-by-table",
-                    "length=1 in; from=20 degC; to=0 degC; temperatures=20 0 degC; expansions=0.00001 1/K"
+                    "length=1 in; start=20 degC; end=0 degC; temperatures=20 0 degC; expansions=0.00001 1/K"
                 )
                 .Argument
         );

@@ -194,6 +194,24 @@ public class PressFitTests
         );
     }
 
+    // The short forms for one material, Shigley eq. 3-57 (from memory) and Ugural and Fenster, chapter 8: radii a, b, c, interference
+    // delta on the radius; Poisson's ratio falls out.
+    [Property]
+    public void One_material_agrees_with_the_short_forms(byte inside, byte middle, byte outside, byte poisson)
+    {
+        Elasticity steel = new(200_000, poisson / 510.0);
+        (double a, double b) = (1.0 + inside, 2.0 + inside + middle);
+        double c = b + 1 + outside;
+        const double delta = 0.01;
+
+        double hollow =
+            200_000 * delta / b * (((c * c) - (b * b)) * ((b * b) - (a * a))) / (2 * b * b * ((c * c) - (a * a)));
+        double solid = 200_000 * delta / b * ((c * c) - (b * b)) / (2 * c * c);
+
+        Assert.Equal(hollow, At(Fit(2 * a, 2 * b, 2 * c, steel, steel), 2 * delta).PressureMegapascals, 1e-8);
+        Assert.Equal(solid, At(Fit(0, 2 * b, 2 * c, steel, steel), 2 * delta).PressureMegapascals, 1e-8);
+    }
+
     [Property]
     public void A_stiffer_head_takes_more_pressure(ushort modulus)
     {

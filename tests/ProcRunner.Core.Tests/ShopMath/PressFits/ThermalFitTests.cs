@@ -28,7 +28,7 @@ public class ThermalFitTests
     public void Cold_shrinks_steel(string to, string change) =>
         WorkBench.Gives(
             "length-change",
-            $"length=38 mm; from=20 degC; to={to}; part-material=steel-1020",
+            $"length=38 mm; start=20 degC; end={to}; part-material=steel-1020",
             "change=" + change
         );
 

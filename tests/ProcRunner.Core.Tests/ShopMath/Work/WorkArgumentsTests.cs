@@ -36,6 +36,8 @@ public class WorkArgumentsTests
     [InlineData("readings=1 2 mm", "size", "a size")]
     [InlineData("size=1 in; readings=1 mm", "readings", "2 or more")]
     [InlineData("size=1 in; readings=1,5 2,5 mm", "readings", "no number")]
+    [InlineData("size=1000000000000 in", "size", "too many digits")]
+    [InlineData("size=0.0000000000000001 in", "size", "too many digits")]
     [InlineData("size=1 in; way=left", "way", "up, down")]
     [InlineData("size=1 in; count=1 in", "count", "in is a unit of length")]
     public void What_is_wrong_is_named(string given, string argument, string why)

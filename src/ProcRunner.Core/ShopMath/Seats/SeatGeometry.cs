@@ -1,0 +1,148 @@
+namespace ProcRunner.ShopMath;
+
+/// <summary>
+/// Geometry of seats and faces. Diameters and lengths in mm; angles in deg, measured from the plane square to the guide's
+/// axis (30 deg is flatter than 45 deg), between 0 and 90. On a seat of angle a the radius changes by 1/tan(a) per depth;
+/// all else follows by plane geometry of a cone.
+/// </summary>
+public static class SeatGeometry
+{
+    private const string Millimetre = "mm";
+
+    /// <summary>How far a valve sinks along its axis when metal is taken square off a seat or face: removed / cos(angle).</summary>
+    public static ShopResult<double> Sink(double removedMillimetres, double faceAngleDegrees) =>
+        OnFace("face angle", faceAngleDegrees) ?? removedMillimetres / Cosine(faceAngleDegrees);
+
+    /// <summary>The metal square off the face that a sink along the axis means: sink x cos(angle).</summary>
+    public static ShopResult<double> RemovedForSink(double sinkMillimetres, double faceAngleDegrees) =>
+        OnFace("face angle", faceAngleDegrees) ?? sinkMillimetres * Cosine(faceAngleDegrees);
+
+    /// <summary>Width along the face between two diameters: (outer - inner) / (2 cos(angle)).</summary>
+    public static ShopResult<double> Width(
+        double outerDiameterMillimetres,
+        double innerDiameterMillimetres,
+        double seatAngleDegrees
+    ) =>
+        RightWayRound(innerDiameterMillimetres, outerDiameterMillimetres)
+        ?? OnFace("seat angle", seatAngleDegrees)
+        ?? (outerDiameterMillimetres - innerDiameterMillimetres) / (2 * Cosine(seatAngleDegrees));
+
+    /// <summary>Outer diameter of a seat from its inner one: inner + 2 width cos(angle).</summary>
+    public static ShopResult<double> OuterDiameter(
+        double innerDiameterMillimetres,
+        double widthMillimetres,
+        double seatAngleDegrees
+    ) =>
+        (
+            Allowed.Above0("inner diameter", innerDiameterMillimetres, Millimetre)
+            ?? Allowed.Above0("width", widthMillimetres, Millimetre)
+            ?? AllowedAngles.OfFace("seat angle", seatAngleDegrees)
+        )
+            is { } fault
+            ? fault
+            : innerDiameterMillimetres + (2 * widthMillimetres * Cosine(seatAngleDegrees));
+
+    /// <summary>Inner diameter of a seat from its outer one: outer - 2 width cos(angle); it must come out above 0.</summary>
+    public static ShopResult<double> InnerDiameter(
+        double outerDiameterMillimetres,
+        double widthMillimetres,
+        double seatAngleDegrees
+    )
+    {
+        double taken = 2 * widthMillimetres * Cosine(seatAngleDegrees);
+        return
+            (
+                Allowed.Above0("outer diameter", outerDiameterMillimetres, Millimetre)
+                ?? Allowed.Above0("width", widthMillimetres, Millimetre)
+                ?? AllowedAngles.OfFace("seat angle", seatAngleDegrees)
+                ?? (
+                    taken < outerDiameterMillimetres
+                        ? null
+                        : new ShopFault(
+                            "width",
+                            Allowed.Show(widthMillimetres, Millimetre),
+                            "a seat that wide leaves no opening inside its outer diameter"
+                        )
+                )
+            )
+                is { } fault
+            ? fault
+            : outerDiameterMillimetres - taken;
+    }
+
+    /// <summary>
+    /// What a seat's diameter grows by at one depth when the same cone is cut deeper: 2 depth / tan(angle).
+    /// </summary>
+    public static ShopResult<double> DiameterGrowth(double depthMillimetres, double seatAngleDegrees) =>
+        OnFace("seat angle", seatAngleDegrees) ?? 2 * depthMillimetres / Tangent(seatAngleDegrees);
+
+    /// <summary>The depth that makes a seat's diameter grow by so much: growth x tan(angle) / 2.</summary>
+    public static ShopResult<double> DepthForGrowth(double growthMillimetres, double seatAngleDegrees) =>
+        OnFace("seat angle", seatAngleDegrees) ?? growthMillimetres * Tangent(seatAngleDegrees) / 2;
+
+    /// <summary>
+    /// How far past first touch a flatter cutter goes to bring a seat's outer edge in:
+    /// (outer now - outer wanted) / 2 x (tan(seat angle) - tan(cutter angle)).
+    /// </summary>
+    public static ShopResult<double> DepthToNarrowOutside(
+        double outerNowMillimetres,
+        double outerWantedMillimetres,
+        double seatAngleDegrees,
+        double cutterAngleDegrees
+    ) =>
+        (
+            Angles(seatAngleDegrees, cutterAngleDegrees)
+            ?? Allowed.Above0("outer wanted", outerWantedMillimetres, Millimetre)
+            ?? AllowedAngles.Below("outer wanted", outerWantedMillimetres, "outer now", outerNowMillimetres, Millimetre)
+            ?? AllowedAngles.Below("cutter angle", cutterAngleDegrees, "seat angle", seatAngleDegrees, "deg")
+        )
+            is { } fault
+            ? fault
+            : (outerNowMillimetres - outerWantedMillimetres)
+                / 2
+                * (Tangent(seatAngleDegrees) - Tangent(cutterAngleDegrees));
+
+    /// <summary>
+    /// How far past first touch a steeper cutter goes to bring a seat's inner edge out:
+    /// (inner wanted - inner now) / 2 x (tan(cutter angle) - tan(seat angle)).
+    /// </summary>
+    public static ShopResult<double> DepthToNarrowInside(
+        double innerNowMillimetres,
+        double innerWantedMillimetres,
+        double seatAngleDegrees,
+        double cutterAngleDegrees
+    ) =>
+        (
+            Angles(seatAngleDegrees, cutterAngleDegrees)
+            ?? Allowed.Above0("inner now", innerNowMillimetres, Millimetre)
+            ?? AllowedAngles.Below("inner now", innerNowMillimetres, "inner wanted", innerWantedMillimetres, Millimetre)
+            ?? AllowedAngles.Below("seat angle", seatAngleDegrees, "cutter angle", cutterAngleDegrees, "deg")
+        )
+            is { } fault
+            ? fault
+            : (innerWantedMillimetres - innerNowMillimetres)
+                / 2
+                * (Tangent(cutterAngleDegrees) - Tangent(seatAngleDegrees));
+
+    private static ShopFault? Angles(double seatAngleDegrees, double cutterAngleDegrees) =>
+        AllowedAngles.OfFace("seat angle", seatAngleDegrees)
+        ?? AllowedAngles.OfFace("cutter angle", cutterAngleDegrees);
+
+    private static ShopResult<double>? OnFace(string argument, double degrees) =>
+        AllowedAngles.OfFace(argument, degrees) is { } fault ? new ShopResult<double>?(fault) : null;
+
+    private static ShopResult<double>? RightWayRound(double innerMillimetres, double outerMillimetres) =>
+        (
+            Allowed.Above0("inner diameter", innerMillimetres, Millimetre)
+            ?? AllowedAngles.Below("inner diameter", innerMillimetres, "outer diameter", outerMillimetres, Millimetre)
+        )
+            is { } fault
+            ? new ShopResult<double>?(fault)
+            : null;
+
+    internal static double Cosine(double degrees) => Math.Cos(double.DegreesToRadians(degrees));
+
+    internal static double Sine(double degrees) => Math.Sin(double.DegreesToRadians(degrees));
+
+    internal static double Tangent(double degrees) => Math.Tan(double.DegreesToRadians(degrees));
+}

@@ -1,0 +1,40 @@
+using ProcRunner.Quantities;
+
+namespace ProcRunner.ShopMath;
+
+/// <summary>A <see cref="Working"/> most of whose steps are lengths.</summary>
+internal sealed class LengthWorking(WorkArguments arguments)
+{
+    private readonly Working _working = new(arguments);
+
+    /// <summary>A length that is a result.</summary>
+    public LengthWorking And(string name, string formula, double millimetres, bool isResult = true)
+    {
+        _working.Step(name, formula, millimetres, Units.Millimetre, Units.Inch, isResult);
+        return this;
+    }
+
+    /// <summary>An exact length.</summary>
+    public LengthWorking And(string name, string formula, Exact length, bool isResult = true)
+    {
+        _working.Step(name, formula, length, Units.Millimetre, Units.Inch, isResult);
+        return this;
+    }
+
+    /// <summary>An amount in a unit of its own.</summary>
+    public LengthWorking In(Unit unit, string name, string formula, double value)
+    {
+        _working.Step(name, formula, value, unit, unit);
+        return this;
+    }
+
+    /// <summary>Words.</summary>
+    public LengthWorking Say(string name, string formula, string words)
+    {
+        _working.Say(name, formula, words);
+        return this;
+    }
+
+    /// <summary>The answer, or the first fault met.</summary>
+    public ShopResult<WorkAnswer> Done() => _working.Done();
+}

@@ -1,0 +1,183 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using MathNet.Numerics.Statistics;
+using ProcRunner.Core.Tests.ShopMath.Work;
+using ProcRunner.Quantities;
+using ProcRunner.ShopMath;
+
+namespace ProcRunner.Core.Tests.ShopMath.Spc;
+
+public class StatisticsTests
+{
+    // Certified by NIST, StRD univariate; NumAcc1 to 4 are exact. 14 significant digits of each are asked for.
+    [Theory]
+    [InlineData("Lew", -177.435, 277.332168044316, -0.307304800605679)]
+    [InlineData("Lottery", 518.958715596330, 291.699727470969, -0.120948622967393)]
+    [InlineData("Mavro", 2.001856, 0.000429123454003053, 0.937989183438248)]
+    [InlineData("Michelso", 299.8524, 0.0790105478190518, 0.535199668621283)]
+    [InlineData("NumAcc1", 10000002, 1, -0.5)]
+    [InlineData("NumAcc2", 1.2, 0.1, -0.999)]
+    [InlineData("NumAcc3", 1000000.2, 0.1, -0.999)]
+    [InlineData("NumAcc4", 10000000.2, 0.1, -0.999)]
+    public void Reference_sets(string name, double mean, double deviation, double lag1)
+    {
+        Assert.True(Univariate.Of(Set(name)).TryGet(out Univariate? found, out _));
+
+        Digits(mean, found.Mean);
+        Digits(deviation, found.Deviation);
+        Digits(lag1, found.Lag1);
+    }
+
+    [Property]
+    public Property Mean_and_deviation_are_those_of_MathNet() =>
+        Prop.ForAll(
+            Gen.Choose(-100_000, 100_000).ArrayOf(30).Where(all => all.Length > 1).ToArbitrary(),
+            all =>
+            {
+                Assert.True(
+                    Univariate
+                        .Of([.. all.Select(one => Rational.FromRatio(one, 1000))])
+                        .TryGet(out Univariate? found, out _)
+                );
+                double[] readings = [.. all.Select(one => one / 1000.0)];
+                Assert.Equal(readings.Mean(), found.Mean, 9);
+                Assert.Equal(readings.StandardDeviation(), found.Deviation, 9);
+            }
+        );
+
+    // A2 = 3 / (d2 sqrt n), D4 = 1 + 3 d3 / d2, D3 = max(0, 1 - 3 d3 / d2), A3 = 3 / (c4 sqrt n), to the last place printed.
+    [Fact]
+    public void Chart_constants_hold_together() =>
+        Assert.All(
+            ChartConstants.All,
+            one =>
+            {
+                Assert.InRange(3 / (one.D2 * Math.Sqrt(one.Size)) - one.A2, -0.001, 0.001);
+                Assert.InRange(3 / (one.C4 * Math.Sqrt(one.Size)) - one.A3, -0.001, 0.001);
+                Assert.InRange(1 + (3 * one.RangeSpread / one.D2) - one.RangeHigh, -0.0025, 0.0025);
+                Assert.InRange(Math.Max(0, 1 - (3 * one.RangeSpread / one.D2)) - one.RangeLow, -0.0025, 0.0025);
+            }
+        );
+
+    // More digits, as published elsewhere: d2 1.1284, 1.6926, 2.0588; A2 1.8800, 1.0233, 0.7286; D4 3.2665, 2.5746, 2.2821.
+    [Theory]
+    [InlineData(2, 1.1284, 1.8800, 3.2665)]
+    [InlineData(3, 1.6926, 1.0233, 2.5746)]
+    [InlineData(4, 2.0588, 0.7286, 2.2821)]
+    public void Chart_constants_are_those_of_another_table(int size, double d2, double a2, double d4)
+    {
+        Assert.True(ChartConstants.Of(size).TryGet(out ChartConstants? found, out _));
+        Assert.InRange(found.D2, d2 - 0.0006, d2 + 0.0006);
+        Assert.InRange(found.A2, a2 - 0.0006, a2 + 0.0006);
+        Assert.InRange(found.RangeHigh, d4 - 0.0006, d4 + 0.0006);
+    }
+
+    // Known wrong from a source: a standard deviation of 1.8674 for these ten readings.
+    [Fact]
+    public void The_deviation_of_the_individuals_example_is_not_the_one_quoted_elsewhere()
+    {
+        WorkFigure deviation = WorkBench
+            .Answer("statistics", "readings=49.6 47.6 49.9 51.3 47.8 51.2 52.6 52.4 53.6 52.1")
+            .Find("standard deviation")!;
+
+        Assert.Equal(2.0339m, Math.Round(deviation.Value!.Value.Value, 4));
+    }
+
+    // NIST/SEMATECH e-Handbook 6.3.2.4, every value to its two places.
+    [Fact]
+    public void Every_weighted_average_of_the_handbook()
+    {
+        double[] readings =
+        [
+            52.0,
+            47.0,
+            53.0,
+            49.3,
+            50.1,
+            47.0,
+            51.0,
+            50.1,
+            51.2,
+            50.5,
+            49.6,
+            47.6,
+            49.9,
+            51.3,
+            47.8,
+            51.2,
+            52.6,
+            52.4,
+            53.6,
+            52.1,
+        ];
+        double[] expected =
+        [
+            50.60,
+            49.52,
+            50.56,
+            50.18,
+            50.16,
+            49.21,
+            49.75,
+            49.85,
+            50.26,
+            50.33,
+            50.11,
+            49.36,
+            49.52,
+            50.05,
+            49.38,
+            49.92,
+            50.73,
+            51.23,
+            51.94,
+            51.99,
+        ];
+
+        Assert.True(Ewma.Of(readings, 0.3, 50, 2.0539).TryGet(out Ewma? ewma, out _));
+        Assert.Equal(expected, ewma.Values.Select(one => Math.Round(one, 2)));
+    }
+
+    [Theory]
+    [InlineData("statistics", "readings=1", "readings")]
+    [InlineData("statistics", "readings=1 mm 2 N", "readings")]
+    [InlineData("individuals-chart", "readings=1 mm", "readings")]
+    [InlineData("subgroup-chart", "means=1 2 mm; ranges=1 mm; size=5", "ranges")]
+    [InlineData("subgroup-chart", "means=1 mm; ranges=1 mm; size=11", "size")]
+    [InlineData("ewma", "readings=1 2 mm; weight=0; start=1 mm; sigma=1 mm", "weight")]
+    [InlineData("ewma", "readings=1 2 mm; weight=0.3; start=1 mm; sigma=0 mm", "sigma")]
+    [InlineData("capability", "mean=1 mm; sigma=1 mm", "low")]
+    [InlineData("capability", "mean=1 mm; sigma=0 mm; high=2 mm", "sigma")]
+    [InlineData("capability", "mean=1 mm; sigma=1 mm; low=2 mm; high=1 mm", "low")]
+    public void What_can_not_be_is_refused_by_name(string function, string given, string argument) =>
+        Assert.Equal(argument, WorkBench.Fault(function, given).Argument);
+
+    private static Rational[] Set(string name) =>
+        name switch
+        {
+            "Lew" => Read(NistSets.Lew),
+            "Lottery" => Read(NistSets.Lottery),
+            "Mavro" => Read(NistSets.Mavro),
+            "Michelso" => Read(NistSets.Michelso),
+            "NumAcc1" => Read("10000001 10000003 10000002"),
+            "NumAcc2" => Waves("1.2", "1.1 1.3 "),
+            "NumAcc3" => Waves("1000000.2", "1000000.1 1000000.3 "),
+            _ => Waves("10000000.2", "10000000.1 10000000.3 "),
+        };
+
+    // One value, then 500 times two others.
+    private static Rational[] Waves(string first, string two) =>
+        Read(first + " " + string.Concat(Enumerable.Repeat(two, 500)));
+
+    private static Rational[] Read(string text) =>
+        [
+            .. text.Split([' ', '\n', '\r'], StringSplitOptions.RemoveEmptyEntries)
+                .Select(one =>
+                    Rational.FromDecimal(decimal.Parse(one, System.Globalization.CultureInfo.InvariantCulture))
+                ),
+        ];
+
+    private static void Digits(double expected, double found) =>
+        Assert.True(Math.Abs(expected - found) <= 5e-15 * Math.Abs(expected) * 2, $"{expected:R} {found:R}");
+}

@@ -1,0 +1,32 @@
+using ProcRunner.Quantities;
+
+namespace ProcRunner.Core.Tests.ShopMath.Work;
+
+/// <summary>Conversions that manuals print wrong.</summary>
+public class PrintedConversionTests
+{
+    [Theory]
+    // TM 9-6115-604-34 prints 21.378 and 21.415 mm for these.
+    [InlineData("0.8456 in", "21.478 mm", "21.378 mm")]
+    [InlineData("0.8435 in", "21.425 mm", "21.415 mm")]
+    // TM 5-6115-593-34 prints 0.159 mm for 1/16 in, TM 9-2815-255-24 0.015 mm for 0.006 in.
+    [InlineData("0.0625 in", "1.5875 mm", "0.1590 mm")]
+    [InlineData("0.006 in", "0.1524 mm", "0.0150 mm")]
+    // TM 9-2815-225-34&P prints 3.226 and 3.251 cm, which is right, and wrong if read as mm.
+    [InlineData("1.270 in", "32.26 mm", "3.23 mm")]
+    [InlineData("1.280 in", "32.51 mm", "3.25 mm")]
+    public void A_misprint_is_not_what_the_inch_value_is(string inch, string right, string misprint)
+    {
+        Assert.Equal(right, In(inch, right));
+        Assert.NotEqual(misprint, In(inch, misprint));
+    }
+
+    private static string In(string from, string like)
+    {
+        Assert.True(Quantity.TryParse(like, out Quantity wanted));
+        Assert.True(
+            Known.Of(from).TryToQuantity(wanted.Unit, wanted.Value.Scale, Rounding.Nearest, out Quantity found)
+        );
+        return found.ToString();
+    }
+}
