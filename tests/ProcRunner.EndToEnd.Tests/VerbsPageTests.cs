@@ -25,6 +25,7 @@ public class VerbsPageTests
         ["gauges", "change"],
         ["gauges", "readout"],
         ["check"],
+        ["work"],
     ];
 
     [Fact]

@@ -55,7 +55,7 @@ public class MovedValueTests(ITestOutputHelper output)
         (int Line, RunEvent.ReadingTaken Taken)[] judged =
         [
             .. DemoRun.Shared.Readings.Where(r =>
-                r.Taken.Reading.Worked.Any(w => w.Judgement.Verdict is not Verdict.Unjudged)
+                r.Taken.Reading.Worked.Any(w => w.Judgement.Verdict is not Verdict.Unjudged) || IsBySpread(r.Taken)
             ),
         ];
         ConcurrentBag<Moved> moved = [];
@@ -80,6 +80,43 @@ public class MovedValueTests(ITestOutputHelper output)
         );
         Assert.True(moved.Count > 20, "few readings can be moved out");
         Assert.True(faults.IsEmpty, string.Join("\n", faults));
+    }
+
+    [Fact]
+    public void Every_reading_that_is_judged_can_be_moved_out_one_way_at_least()
+    {
+        (int Line, RunEvent.ReadingTaken Taken)[] judged =
+        [
+            .. DemoRun.Shared.Readings.Where(r =>
+                r.Taken.Reading.Judgement.Verdict != Verdict.Unjudged
+                || r.Taken.Reading.Worked.Any(w => w.Judgement.Verdict != Verdict.Unjudged)
+            ),
+        ];
+        ConcurrentBag<string> never = [];
+        Parallel.ForEach(
+            judged,
+            r =>
+            {
+                Judgement own = r.Taken.Reading.Judgement;
+                bool canBe =
+                    own.High is not null
+                    || (own.Low is not null && !IsBetweenPasses(r.Taken))
+                    || Felt(r.Line, r.Taken, up: true) is not null
+                    || Felt(r.Line, r.Taken, up: false) is not null;
+                if (!canBe)
+                {
+                    never.Add(
+                        string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"line {r.Line}: {DemoBench.EntryLines[r.Line - 1]}"
+                        )
+                    );
+                }
+            }
+        );
+
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{judged.Length} readings are judged"));
+        Assert.True(never.IsEmpty, string.Join("\n", never));
     }
 
     // Counterbores and seats of 2E and 3E, and the skim (procedures/demo/README.md, the table of cuts).
@@ -120,6 +157,9 @@ public class MovedValueTests(ITestOutputHelper output)
     // Measured before the cut has reached its aim, so that it is short of it as it stands: shorter still, the cut goes on.
     private static bool IsBetweenPasses(RunEvent.ReadingTaken taken) =>
         taken.Reading.Judgement.Verdict == Verdict.Short;
+
+    private static bool IsBySpread(RunEvent.ReadingTaken taken) =>
+        taken.Reading.Judgement is { Verdict: not Verdict.Unjudged, Low: null, High: null };
 
     private static Quantity? EndOf(Judgement judgement, bool high) => high ? judgement.High : judgement.Low;
 
