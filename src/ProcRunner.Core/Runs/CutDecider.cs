@@ -20,14 +20,14 @@ internal static class CutDecider
             return Deciding.No("This cut has no zero yet.", $"Set it first: {on.Plan.Steps[cut.ZeroStep].FullName}.");
         }
 
-        (CutOutlook? outlook, string why) = Targets.For(on.State, on.Shop, at, progress);
-        if (outlook is null)
+        if (progress.Measures || Targets.IsBaseStale(on.State, at))
         {
-            return Deciding.No($"The target can't be worked out: {why}.");
+            return Judge(on, at, cut, progress, text, again: false);
         }
 
-        return progress.Measures || outlook.Target is null
-            ? Judge(on, at, cut, progress, text, again: false)
+        (CutOutlook? outlook, string why) = Targets.For(on.State, on.Shop, at, progress);
+        return outlook is null ? Deciding.No($"The target can't be worked out: {why}.")
+            : outlook.Target is null ? Judge(on, at, cut, progress, text, again: false)
             : Pass(on, at, progress, outlook, text);
     }
 
@@ -35,24 +35,50 @@ internal static class CutDecider
     public static Decision End(Deciding on, At at)
     {
         StepRecord? record = on.State.Find(at);
-        bool measured = record?.Cut is { } progress && progress.Travel == progress.TravelAtReading;
-        if (record is not { Standing: StepStanding.InHand } || !measured || record.Readings.Count == 0)
+        bool measured =
+            record is { Standing: StepStanding.InHand, Cut: { Measures: false } progress, Readings.Count: > 0 }
+            && progress.Travel == progress.TravelAtReading;
+        if (!measured)
         {
             return Deciding.No("There is no reading since the last pass.", "Lift, wipe and measure first.");
         }
 
-        TakenReading last = record.Readings[^1];
+        if (Targets.IsBaseStale(on.State, at))
+        {
+            return Deciding.No("The last reading is to be taken again.", "Lift, wipe and measure first.");
+        }
+
+        TakenReading last = record!.Readings[^1];
         StepWork.Cut cut = (StepWork.Cut)on.StepOf(at).Work;
-        LimitResult limits = LimitFinder.Find(on.State, cut.Taking.Window, cut.Taking.Shift, at.Position);
-        bool within =
-            limits is LimitResult.Found found
-            && last.Places.All(p => found.Limits.Low is not { } low || Exact.Of(p.Value).CompareTo(low) >= 0);
-        return within
-            ? Deciding.Yes(new RunEvent.CutEnded(at))
-            : Deciding.No(
-                $"The last reading, {last.Value}, is not within the window yet.",
+        if (
+            last.Judgement.Verdict != Verdict.Short
+            || LimitFinder.Find(on.State, cut.Taking.Window, cut.Taking.Shift, at.Position)
+                is not LimitResult.Found { Limits: var limits }
+            || !last.Places.All(p => IsWithin(Exact.Of(p.Value), limits))
+        )
+        {
+            return Deciding.No(
+                $"The last reading, {last.Value}, is not within the window.",
                 "Cut on to the target, or measure again."
             );
+        }
+
+        return last.Worked.FirstOrDefault(w => w.Judgement.Verdict == Verdict.Short) is { } worked
+            ? Deciding.No(
+                $"{worked.Name} {worked.Value} is not within its limits ({worked.Working}).",
+                "Cut on to the target, or measure again."
+            )
+            : Deciding.Yes(new RunEvent.CutEnded(at));
+    }
+
+    private static bool IsWithin(Exact value, Limits limits) =>
+        !(limits.Low is { } low && value.CompareTo(low) < 0) && !(limits.High is { } high && value.CompareTo(high) > 0);
+
+    /// <summary>Corrects the last reading of a cut; what is left is worked out again from before it.</summary>
+    public static Decision CorrectReading(Deciding on, At at, StepWork.Cut cut, string text)
+    {
+        StepRecord? record = on.State.Find(at);
+        return Judge(on, at, cut, record?.BeforeReading ?? record?.Cut, text, again: false);
     }
 
     /// <summary>Corrects the last pass: the readout was misread or mistyped.</summary>
@@ -137,7 +163,7 @@ internal static class CutDecider
                         : null;
                 return Deciding.Yes(
                     taken.Gauge,
-                    on.Stales(at, on.Changed(at, reading), $"{cut.Taking.Characteristic} was measured again"),
+                    on.Stales(at, reading, [], $"{cut.Taking.Characteristic} was measured again"),
                     zeroLost,
                     new RunEvent.ReadingTaken(at, reading)
                 );
@@ -154,7 +180,8 @@ internal static class CutDecider
         TakenReading reading
     )
     {
-        if (progress is null || progress.Travel == progress.TravelAtReading)
+        bool comparable = progress is not null && progress.Travel != progress.TravelAtReading;
+        if (progress is null || !comparable || Targets.IsBaseStale(on.State, at))
         {
             return reading;
         }
@@ -199,8 +226,17 @@ internal static class CutDecider
             ? reading with
             {
                 Judgement = reading.Judgement with { Verdict = Verdict.Short, Detail = "" },
-                Worked = [.. reading.Worked.Select(w => w with { Judgement = Judgement.None })],
+                Worked = [.. reading.Worked.Select(AsShort)],
             }
             : reading;
     }
+
+    // What follows from an unfinished depth isn't out yet, but the cut can't end on it.
+    private static WorkedValue AsShort(WorkedValue worked) =>
+        worked.Judgement.Verdict == Verdict.Out
+            ? worked with
+            {
+                Judgement = worked.Judgement with { Verdict = Verdict.Short, Detail = "" },
+            }
+            : worked;
 }

@@ -16,43 +16,98 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
 
     public Moment Moment { get; } = moment;
 
+    /// <summary>True when the entry takes the place of the last one at its step rather than being a new one.</summary>
+    public bool Corrects { get; init; }
+
     public Outlook Outlook => _outlook ??= new Outlook(State);
 
     public Step StepOf(At at) => Plan.Steps[at.Step];
 
     /// <summary>What goes stale when a step's result comes in: its declared moves and whatever else is named.</summary>
-    public RunEvent.WentStale? Stales(At at, IEnumerable<(string Name, int Position)> moved, string cause)
+    /// <param name="at">The step.</param>
+    /// <param name="moved">What moved.</param>
+    /// <param name="cause">Why, in words.</param>
+    /// <param name="gates">Steps that are to be done again besides.</param>
+    public RunEvent.WentStale? Stales(
+        At at,
+        IEnumerable<MovedName> moved,
+        string cause,
+        IEnumerable<StaleItem>? gates = null
+    )
     {
         Step step = StepOf(at);
         int ownZero = step.Work is StepWork.Cut cut ? cut.ZeroStep : at.Step;
         HashSet<int> given = [.. step.Gives.Select(Plan.CharacteristicIndex)];
-        StaleItem[] items =
-        [
-            .. Staleness
-                .From(State, moved)
-                .Where(i =>
-                    !(
-                        i.Position == at.Position
-                        && (i.Step == at.Step || i.Step == ownZero || given.Contains(i.Characteristic))
-                    )
-                ),
-        ];
+        bool IsOwn(StaleItem i) =>
+            i.Position == at.Position && (i.Step == at.Step || i.Step == ownZero || given.Contains(i.Characteristic));
+        StaleItem[] items = [.. Staleness.From(State, moved).Concat(gates ?? []).Distinct().Where(i => !IsOwn(i))];
         return items.Length == 0 ? null : new RunEvent.WentStale(items, cause, at.Step);
     }
 
-    /// <summary>The values that a reading changes: what was worked out from the old ones no longer stands.</summary>
-    public IEnumerable<(string Name, int Position)> Changed(At at, TakenReading reading)
+    /// <summary>What goes stale when a reading comes in.</summary>
+    public RunEvent.WentStale? Stales(At at, TakenReading reading, IEnumerable<MovedName> moved, string cause) =>
+        Stales(at, moved.Concat(Changed(at, reading)), cause, LaterGates(at, reading));
+
+    /// <summary>The declared moves of a step.</summary>
+    public IEnumerable<MovedName> MovesOf(At at) => Staleness.Of(Plan, StepOf(at).Moves, at.Position);
+
+    public static Decision.Refused No(string why, params string[] whatToDo) => new(why, whatToDo);
+
+    public static Decision.Accepted Yes(params IEnumerable<RunEvent?> events) =>
+        new([.. events.Where(e => e is not null).Select(e => e!)]);
+
+    // What was worked out from the old values, or without them, no longer stands.
+    private IEnumerable<MovedName> Changed(At at, TakenReading reading)
     {
-        if (State.Value(reading.Characteristic, at.Position) is { } before && !SamePlaces(before, reading))
+        foreach ((string name, bool same) in Given(at, reading))
         {
-            yield return (reading.Characteristic, at.Position);
+            ValueRecord? before = State.Value(name, at.Position);
+            if (before is null)
+            {
+                yield return new MovedName(name, at.Position, FirstKnown: true);
+            }
+            else if (!same)
+            {
+                yield return new MovedName(name, at.Position);
+            }
+
+            if (!same && before is { AsFound: not null, Stale: false } && before.AsFoundBy == at.Step)
+            {
+                yield return new MovedName(ReadNames.AsFound(name), at.Position);
+            }
+        }
+    }
+
+    // A later gate over the same characteristic judged the old value: it is to judge the new one.
+    private IEnumerable<StaleItem> LaterGates(At at, TakenReading reading) =>
+        Given(at, reading)
+            .Where(g => !g.Same && State.Value(g.Name, at.Position) is not null)
+            .SelectMany(g => Plan.Takers(Plan.CharacteristicIndex(g.Name)))
+            .Where(taker => taker > at.Step && !Plan.IsAsFound(taker))
+            .Select(taker => new At(taker, at.Position))
+            .Where(later => State.Find(later) is { Standing: StepStanding.Done, Stale: false })
+            .Where(later => Outlook.AskedAt(later) == Asked.Yes)
+            .Select(later => new StaleItem(-1, later.Step, later.Position));
+
+    // What the reading gives, and whether it says what stood before. A corrected entry that another step's reading has
+    // followed gives nothing: the later reading counts.
+    private IEnumerable<(string Name, bool Same)> Given(At at, TakenReading reading)
+    {
+        if (State.Value(reading.Characteristic, at.Position) is not { } before)
+        {
+            yield return (reading.Characteristic, false);
+        }
+        else if (!Corrects || before.ByStep == at.Step)
+        {
+            yield return (reading.Characteristic, SamePlaces(before, reading));
         }
 
         foreach (WorkedValue worked in reading.Worked)
         {
-            if (State.Value(worked.Name, at.Position) is { } old && !old.Value.SameAs(worked.Value))
+            ValueRecord? old = State.Value(worked.Name, at.Position);
+            if (old is null || !Corrects || old.ByStep == at.Step)
             {
-                yield return (worked.Name, at.Position);
+                yield return (worked.Name, old is not null && old.Value.SameAs(worked.Value));
             }
         }
     }
@@ -63,12 +118,4 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
         && before
             .Places.Zip(now.Places)
             .All(p => p.First.Place == p.Second.Place && p.First.Value.SameAs(p.Second.Value));
-
-    /// <summary>The declared moves of a step.</summary>
-    public IEnumerable<(string Name, int Position)> MovesOf(At at) => Staleness.Of(Plan, StepOf(at).Moves, at.Position);
-
-    public static Decision.Refused No(string why, params string[] whatToDo) => new(why, whatToDo);
-
-    public static Decision.Accepted Yes(params IEnumerable<RunEvent?> events) =>
-        new([.. events.Where(e => e is not null).Select(e => e!)]);
 }

@@ -36,8 +36,9 @@ internal static class EntryDecider
             return Deciding.No($"There is nothing to correct at {on.Plan.NameOf(at)}.");
         }
 
+        Step step = on.StepOf(at);
         bool lastWasPass = record.Cut is { } cut && cut.Travel != cut.TravelAtReading;
-        Decision decision = on.StepOf(at).Work switch
+        Decision decision = step.Work switch
         {
             StepWork.Sign => Deciding.No("A sign-off can't be corrected.", "Correct what it covers, then sign again."),
             StepWork.Cut when lastWasPass => CutDecider.CorrectPass(on, at, command.Text.Trim()),
@@ -46,36 +47,52 @@ internal static class EntryDecider
                 "Report what changed and set it again."
             ),
             StepWork.Zero { From: { } from } => Measure(on, at, from, command.Text.Trim()),
-            StepWork.Cut aim => Measure(on, at, aim.Taking, command.Text.Trim()),
+            StepWork.Cut aim => CutDecider.CorrectReading(on, at, aim, command.Text.Trim()),
             _ => Enter(on, at, command.Text),
         };
-        return decision is Decision.Accepted accepted
-            ? new Decision.Accepted([new RunEvent.EntryCorrected(at, command.Reason), .. accepted.Events])
+        return decision is Decision.Accepted accepted && accepted.Events is not [RunEvent.EntryQuestioned]
+            ? Deciding.Yes([
+                new RunEvent.EntryCorrected(at, command.Reason),
+                .. accepted.Events,
+                .. StillStale(on, at, record),
+            ])
             : decision;
     }
 
-    private static Decision Measure(Deciding on, At at, Taking taking, string said)
+    // A corrected entry is as old as the one it takes the place of: what was stale stays stale, to be taken again.
+    private static IEnumerable<RunEvent> StillStale(Deciding on, At at, StepRecord record)
     {
-        switch (ReadingTaker.Read(on, at, taking, said))
+        if (record.Stale)
         {
-            case ReadingResult.Questioned questioned:
-                return Deciding.Yes(questioned.Question);
-            case ReadingResult.Refused refused:
-                return refused.Why;
-            case ReadingResult.Taken taken:
-                return Deciding.Yes(
-                    taken.Gauge,
-                    on.Stales(
-                        at,
-                        on.MovesOf(at).Concat(on.Changed(at, taken.Reading)),
-                        $"{taking.Characteristic} was measured"
-                    ),
-                    new RunEvent.ReadingTaken(at, taken.Reading)
+            yield return new RunEvent.WentStale([new StaleItem(-1, at.Step, at.Position)], record.Cause, -1);
+        }
+
+        foreach (string given in on.StepOf(at).Gives)
+        {
+            int characteristic = on.Plan.CharacteristicIndex(given);
+            if (on.State.Value(characteristic, at.Position) is { Stale: true } value && value.ByStep == at.Step)
+            {
+                yield return new RunEvent.WentStale(
+                    [new StaleItem(characteristic, -1, at.Position)],
+                    value.Cause,
+                    value.Mover
                 );
-            default:
-                throw new System.Diagnostics.UnreachableException();
+            }
         }
     }
+
+    private static Decision Measure(Deciding on, At at, Taking taking, string said) =>
+        ReadingTaker.Read(on, at, taking, said) switch
+        {
+            ReadingResult.Questioned questioned => Deciding.Yes(questioned.Question),
+            ReadingResult.Refused refused => refused.Why,
+            ReadingResult.Taken taken => Deciding.Yes(
+                taken.Gauge,
+                on.Stales(at, taken.Reading, on.MovesOf(at), $"{taking.Characteristic} was measured"),
+                new RunEvent.ReadingTaken(at, taken.Reading)
+            ),
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
 
     private static Decision Inspect(Deciding on, At at, StepWork.Inspect inspect, string said)
     {
@@ -85,7 +102,7 @@ internal static class EntryDecider
             : Deciding.Yes(
                 on.Stales(
                     at,
-                    on.MovesOf(at).Append(("found." + on.StepOf(at).Subject, at.Position)),
+                    Said(on, at, "found.", on.State.FindingOf(on.StepOf(at).Subject, at.Position), finding.Text),
                     $"{on.StepOf(at).Name} was found {finding.Text}"
                 ),
                 new RunEvent.FindingNoted(at, finding.Text, finding.Good)
@@ -100,7 +117,7 @@ internal static class EntryDecider
             : Deciding.Yes(
                 on.Stales(
                     at,
-                    on.MovesOf(at).Append(("decided." + decide.Subject, at.Position)),
+                    Said(on, at, "decided.", on.State.ChoiceOf(decide.Subject, at.Position), choice),
                     $"{decide.Subject}: {choice}"
                 ),
                 new RunEvent.ChoiceMade(at, choice)
@@ -132,6 +149,12 @@ internal static class EntryDecider
             ? Deciding.Yes(on.Stales(at, on.MovesOf(at), on.StepOf(at).Name), new RunEvent.StepDone(at, remark))
             : Deciding.No($"Read \"{said}\"; expected done, and what there is to say of it.", "done");
     }
+
+    // The declared moves, and what was said itself when it isn't what was said before.
+    private static IEnumerable<MovedName> Said(Deciding on, At at, string kind, string? before, string now) =>
+        before == now
+            ? on.MovesOf(at)
+            : on.MovesOf(at).Append(new MovedName(kind + on.StepOf(at).Subject, at.Position, before is null));
 
     private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 }

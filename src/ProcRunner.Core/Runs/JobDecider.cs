@@ -40,10 +40,12 @@ internal static class JobDecider
     /// <summary>Chooses limits that the head spec leaves open.</summary>
     public static Decision ChooseLimit(Deciding on, RunCommand.ChooseLimit choose)
     {
-        Limit? limit = on
-            .Plan.Positions.Select(p => on.Plan.Head.LimitOf(choose.Characteristic, p))
-            .FirstOrDefault(l => l is not null);
-        if (limit?.Ask is null)
+        int[] open =
+        [
+            .. PositionsOf(on, choose.Position)
+                .Where(p => on.Plan.Head.LimitOf(choose.Characteristic, on.Plan.PositionOf(p))?.Ask is not null),
+        ];
+        if (open.Length == 0)
         {
             return Deciding.No(
                 $"The limit of {choose.Characteristic} isn't open to be chosen.",
@@ -72,11 +74,10 @@ internal static class JobDecider
             );
         }
 
-        List<(string, int)> moved =
+        StaleItem[] items =
         [
-            .. PositionsOf(on, choose.Position).Select(p => ("spec." + choose.Characteristic, p)),
+            .. Staleness.From(on.State, open.Select(p => new MovedName("spec." + choose.Characteristic, p))),
         ];
-        StaleItem[] items = [.. Staleness.From(on.State, moved)];
         return Deciding.Yes(
             items.Length == 0
                 ? null

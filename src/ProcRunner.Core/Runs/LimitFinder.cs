@@ -116,14 +116,17 @@ internal static class LimitFinder
         return new LimitResult.Found(new Limits(ends[0], aim, ends[2], OriginWords.Of(worked.Origin)));
     }
 
+    // What was chosen counts only where the head spec leaves it open: it never overrides a maker's figures.
     private static RunEvent.LimitChosen? Chosen(RunState state, string name, int position) =>
-        state.ChosenLimits.LastOrDefault(c =>
-            c.Characteristic == name && (c.Position is null || c.Position == position)
-        );
+        state.Plan.Head.LimitOf(name, state.Plan.PositionOf(position)) is { Ask: not null }
+            ? state.ChosenLimits.LastOrDefault(c =>
+                c.Characteristic == name && (c.Position is null || c.Position == position)
+            )
+            : null;
 
     private static string NotTaken(RunState state, string name, int position)
     {
-        string subject = ReadNames.Base(name);
+        string subject = ReadNames.Base(name) ?? name;
         bool stale = state.Value(subject, state.Plan.IsOfHead(subject) ? At.Head : position)?.Stale ?? false;
         return stale ? $"{subject} is to be taken again first" : $"{subject} isn't known yet";
     }

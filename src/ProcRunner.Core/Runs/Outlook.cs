@@ -13,6 +13,7 @@ public sealed class Outlook
     private readonly Plan _plan;
     private readonly Asked[] _asked;
     private readonly StepView[] _views;
+    private readonly Askers _askers;
     private readonly int _rows;
 
     /// <summary>Looks at a run as it stands now.</summary>
@@ -31,6 +32,7 @@ public sealed class Outlook
             }
         }
 
+        _askers = new Askers(state, AskedAt);
         Walk();
     }
 
@@ -51,7 +53,7 @@ public sealed class Outlook
     public bool IsRecheck(At at) =>
         _state.Find(at) is { Standing: StepStanding.Done } record
         && ViewOf(at) is not StepView.Done
-        && (record.Stale || StaleGiven(at).Any());
+        && (record.Stale || _askers.StaleGiven(at).Any());
 
     /// <summary>Why a step waits, in words: what comes before it.</summary>
     public string WaitsFor(At at)
@@ -128,11 +130,14 @@ public sealed class Outlook
                 : StepView.Open;
         }
 
+        // A zero is wanted while there is something to cut; a reading that is due needs none.
         if (step.Work is StepWork.Zero)
         {
             bool served =
                 _plan.CutOfZero(step.Index) is { } cut
-                && _state.StandingOf(new At(cut, at.Position)) is StepStanding.Done or StepStanding.Out;
+                && _state.Find(new At(cut, at.Position))
+                    is { Standing: StepStanding.Done or StepStanding.Out }
+                        or { Standing: StepStanding.InHand, Cut.Measures: true };
             return served || (standing == StepStanding.Done && !record!.Stale) ? StepView.Done : StepView.Open;
         }
 
@@ -141,71 +146,17 @@ public sealed class Outlook
             return StepView.Open;
         }
 
-        if (_plan.Procedure.Stages[step.StageIndex].AsFound)
+        if (_plan.IsAsFound(step.Index))
         {
-            return StepView.Done;
+            return IsAskedAgain(at) ? StepView.Open : StepView.Done;
         }
 
-        return record!.Stale ? StepView.Open : OfValues(step, at);
+        return record!.Stale || IsAskedAgain(at) ? StepView.Open
+            : _askers.StaleGiven(at).Any() ? StepView.Later
+            : StepView.Done;
     }
 
-    // A stale value is asked again by the first step after the one that moved its datum, else by the last that took it.
-    private StepView OfValues(Step step, At at)
-    {
-        StepView view = StepView.Done;
-        foreach (int characteristic in StaleGiven(at))
-        {
-            if (Asker(characteristic, at.Position) == step.Index)
-            {
-                return StepView.Open;
-            }
-
-            view = StepView.Later;
-        }
-
-        return view;
-    }
-
-    private IEnumerable<int> StaleGiven(At at)
-    {
-        Step step = _plan.Steps[at.Step];
-        if (step.Work is StepWork.Zero)
-        {
-            yield break;
-        }
-
-        foreach (string given in step.Gives)
-        {
-            int characteristic = _plan.CharacteristicIndex(given);
-            if (_state.Value(characteristic, at.Position) is { Stale: true })
-            {
-                yield return characteristic;
-            }
-        }
-    }
-
-    private int? Asker(int characteristic, int position)
-    {
-        int mover = _state.Value(characteristic, position)!.Mover;
-        int? last = null;
-        foreach (int taker in _plan.Takers(characteristic))
-        {
-            At at = new(taker, position);
-            if (AskedAt(at) != Asked.Yes || _state.StandingOf(at) == StepStanding.LeftOut)
-            {
-                continue;
-            }
-
-            if (taker > mover)
-            {
-                return taker;
-            }
-
-            last = _state.StandingOf(at) == StepStanding.Waiting ? last : taker;
-        }
-
-        return last;
-    }
+    private bool IsAskedAgain(At at) => _askers.StaleGiven(at).Any(c => _askers.Of(c, at.Position) == at.Step);
 
     private Asked AskedAt(Step step, int position)
     {

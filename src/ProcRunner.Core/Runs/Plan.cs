@@ -19,6 +19,9 @@ public sealed class Plan
     private readonly FrozenDictionary<string, int> _positions;
     private readonly FrozenDictionary<string, int[]> _restingCharacteristics;
     private readonly FrozenDictionary<string, int[]> _restingSteps;
+    private readonly FrozenDictionary<string, int[]> _readingSteps;
+    private readonly FrozenDictionary<string, (int Step, int Value)[]> _readingValues;
+    private readonly FrozenDictionary<string, (int Step, int Value)[]> _comparingValues;
     private readonly FrozenDictionary<string, int[]> _deciders;
     private readonly FrozenDictionary<string, int[]> _inspectors;
     private readonly int[][] _takers;
@@ -36,7 +39,23 @@ public sealed class Plan
             procedure.Characteristics.SelectMany((c, i) => c.RestsOn.Select(on => (on, i)))
         );
         _restingSteps = Grouped(
-            procedure.Steps.SelectMany(s => s.RestsOn.Concat(ReadNames.Of(s)).Distinct().Select(on => (on, s.Index)))
+            procedure.Steps.SelectMany(s =>
+                s.RestsOn.Concat(s.Work is StepWork.Zero ? ReadNames.Of(s) : []).Distinct().Select(on => (on, s.Index))
+            )
+        );
+        _readingSteps = Grouped(procedure.Steps.SelectMany(s => ReadNames.Of(s).Select(name => (name, s.Index))));
+        _readingValues = Grouped(
+            procedure.Steps.SelectMany(s =>
+                ReadNames.OfValues(s).Select(read => (read.Name, (s.Index, CharacteristicIndex(read.Value))))
+            )
+        );
+        _comparingValues = Grouped(
+            procedure.Steps.SelectMany(s =>
+                ReadNames
+                    .OfValues(s)
+                    .Where(read => read.AcrossPositions)
+                    .Select(read => (read.Name, (s.Index, CharacteristicIndex(read.Value))))
+            )
         );
         _takers = [.. procedure.Characteristics.Select(TakersOf)];
         _deciders = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Decide).Select(s => (s.Subject, s.Index)));
@@ -83,10 +102,24 @@ public sealed class Plan
     public IReadOnlyList<int> CharacteristicsRestingOn(string name) =>
         _restingCharacteristics.GetValueOrDefault(name, []);
 
-    /// <summary>Steps whose being done, or whose limits and targets, rest on a name.</summary>
+    /// <summary>Steps whose being done rests on a name.</summary>
     public IReadOnlyList<int> StepsRestingOn(string name) => _restingSteps.GetValueOrDefault(name, []);
 
-    /// <summary>Steps that measure or cut to a characteristic and so can be asked to take it again, in order.</summary>
+    /// <summary>Steps that need a name's value before they can be done and don't give it themselves.</summary>
+    public IReadOnlyList<int> StepsReading(string name) => _readingSteps.GetValueOrDefault(name, []);
+
+    /// <summary>Values, with the steps that take them, that are worked out or judged from a name.</summary>
+    public IReadOnlyList<(int Step, int Value)> ValuesReading(string name) =>
+        _readingValues.GetValueOrDefault(name, []);
+
+    /// <summary>Those of them that read the name at other positions too.</summary>
+    public IReadOnlyList<(int Step, int Value)> ValuesComparing(string name) =>
+        _comparingValues.GetValueOrDefault(name, []);
+
+    /// <summary>True for a step of a stage that records the head as it came.</summary>
+    public bool IsAsFound(int step) => Procedure.Stages[Steps[step].StageIndex].AsFound;
+
+    /// <summary>Steps that measure or cut to a characteristic, in order.</summary>
     public IReadOnlyList<int> Takers(int characteristic) => _takers[characteristic];
 
     /// <summary>Steps that decide about a subject, in order.</summary>
@@ -150,7 +183,7 @@ public sealed class Plan
     private int[] TakersOf(Characteristic characteristic) =>
         [
             .. Procedure
-                .Steps.Where(s => s.Work is StepWork.Measure or StepWork.Cut && !Procedure.Stages[s.StageIndex].AsFound)
+                .Steps.Where(s => s.Work is StepWork.Measure or StepWork.Cut)
                 .Where(s => s.Gives.Contains(characteristic.Name))
                 .Select(s => s.Index),
         ];
@@ -158,7 +191,7 @@ public sealed class Plan
     private static FrozenDictionary<string, int> Indexed(IEnumerable<string> names) =>
         names.Select((name, i) => (name, i)).ToFrozenDictionary(p => p.name, p => p.i, StringComparer.Ordinal);
 
-    private static FrozenDictionary<string, int[]> Grouped(IEnumerable<(string On, int Index)> pairs) =>
+    private static FrozenDictionary<string, T[]> Grouped<T>(IEnumerable<(string On, T Index)> pairs) =>
         pairs
             .GroupBy(p => p.On, p => p.Index, StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g.ToArray(), StringComparer.Ordinal);

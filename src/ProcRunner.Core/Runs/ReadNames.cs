@@ -6,70 +6,80 @@ namespace ProcRunner.Runs;
 /// <summary>What a step's limits, targets and worked-out values read, undeclared in the file but known from its formulas.</summary>
 internal static class ReadNames
 {
-    private static readonly string[] Prefixes = ["all.", "kind.", "positions."];
+    /// <summary>
+    /// What each value that a step gives is worked out or judged from: characteristics, and <c>as found.</c>,
+    /// <c>decided.</c>, <c>found.</c> and <c>spec.</c> names. Never the value itself.
+    /// </summary>
+    public static IEnumerable<ReadName> OfValues(Step step)
+    {
+        if (step.Taking is not { } taking)
+        {
+            return [];
+        }
 
-    /// <summary>The names whose move makes the step's result stale: characteristics, and <c>decided.</c>, <c>found.</c> and <c>spec.</c> names.</summary>
+        IEnumerable<Formula?> judged = [.. Of(taking.Window), taking.Shift, taking.Spread];
+        HashSet<string> gives = [.. step.Gives];
+        return Of(step, gives, taking.Characteristic, judged, taking.Window)
+            .Concat(
+                taking.WorksOut.SelectMany(work =>
+                    Of(step, gives, work.Name, Of(work.Window).Prepend(work.Formula), work.Window)
+                )
+            )
+            .Distinct();
+    }
+
+    /// <summary>The names a step needs values of before it can be done, which it doesn't give itself.</summary>
     public static IEnumerable<string> Of(Step step)
     {
         HashSet<string> gives = [.. step.Gives];
-        return Formulas(step).SelectMany(f => f.Names).Select(Base).Where(n => !gives.Contains(n)).Distinct();
+        return OfValues(step).Select(read => read.Name).Where(name => !gives.Contains(name)).Distinct();
     }
 
-    /// <summary>A formula's name without what is asked of it: <c>[all.recession.median]</c> reads <c>recession</c>.</summary>
-    public static string Base(string name)
+    /// <summary>
+    /// A formula's name without what is asked of it: <c>[all.recession.median]</c> reads <c>recession</c>. Null for what
+    /// never moves: settings, features, the position itself.
+    /// </summary>
+    public static string? Base(string name) =>
+        FormulaName.Parse(name) switch
+        {
+            FormulaName.Value one => one.Characteristic,
+            FormulaName.ValueStatistic one => one.Characteristic,
+            FormulaName.ValuePlace one => one.Characteristic,
+            FormulaName.Over one => one.Characteristic,
+            FormulaName.AsFound one => AsFound(one.Characteristic),
+            FormulaName.SpecFigure one => "spec." + one.Figure,
+            FormulaName.SpecLimit one => "spec." + one.Limit,
+            FormulaName.Decided one => "decided." + one.Subject,
+            FormulaName.PositionsDecided one => "decided." + one.Subject,
+            FormulaName.Found one => "found." + one.Subject,
+            _ => null,
+        };
+
+    /// <summary>The name under which the value moves that a characteristic came with.</summary>
+    public static string AsFound(string characteristic) => "as found." + characteristic;
+
+    // A value compared with those of other positions, which the same step gives there, would reopen them all for ever:
+    // so only what another step gives counts across positions.
+    private static IEnumerable<ReadName> Of(
+        Step step,
+        HashSet<string> gives,
+        string value,
+        IEnumerable<Formula?> formulas,
+        Window window
+    )
     {
-        foreach (string prefix in Prefixes)
+        foreach (string name in formulas.OfType<Formula>().SelectMany(f => f.Names))
         {
-            if (name.StartsWith(prefix, StringComparison.Ordinal))
+            if (Base(name) is { } read && read != value)
             {
-                string rest = name[prefix.Length..];
-                string subject = rest[
-                    ..(rest.IndexOf('.', StringComparison.Ordinal) is int dot and > 0 ? dot : rest.Length)
-                ];
-                return prefix == "positions." ? "decided." + subject : subject;
+                bool compares = FormulaName.Parse(name) is FormulaName.Over or FormulaName.PositionsDecided;
+                yield return new ReadName(read, value, compares && !step.OfHead && !gives.Contains(read));
             }
         }
 
-        if (
-            name.StartsWith("decided.", StringComparison.Ordinal) || name.StartsWith("found.", StringComparison.Ordinal)
-        )
+        if (window is Window.FromSpec limit)
         {
-            return name;
-        }
-
-        if (name.StartsWith("spec.", StringComparison.Ordinal))
-        {
-            string[] parts = name.Split('.');
-            return $"spec.{parts[1]}";
-        }
-
-        int end = name.IndexOf('.', StringComparison.Ordinal);
-        return end < 0 ? name : name[..end];
-    }
-
-    private static IEnumerable<Formula> Formulas(Step step)
-    {
-        if (step.Taking is { } taking)
-        {
-            foreach (Formula? formula in Of(taking.Window).Append(taking.Shift).Append(taking.Spread))
-            {
-                if (formula is not null)
-                {
-                    yield return formula;
-                }
-            }
-
-            foreach (WorkOut work in taking.WorksOut)
-            {
-                yield return work.Formula;
-                foreach (Formula? formula in Of(work.Window))
-                {
-                    if (formula is not null)
-                    {
-                        yield return formula;
-                    }
-                }
-            }
+            yield return new ReadName("spec." + limit.LimitName, value, AcrossPositions: false);
         }
     }
 

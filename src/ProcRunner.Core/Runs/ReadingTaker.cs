@@ -38,7 +38,7 @@ internal static class ReadingTaker
         }
 
         int places = Math.Max(1, taking.Places.Count);
-        FieldHint field = new(unit, places, places, Hint(limits.Low, unit), Hint(limits.High, unit));
+        FieldHint field = Field(unit, places, limits);
         return EntryText.Parse(text, field) switch
         {
             EntryResult.Questioned q => new ReadingResult.Questioned(
@@ -94,6 +94,15 @@ internal static class ReadingTaker
         };
         (IReadOnlyList<WorkedValue> worked, string notYet) = ValueWorker.Work(on, at, taking, reading);
         return notYet.Length > 0 ? Refused(notYet) : new ReadingResult.Taken(reading with { Worked = worked }, chosen);
+    }
+
+    // Limits worked out from readings can cross: then nothing passes, and there is nothing to expect either.
+    private static FieldHint Field(Unit unit, int places, Limits limits)
+    {
+        Quantity? low = Hint(limits.Low, unit);
+        Quantity? high = Hint(limits.High, unit);
+        bool crossed = low is { } from && high is { } to && from.CompareTo(to) > 0;
+        return crossed ? new FieldHint(unit, places, places) : new FieldHint(unit, places, places, low, high);
     }
 
     private static Quantity? Hint(Exact? end, Unit unit) =>

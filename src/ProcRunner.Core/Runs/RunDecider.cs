@@ -28,6 +28,11 @@ public static class RunDecider
             return closed;
         }
 
+        if (!IsPlaceOf(state.Plan, command))
+        {
+            return Deciding.No("There is no such step or position.");
+        }
+
         return command switch
         {
             RunCommand.Note note => JobDecider.Note(note),
@@ -67,7 +72,10 @@ public static class RunDecider
         return command switch
         {
             RunCommand.Enter enter => EntryDecider.Enter(on, at, enter.Text),
-            RunCommand.Correct correct => EntryDecider.Correct(on, correct),
+            RunCommand.Correct correct => EntryDecider.Correct(
+                new Deciding(on.State, on.Shop, on.Moment) { Corrects = true },
+                correct
+            ),
             RunCommand.LiftToMeasure => Lift(on, at),
             RunCommand.EndCut when on.StepOf(at).Work is StepWork.Cut => CutDecider.End(on, at),
             RunCommand.TakeWay way => WayDecider.Take(on, way),
@@ -113,10 +121,20 @@ public static class RunDecider
             ? Deciding.Yes(new RunEvent.CutterLifted(at))
             : Deciding.No($"There is no cut under way at {on.Plan.NameOf(at)}.");
 
+    private static bool IsPlaceOf(Plan plan, RunCommand command) =>
+        command switch
+        {
+            RunCommand.Note { At: { } at } => IsPlace(plan, at),
+            RunCommand.Report report => IsPosition(plan, report.Position),
+            RunCommand.ChooseLimit { Position: { } position } => IsPosition(plan, position),
+            _ => true,
+        };
+
+    private static bool IsPosition(Plan plan, int position) => position >= At.Head && position < plan.Positions.Count;
+
     private static bool IsPlace(Plan plan, At at) =>
         at.Step >= 0
         && at.Step < plan.Steps.Count
-        && at.Position >= At.Head
-        && at.Position < plan.Positions.Count
+        && IsPosition(plan, at.Position)
         && plan.PositionsOf(plan.Steps[at.Step]).Contains(at.Position);
 }

@@ -33,6 +33,7 @@ public sealed class RunMachines
         const string Open = "what comes before it is done, and it is asked for here";
         const string OutOfSpec = "it is out of spec";
         DynamicStateInfos ends = To(StepPhase.InHand, StepPhase.Done, StepPhase.Out);
+        DynamicStateInfos corrected = To(StepPhase.InHand, StepPhase.Done, StepPhase.Recheck, StepPhase.Out);
         StepPhase End() => StepPhase.Done;
         machine
             .Configure(StepPhase.Waiting)
@@ -56,7 +57,7 @@ public sealed class RunMachines
         machine
             .Configure(StepPhase.Recheck)
             .PermitDynamicIf(StepTrigger.Enter, End, isOpen, Open, ends)
-            .PermitDynamic(StepTrigger.Correct, End, possibleDestinationStates: ends)
+            .PermitDynamic(StepTrigger.Correct, End, possibleDestinationStates: corrected)
             .PermitIf(StepTrigger.Sign, StepPhase.Done, isOpen, Open)
             .PermitReentry(StepTrigger.GoStale)
             .Permit(StepTrigger.Reopen, StepPhase.Waiting);
@@ -67,9 +68,9 @@ public sealed class RunMachines
                 End,
                 isOut,
                 OutOfSpec,
-                To(StepPhase.Waiting, StepPhase.InHand, StepPhase.Done, StepPhase.Out)
+                To(StepPhase.Waiting, StepPhase.InHand, StepPhase.Done, StepPhase.Recheck, StepPhase.Out)
             )
-            .PermitDynamic(StepTrigger.Correct, End, possibleDestinationStates: ends)
+            .PermitDynamic(StepTrigger.Correct, End, possibleDestinationStates: corrected)
             .PermitReentry(StepTrigger.GoStale)
             .Permit(StepTrigger.Reopen, StepPhase.Waiting);
         machine.Configure(StepPhase.LeftOut).Permit(StepTrigger.Reopen, StepPhase.Waiting);
@@ -179,11 +180,10 @@ public sealed class RunMachines
             trigger = StepTrigger.Enter;
         }
 
-        // Where a state knows nothing of a trigger, the machine gives no list at all.
-        return _step.CanFire(trigger, out ICollection<string>? unmet) ? null : Refusal(at, trigger, unmet ?? []);
+        return _step.CanFire(trigger) ? null : Refusal(at, trigger);
     }
 
-    private Decision.Refused Refusal(At at, StepTrigger trigger, ICollection<string> unmet)
+    private Decision.Refused Refusal(At at, StepTrigger trigger)
     {
         string name = _on.Plan.NameOf(at);
         Asked asked = _on.Outlook.AskedAt(at);
@@ -210,7 +210,17 @@ public sealed class RunMachines
                 "To change it: correct … because …"
             ),
             _ when waitsFor.Length > 0 => Deciding.No($"{name} isn't open: first {waitsFor}."),
-            _ => Deciding.No($"{name} doesn't allow that: {string.Join("; ", unmet)}".TrimEnd(' ', ':') + "."),
+            _ => Deciding.No(
+                trigger switch
+                {
+                    StepTrigger.Correct => $"There is nothing to correct at {name}.",
+                    StepTrigger.TakeWay => $"Nothing is out of spec at {name}.",
+                    StepTrigger.BreakCut => $"There is no cut under way at {name}.",
+                    StepTrigger.Sign => $"{name}: there is nothing to sign now.",
+                    StepTrigger.LeaveOut => $"{name} is begun or done; it can't be left out any more.",
+                    _ => $"{name} isn't open.",
+                }
+            ),
         };
     }
 

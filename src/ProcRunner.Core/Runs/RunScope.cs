@@ -8,130 +8,114 @@ namespace ProcRunner.Runs;
 /// The names of <c>ProcedureNames</c> with their values in a run, seen from one position. A stale value isn't
 /// known, except to conditions, which ask what the head was like when the choice was made.
 /// </summary>
-internal sealed class RunScope(RunState state, int position, bool staleToo) : IFormulaScope
+/// <param name="state">The run.</param>
+/// <param name="position">The position, or <see cref="At.Head"/>.</param>
+/// <param name="staleToo">True for conditions.</param>
+/// <param name="taken">A reading at this position that isn't part of the run yet and comes before what is; or null.</param>
+internal sealed class RunScope(RunState state, int position, bool staleToo, JustTaken? taken = null) : IFormulaScope
 {
     private readonly Plan _plan = state.Plan;
 
-    /// <inheritdoc/>
-    public FormulaValue? ValueOf(string name)
-    {
-        string[] parts = name.Split('.');
-        return parts[0] switch
-        {
-            "kind" when parts.Length == 1 => Here is { } at ? new FormulaValue.Word(at.Kind) : null,
-            "cylinder" when parts.Length == 1 => Here is { } at ? Number(at.Cylinder) : null,
-            "guide angle" when parts.Length == 1 => Here is { } at
-                ? Amount(new Quantity(at.GuideAngle, Units.Degree))
-                : null,
-            "spec" => OfSpec(parts),
-            "setting" => _plan.Procedure.Settings.TryGetValue(parts[1], out Setting? setting)
-                ? Amount(setting.Value)
-                : null,
-            "feature" => _plan.Head.Features.TryGetValue(parts[1], out bool has) ? new FormulaValue.Truth(has) : null,
-            "decided" => Word(state.ChoiceOf(parts[1], position)),
-            "found" => Word(state.FindingOf(parts[1], position)),
-            "positions" => Number(
-                Enumerable.Range(0, _plan.Positions.Count).Count(p => state.ChoiceOf(parts[1], p) == parts[2])
-            ),
-            "all" => Over(parts, static (_, _) => true),
-            "kind" => Over(parts, (p, here) => p.Kind == here?.Kind),
-            "as found" => RecordOf(parts[1])?.AsFound is { } found ? Amount(found) : null,
-            _ => OfReading(parts),
-        };
-    }
-
-    /// <inheritdoc/>
-    public string? TextOf(string name)
-    {
-        string[] parts = name.Split('.');
-        return parts.Length == 1 && RecordOf(name) is { } record ? record.Value.ToString()
-            : parts is ["setting", var setting] ? _plan.Procedure.Settings.GetValueOrDefault(setting)?.Value.ToString()
-            : null;
-    }
-
     private Position? Here => _plan.PositionOf(position);
 
-    private FormulaValue.Amount? OfSpec(string[] parts)
-    {
-        if (parts.Length == 2)
+    /// <inheritdoc/>
+    public FormulaValue? ValueOf(string name) =>
+        FormulaName.Parse(name) switch
         {
-            return _plan.Head.FigureOf(parts[1], Here) is { } figure ? Amount(figure.Value) : null;
-        }
-
-        (Quantity? Low, Quantity? Aim, Quantity? High) limit = LimitFinder.Figures(state, parts[1], position);
-        Quantity? end = parts[2] switch
-        {
-            "low" => limit.Low,
-            "high" => limit.High,
-            _ => limit.Aim,
+            FormulaName.Value one => Amount(Find(one.Characteristic, position)?.Value),
+            FormulaName.ValueStatistic one => Find(one.Characteristic, position) is { } value
+                ? new FormulaValue.Amount(value.Of(one.Statistic))
+                : null,
+            FormulaName.ValuePlace one => Amount(Find(one.Characteristic, position)?.At(one.Place)),
+            FormulaName.Over one => Over(one),
+            FormulaName.AsFound one => Amount(RecordOf(one.Characteristic, position)?.AsFound),
+            FormulaName.SpecFigure one => Amount(_plan.Head.FigureOf(one.Figure, Here)?.Value),
+            FormulaName.SpecLimit one => OfLimit(one),
+            FormulaName.ShopSetting one => Amount(_plan.Procedure.Settings.GetValueOrDefault(one.Setting)?.Value),
+            FormulaName.Feature one => _plan.Head.Features.TryGetValue(one.Name, out bool has)
+                ? new FormulaValue.Truth(has)
+                : null,
+            FormulaName.Decided one => Word(state.ChoiceOf(one.Subject, position)),
+            FormulaName.Found one => Word(state.FindingOf(one.Subject, position)),
+            FormulaName.PositionsDecided one => Number(
+                Enumerable.Range(0, _plan.Positions.Count).Count(p => state.ChoiceOf(one.Subject, p) == one.Choice)
+            ),
+            FormulaName.OwnKind => Word(Here?.Kind),
+            FormulaName.OwnCylinder => Here is { } at ? Number(at.Cylinder) : null,
+            FormulaName.OwnGuideAngle => Here is { } at ? Amount(new Quantity(at.GuideAngle, Units.Degree)) : null,
+            _ => null,
         };
-        return end is { } value ? Amount(value)
-            : parts[2] == "aim" && limit is { Low: { } low, High: { } high } ? Middle(low, high)
-            : null;
-    }
 
-    private FormulaValue? OfReading(string[] parts)
+    /// <inheritdoc/>
+    public string? TextOf(string name) =>
+        FormulaName.Parse(name) switch
+        {
+            FormulaName.Value one => (
+                taken?.Find(one.Characteristic)?.Value ?? RecordOf(one.Characteristic, position)?.Value
+            )?.ToString(),
+            FormulaName.ShopSetting one => _plan.Procedure.Settings.GetValueOrDefault(one.Setting)?.Value.ToString(),
+            _ => null,
+        };
+
+    private FormulaValue.Amount? OfLimit(FormulaName.SpecLimit name)
     {
-        if (RecordOf(parts[0]) is not { } record || (record.Stale && !staleToo))
+        (Quantity? low, Quantity? aim, Quantity? high) = LimitFinder.Figures(state, name.Limit, position);
+        return name.End switch
         {
-            return null;
-        }
-
-        return parts.Length == 1
-            ? Amount(record.Value)
-            : OfPlaces(record.Places.Count > 0 ? record.Places : [new PlaceValue("", record.Value)], parts[1]);
+            LimitEnd.Low => Amount(low),
+            LimitEnd.High => Amount(high),
+            _ when aim is null && low is { } l && high is { } h => new FormulaValue.Amount(
+                Statistics.Of(Statistic.Mean, [Exact.Of(l), Exact.Of(h)])
+            ),
+            _ => Amount(aim),
+        };
     }
 
-    /// <summary>A statistic over the places of a reading, or the value at one of them; null when there is no such place.</summary>
-    internal static FormulaValue? OfPlaces(IReadOnlyList<PlaceValue> places, string asked)
-    {
-        if (StatisticWords.Find(asked) is { } statistic)
-        {
-            return new FormulaValue.Amount(Statistics.Of(statistic, [.. places.Select(p => Exact.Of(p.Value))]));
-        }
-
-        foreach (PlaceValue place in places)
-        {
-            if (place.Place == asked)
-            {
-                return Amount(place.Value);
-            }
-        }
-
-        return null;
-    }
-
-    private FormulaValue.Amount? Over(string[] parts, Func<Position, Position?, bool> included)
+    private FormulaValue.Amount? Over(FormulaName.Over name)
     {
         List<Exact> values = [];
         for (int i = 0; i < _plan.Positions.Count; i++)
         {
-            if (
-                included(_plan.Positions[i], Here)
-                && state.Value(parts[1], i) is { } record
-                && (!record.Stale || staleToo)
-            )
+            bool included = !name.OwnKindOnly || _plan.Positions[i].Kind == Here?.Kind;
+            if (included && Find(name.Characteristic, i) is { } value)
             {
-                values.Add(Exact.Of(record.Value));
+                values.Add(Exact.Of(value.Value));
             }
         }
 
-        return parts[2] == "count" ? Number(values.Count)
+        return name.Summary == Summary.Count ? Number(values.Count)
             : values.Count == 0 ? null
-            : parts[2] == "median" ? new FormulaValue.Amount(Statistics.Median(values))
-            : StatisticWords.Find(parts[2]) is { } statistic ? new FormulaValue.Amount(Statistics.Of(statistic, values))
+            : new FormulaValue.Amount(
+                name.Summary switch
+                {
+                    Summary.Largest => Statistics.Of(Statistic.Largest, values),
+                    Summary.Smallest => Statistics.Of(Statistic.Smallest, values),
+                    Summary.Mean => Statistics.Of(Statistic.Mean, values),
+                    Summary.Spread => Statistics.Of(Statistic.Spread, values),
+                    _ => Statistics.Median(values),
+                }
+            );
+    }
+
+    private KnownValue? Find(string characteristic, int at)
+    {
+        if (at == position && taken?.Find(characteristic) is { } now)
+        {
+            return now;
+        }
+
+        return RecordOf(characteristic, at) is { } record && (staleToo || !record.Stale)
+            ? new KnownValue(record.Value, record.Places)
             : null;
     }
 
-    private ValueRecord? RecordOf(string characteristic) =>
+    private ValueRecord? RecordOf(string characteristic, int at) =>
         _plan.TryCharacteristic(characteristic, out int index)
-            ? state.Value(index, _plan.Procedure.Characteristics[index].OfHead ? At.Head : position)
+            ? state.Value(index, _plan.Procedure.Characteristics[index].OfHead ? At.Head : at)
             : null;
 
-    private static FormulaValue.Amount Middle(Quantity low, Quantity high) =>
-        new(Statistics.Of(Statistic.Mean, [Exact.Of(low), Exact.Of(high)]));
-
-    private static FormulaValue.Amount Amount(Quantity quantity) => new(Exact.Of(quantity));
+    private static FormulaValue.Amount? Amount(Quantity? quantity) =>
+        quantity is { } value ? new FormulaValue.Amount(Exact.Of(value)) : null;
 
     private static FormulaValue.Amount Number(int value) => new(new Exact(Rational.FromInteger(value), Dimension.None));
 

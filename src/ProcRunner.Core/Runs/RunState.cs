@@ -12,6 +12,7 @@ public sealed class RunState
     private readonly StepRecord?[] _steps;
     private readonly ValueRecord?[] _values;
     private readonly int _rows;
+    private At? _corrected;
 
     /// <summary>The state before any entry.</summary>
     /// <param name="plan">What is worked to.</param>
@@ -85,6 +86,7 @@ public sealed class RunState
     public void Apply(long sequence, IReadOnlyList<RunEvent> events)
     {
         Sequence = sequence;
+        _corrected = null;
         for (int i = 0; i < events.Count; i++)
         {
             Apply(events[i]);
@@ -141,8 +143,9 @@ public sealed class RunState
                 break;
             case RunEvent.PassCut pass:
                 StepRecord cut = Touch(pass.At);
-                cut.BeforeLastPass = cut.Cut;
+                (cut.BeforeLastPass, cut.BeforeReading) = (cut.Cut, null);
                 cut.Cut = pass.Progress;
+                cut.Approached |= pass.Target.StopsShort && pass.Progress.Measures;
                 cut.Standing = StepStanding.InHand;
                 cut.Stale = false;
                 cut.Sequence = Sequence;
@@ -152,13 +155,13 @@ public sealed class RunState
                 raised.Cut = raised.Cut is { } progress ? progress with { Measures = true } : null;
                 break;
             case RunEvent.CutEnded ended:
-                Finish(ended.At, "");
+                Apply(ended);
                 break;
             case RunEvent.WayTaken way:
                 Touch(way.At).Standing = way.Kind is WayKind.Again ? AfterAgain(way.At) : StepStanding.Out;
                 break;
             case RunEvent.Conceded conceded:
-                Finish(conceded.At, conceded.Reason).Conceded = true;
+                Apply(conceded);
                 break;
             case RunEvent.SignedOff signed:
                 Finish(signed.At, signed.Mark.Name);
@@ -199,7 +202,7 @@ public sealed class RunState
                 Notes.Add((Sequence, note));
                 break;
             case RunEvent.EntryCorrected corrected:
-                LastAt = corrected.At;
+                Apply(corrected);
                 break;
             default:
                 break;
@@ -220,7 +223,8 @@ public sealed class RunState
             Keep(taken.At, worked.Name, worked.Value, [], worked.Judgement);
         }
 
-        record.Fails += reading.Good ? 0 : 1;
+        record.Fails = reading.Good ? 0 : record.Fails + 1;
+        record.Conceded = false;
         StepWork work = Plan.Steps[taken.At.Step].Work;
         if (!reading.Good)
         {
@@ -238,6 +242,7 @@ public sealed class RunState
 
         if (work is StepWork.Cut && record.Cut is { } cut)
         {
+            record.BeforeReading = cut;
             record.Cut = cut with { Reading = reading.Value, TravelAtReading = cut.Travel, Measures = false };
         }
     }
@@ -246,7 +251,53 @@ public sealed class RunState
     {
         StepRecord record = Finish(finding.At, finding.Finding);
         record.Standing = finding.Good ? StepStanding.Done : StepStanding.Out;
-        record.Fails += finding.Good ? 0 : 1;
+        record.Fails = finding.Good ? 0 : record.Fails + 1;
+    }
+
+    // The result stands as it is, finding and all; one that has gone stale meanwhile is still to be taken again.
+    private void Apply(RunEvent.Conceded conceded)
+    {
+        StepRecord record = Touch(conceded.At);
+        (string said, bool stale, string cause) = (record.Said, record.Stale, record.Cause);
+        Finish(conceded.At, said).Conceded = true;
+        (record.Stale, record.Cause) = (stale, cause);
+        if (Plan.Steps[conceded.At.Step].Work is StepWork.Zero && record.Readings.Count > 0)
+        {
+            // The depth at touch-off stands; the readout is still to be set there.
+            (record.Standing, record.AtZero, record.Cut) = (StepStanding.InHand, record.Readings[^1], null);
+        }
+    }
+
+    // Ended within its window: what was short of the aim counts as it is.
+    private void Apply(RunEvent.CutEnded ended)
+    {
+        Finish(ended.At, "");
+        foreach (string given in Plan.Steps[ended.At.Step].Gives)
+        {
+            if (Value(given, ended.At.Position) is { Judgement.Verdict: Verdict.Short } value)
+            {
+                value.Judgement = value.Judgement with { Verdict = Verdict.In };
+            }
+        }
+    }
+
+    // The entry that follows takes the place of the last one: what that one did to the step is taken back.
+    private void Apply(RunEvent.EntryCorrected corrected)
+    {
+        _corrected = corrected.At;
+        StepRecord record = Touch(corrected.At);
+        record.Fails -= record is { Standing: StepStanding.Out, Fails: > 0 } ? 1 : 0;
+        if (Plan.Steps[corrected.At.Step].Work is StepWork.Cut && record.Cut is { } cut)
+        {
+            bool wasPass = cut.Travel != cut.TravelAtReading;
+            record.Cut = (wasPass ? record.BeforeLastPass : record.BeforeReading) ?? cut;
+        }
+
+        int part = Parts.FindLastIndex(p => p.At == corrected.At);
+        if (part >= 0)
+        {
+            Parts.RemoveAt(part);
+        }
     }
 
     private void Apply(RunEvent.ZeroSet zero)
@@ -257,7 +308,8 @@ public sealed class RunState
         if (Plan.CutOfZero(zero.At.Step) is { } cut)
         {
             StepRecord served = Touch(new At(cut, zero.At.Position));
-            (served.Cut, served.BeforeLastPass) = (record.Cut, null);
+            (served.Cut, served.BeforeLastPass, served.BeforeReading) = (record.Cut, null, null);
+            served.Approached = false;
             served.Standing = served.Standing == StepStanding.Out ? StepStanding.Out : StepStanding.Waiting;
             LastAt = zero.At;
         }
@@ -285,8 +337,9 @@ public sealed class RunState
             StepRecord record = _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
             record.Standing = StepStanding.Waiting;
             (record.Stale, record.Cause, record.Conceded) = (false, reopened.Cause, false);
-            (record.Cut, record.AtZero, record.BeforeLastPass, record.Question) = (null, null, null, null);
-            record.Fails = 0;
+            (record.Cut, record.BeforeLastPass, record.BeforeReading) = (null, null, null);
+            (record.AtZero, record.Question) = (null, null);
+            (record.Approached, record.Fails) = (false, 0);
         }
     }
 
@@ -319,14 +372,22 @@ public sealed class RunState
 
         bool ofHead = Plan.Procedure.Characteristics[index].OfHead;
         int slot = Slot(index, ofHead ? At.Head : at.Position);
-        ValueRecord record = _values[slot] ??= new ValueRecord();
+        ValueRecord record = _values[slot] ??= new ValueRecord { ByStep = at.Step };
+        bool again = record.AsFoundBy == at.Step && !record.Stale;
+        if (Plan.IsAsFound(at.Step) && (record.AsFound is null || again))
+        {
+            (record.AsFound, record.AsFoundBy) = (value, at.Step);
+        }
+
+        // A corrected entry is as old as the one it takes the place of: a later step's reading still counts.
+        if (_corrected == at && record.ByStep != at.Step)
+        {
+            return;
+        }
+
         (record.Value, record.Places, record.Judgement) = (value, places, judgement);
         (record.ByStep, record.Sequence) = (at.Step, Sequence);
         (record.Stale, record.Cause, record.Mover) = (false, "", -1);
-        if (record.AsFound is null && Plan.Procedure.Stages[Plan.Steps[at.Step].StageIndex].AsFound)
-        {
-            record.AsFound = value;
-        }
     }
 
     private string? LastSaid(IReadOnlyList<int> steps, int position)
@@ -353,7 +414,7 @@ public sealed class RunState
         StepRecord record = Touch(at);
         record.Standing = StepStanding.Done;
         (record.Stale, record.Cause, record.Question) = (false, "", null);
-        (record.Sequence, record.Said) = (Sequence, said);
+        (record.Sequence, record.Said, record.Conceded) = (Sequence, said, false);
         return record;
     }
 

@@ -6,114 +6,138 @@ namespace ProcRunner.Runs;
 /// The one mechanism behind every "measure it again": when something moves, all that rests on it goes stale, and all
 /// that rests on that.
 /// </summary>
-internal static class Staleness
+internal sealed class Staleness
 {
-    /// <summary>What a move makes stale, from what is current now; an empty list when nothing is.</summary>
+    private readonly RunState _state;
+    private readonly List<StaleItem> _items = [];
+    private readonly HashSet<StaleItem> _seen = [];
+    private readonly Queue<MovedName> _moved = [];
+
+    private Staleness(RunState state) => _state = state;
+
+    private Plan Plan => _state.Plan;
+
+    /// <summary>What moves make stale, from what is current now; an empty list when nothing is.</summary>
     /// <param name="state">The run.</param>
-    /// <param name="moved">What moved and where: names with positions.</param>
-    public static IReadOnlyList<StaleItem> From(RunState state, IEnumerable<(string Name, int Position)> moved)
+    /// <param name="moved">What moved and where.</param>
+    public static IReadOnlyList<StaleItem> From(RunState state, IEnumerable<MovedName> moved)
     {
-        Plan plan = state.Plan;
-        List<StaleItem> items = [];
-        HashSet<StaleItem> seen = [];
-        Queue<(string Name, int Position)> queue = new(moved);
-        foreach ((string name, int position) in queue.ToArray())
+        Staleness of = new(state);
+        foreach (MovedName move in moved)
         {
-            if (plan.TryCharacteristic(name, out int moves))
+            of._moved.Enqueue(move);
+            if (!move.FirstKnown && state.Plan.TryCharacteristic(move.Name, out int characteristic))
             {
-                AddValue(state, moves, position, items, seen, queue);
+                of.AddValue(characteristic, move.Position);
             }
         }
 
-        while (queue.TryDequeue(out (string Name, int Position) move))
+        while (of._moved.TryDequeue(out MovedName move))
         {
-            foreach (int characteristic in plan.CharacteristicsRestingOn(move.Name))
-            {
-                bool ofHead = plan.Procedure.Characteristics[characteristic].OfHead;
-                foreach (int position in Reached(plan, move.Position, ofHead))
-                {
-                    AddValue(state, characteristic, position, items, seen, queue);
-                }
-            }
-
-            foreach (int step in plan.StepsRestingOn(move.Name))
-            {
-                foreach (int position in Reached(plan, move.Position, plan.Steps[step].OfHead))
-                {
-                    AddStep(state, new At(step, position), items, seen, queue);
-                }
-            }
+            of.Follow(move);
         }
 
-        return items;
+        return of._items;
     }
 
     /// <summary>The names and positions of a step's declared moves.</summary>
-    public static IEnumerable<(string Name, int Position)> Of(Plan plan, IEnumerable<Move> moves, int from) =>
-        moves.SelectMany(move => plan.Reached(move, from).Select(position => (move.Of, position)));
+    public static IEnumerable<MovedName> Of(Plan plan, IEnumerable<Move> moves, int from) =>
+        moves.SelectMany(move => plan.Reached(move, from).Select(position => new MovedName(move.Of, position)));
 
-    private static void AddStep(
-        RunState state,
-        At at,
-        List<StaleItem> items,
-        HashSet<StaleItem> seen,
-        Queue<(string, int)> queue
-    )
+    private void Follow(MovedName move)
     {
-        if (state.Find(at) is not { } record)
+        foreach ((int step, int value) in Plan.ValuesReading(move.Name))
+        {
+            AddTaken(step, value, Reached(move.Position, Plan.Steps[step].OfHead));
+        }
+
+        if (move.FirstKnown)
+        {
+            AddSteps(Plan.StepsReading(move.Name).Where(step => Plan.Steps[step].Work is StepWork.Zero), move.Position);
+            return;
+        }
+
+        foreach ((int step, int value) in Plan.ValuesComparing(move.Name))
+        {
+            AddTaken(step, value, Enumerable.Range(0, Plan.Positions.Count));
+        }
+
+        foreach (int characteristic in Plan.CharacteristicsRestingOn(move.Name))
+        {
+            foreach (int position in Reached(move.Position, Plan.Procedure.Characteristics[characteristic].OfHead))
+            {
+                AddValue(characteristic, position);
+            }
+        }
+
+        AddSteps(Plan.StepsRestingOn(move.Name), move.Position);
+    }
+
+    private void AddTaken(int step, int value, IEnumerable<int> positions)
+    {
+        foreach (int position in positions)
+        {
+            if (_state.Value(value, position)?.ByStep == step)
+            {
+                AddValue(value, position);
+            }
+        }
+    }
+
+    private void AddSteps(IEnumerable<int> steps, int position)
+    {
+        foreach (int step in steps)
+        {
+            foreach (int reached in Reached(position, Plan.Steps[step].OfHead))
+            {
+                AddStep(new At(step, reached));
+            }
+        }
+    }
+
+    private void AddStep(At at)
+    {
+        if (_state.Find(at) is not { } record)
         {
             return;
         }
 
-        Step step = state.Plan.Steps[at.Step];
+        Step step = Plan.Steps[at.Step];
         foreach (string given in step.Gives)
         {
-            int characteristic = state.Plan.CharacteristicIndex(given);
-            if (state.Value(characteristic, at.Position)?.ByStep == at.Step)
+            int characteristic = Plan.CharacteristicIndex(given);
+            if (_state.Value(characteristic, at.Position)?.ByStep == at.Step)
             {
-                AddValue(state, characteristic, at.Position, items, seen, queue);
+                AddValue(characteristic, at.Position);
             }
         }
 
-        bool begun = record.Standing is StepStanding.Done or StepStanding.InHand;
-        bool rests = step.Work is StepWork.Measure or StepWork.Cut ? step.RestsOn.Count > 0 : true;
-        if (
-            begun
-            && rests
-            && !record.Stale
-            && step.Work is not StepWork.Sign
-            && seen.Add(new StaleItem(-1, at.Step, at.Position))
-        )
+        bool begun = record.Standing is StepStanding.Done or StepStanding.InHand or StepStanding.Out;
+        StaleItem item = new(-1, at.Step, at.Position);
+        if (begun && !record.Stale && step.Work is not StepWork.Sign && _seen.Add(item))
         {
-            items.Add(new StaleItem(-1, at.Step, at.Position));
+            _items.Add(item);
             if (step.Work is StepWork.Decide or StepWork.Inspect)
             {
                 string kind = step.Work is StepWork.Decide ? "decided." : "found.";
-                queue.Enqueue((kind + step.Subject, at.Position));
+                _moved.Enqueue(new MovedName(kind + step.Subject, at.Position));
             }
         }
     }
 
-    private static void AddValue(
-        RunState state,
-        int characteristic,
-        int position,
-        List<StaleItem> items,
-        HashSet<StaleItem> seen,
-        Queue<(string, int)> queue
-    )
+    private void AddValue(int characteristic, int position)
     {
         StaleItem item = new(characteristic, -1, position);
-        if (state.Value(characteristic, position) is { Stale: false } && seen.Add(item))
+        if (_state.Value(characteristic, position) is { Stale: false } && _seen.Add(item))
         {
-            items.Add(item);
-            queue.Enqueue((state.Plan.Procedure.Characteristics[characteristic].Name, position));
+            _items.Add(item);
+            _moved.Enqueue(new MovedName(Plan.Procedure.Characteristics[characteristic].Name, position));
         }
     }
 
     // What rests on a thing of the head is reached at every position; what the head's rests on, at the head.
-    private static IEnumerable<int> Reached(Plan plan, int position, bool restsOfHead) =>
+    private IEnumerable<int> Reached(int position, bool restsOfHead) =>
         restsOfHead ? [At.Head]
-        : position == At.Head ? Enumerable.Range(0, plan.Positions.Count)
+        : position == At.Head ? Enumerable.Range(0, Plan.Positions.Count)
         : [position];
 }

@@ -36,6 +36,12 @@ public sealed class StepRecord
     /// <summary>A cut's progress before its last pass, for correcting that pass.</summary>
     public CutProgress? BeforeLastPass { get; internal set; }
 
+    /// <summary>A cut's progress before its last reading, for correcting that reading; null after a pass.</summary>
+    public CutProgress? BeforeReading { get; internal set; }
+
+    /// <summary>True once a cut has been brought to its approach since its zero: from there it goes to the aim.</summary>
+    public bool Approached { get; internal set; }
+
     /// <summary>Every reading ever taken here, the refused ones too.</summary>
     public List<TakenReading> Readings { get; } = [];
 }

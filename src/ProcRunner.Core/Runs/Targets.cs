@@ -9,8 +9,8 @@ namespace ProcRunner.Runs;
 internal static class Targets
 {
     /// <summary>
-    /// The target of a cut: the aim less the allowance while more than the allowance is left, else the aim itself; or why
-    /// there is none. The allowance is the largest of the shop's, the combined uncertainty and one step of the readout.
+    /// The target of a cut: the aim less the allowance while more than the allowance is left, else the aim itself, and the
+    /// aim once the cut has been measured at its approach; or why there is none. The allowance is the largest of the shop's, the combined uncertainty and one step of the readout.
     /// </summary>
     public static (CutOutlook? Outlook, string Why) For(RunState state, ShopState shop, At at, CutProgress progress)
     {
@@ -39,8 +39,21 @@ internal static class Targets
             Uncertainty(state, shop, cut, maths),
             new Exact(readout.Unit.ToBase(maths.StepOfTravel), aim.Dimension)
         );
-        CutTarget? target = Target(progress, maths, aim, allowance, plan.Head.LengthUnit);
+        bool approached = state.Find(at)?.Approached ?? false;
+        CutTarget? target = Target(progress, maths, aim, approached ? null : allowance, plan.Head.LengthUnit);
         return (new CutOutlook(maths, limits, target, allowance), "");
+    }
+
+    /// <summary>
+    /// True when the reading that a cut works from has gone stale: it is measured again before more is cut, from the same
+    /// zero, since that counts the tool's travel and not the depth.
+    /// </summary>
+    public static bool IsBaseStale(RunState state, At at)
+    {
+        StepWork.Cut cut = (StepWork.Cut)state.Plan.Steps[at.Step].Work;
+        return state.Value(cut.Taking.Characteristic, at.Position) is { Stale: true } value
+            && state.Find(at with { Step = cut.ZeroStep }) is { } zero
+            && (value.ByStep == cut.ZeroStep || (value.ByStep == at.Step && value.Sequence > zero.Sequence));
     }
 
     /// <summary>
@@ -66,13 +79,19 @@ internal static class Targets
         return Exact.Of(new Quantity(rounded, maths.Readout.Unit));
     }
 
-    private static CutTarget? Target(CutProgress progress, ReadoutMaths maths, Exact aim, Exact allowance, Unit shownIn)
+    private static CutTarget? Target(
+        CutProgress progress,
+        ReadoutMaths maths,
+        Exact aim,
+        Exact? allowance,
+        Unit shownIn
+    )
     {
         Exact reading = Exact.Of(progress.Reading);
         Rational toAim = maths.TravelFor(reading, aim);
         Rational behind = Rational.FromDecimal(progress.TravelAtReading.Value);
         Rational travelled = Rational.FromDecimal(progress.Travel.Value);
-        Rational allowed = allowance.In(maths.Readout.Unit);
+        Rational? allowed = allowance?.In(maths.Readout.Unit);
         Rational left = behind + toAim - travelled;
         if (left < maths.StepOfTravel)
         {
@@ -80,12 +99,12 @@ internal static class Targets
         }
 
         bool stopsShort = toAim > allowed && left > allowed;
-        Rational travel = behind + toAim - (stopsShort ? allowed : Rational.Zero);
+        Rational travel = behind + toAim - (stopsShort ? allowed!.Value : Rational.Zero);
         Quantity show = maths.NumberAt(Base(progress, maths), ToGo(progress, maths, travel));
         string working =
             $"{Show.Plain(aim, shownIn)} aim - {Show.In(reading, shownIn)} = "
             + Show.Plain(new Exact(aim.Value - reading.Value, aim.Dimension), shownIn)
-            + (stopsShort ? $"; stop short by {Show.Plain(allowance, shownIn)}" : "");
+            + (stopsShort ? $"; stop short by {Show.Plain(allowance!.Value, shownIn)}" : "");
         Rational toShow = maths.TravelAt(Base(progress, maths), show);
         Rational toGo = maths.Readout.StepMode ? toShow : toShow - travelled;
         return toGo.Sign <= 0 ? null : new CutTarget(show, stopsShort, Travelled(toGo, maths), working);

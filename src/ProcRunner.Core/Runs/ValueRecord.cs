@@ -29,6 +29,9 @@ public sealed class ValueRecord
     /// <summary>Index of the step that moved it; -1 for a reported change.</summary>
     public int Mover { get; internal set; } = -1;
 
-    /// <summary>The first value of all, place by place: how the head came, when taken in an as-found stage.</summary>
+    /// <summary>How the head came: what the first step of an as-found stage that takes it took before anything moved; null while there is none.</summary>
     public Quantity? AsFound { get; internal set; }
+
+    /// <summary>Index of that step; -1 while there is none.</summary>
+    public int AsFoundBy { get; internal set; } = -1;
 }

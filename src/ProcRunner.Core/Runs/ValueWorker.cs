@@ -18,7 +18,7 @@ internal static class ValueWorker
         List<WorkedValue> worked = [];
         foreach (WorkOut work in taking.WorksOut)
         {
-            ReadingScope scope = new(on.State, at.Position, reading, worked);
+            RunScope scope = new(on.State, at.Position, staleToo: false, new JustTaken(reading, worked));
             Unit unit = on.Plan.Procedure.Characteristics[on.Plan.CharacteristicIndex(work.Name)].UnitOn(on.Plan.Head);
             switch (work.Formula.Evaluate(scope))
             {
@@ -47,35 +47,5 @@ internal static class ValueWorker
         }
 
         return (worked, "");
-    }
-
-    /// <summary>The run's names with the reading just taken put in, before it is part of the run.</summary>
-    private sealed class ReadingScope(
-        RunState state,
-        int position,
-        TakenReading reading,
-        IReadOnlyList<WorkedValue> worked
-    ) : IFormulaScope
-    {
-        private readonly RunScope _run = new(state, position, staleToo: false);
-
-        public FormulaValue? ValueOf(string name)
-        {
-            foreach (WorkedValue value in worked)
-            {
-                if (value.Name == name)
-                {
-                    return new FormulaValue.Amount(Exact.Of(value.Value));
-                }
-            }
-
-            return name == reading.Characteristic ? new FormulaValue.Amount(Exact.Of(reading.Value))
-                : name.StartsWith(reading.Characteristic + ".", StringComparison.Ordinal)
-                    ? RunScope.OfPlaces(reading.Places, name[(reading.Characteristic.Length + 1)..])
-                : _run.ValueOf(name);
-        }
-
-        public string? TextOf(string name) =>
-            name == reading.Characteristic ? reading.Value.ToString() : _run.TextOf(name);
     }
 }

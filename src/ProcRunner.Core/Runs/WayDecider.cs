@@ -15,7 +15,8 @@ internal static class WayDecider
 
         Step step = state.Plan.Steps[at.Step];
         bool retest = step.Taking?.RetestFirst is not null && record.Fails <= 1;
-        return retest ? [.. step.WaysOn.Where(w => w.Kind == WayKind.Again)] : step.WaysOn;
+        WayOn[] again = retest ? [.. step.WaysOn.Where(w => w.Kind == WayKind.Again)] : [];
+        return again.Length > 0 ? again : step.WaysOn;
     }
 
     /// <summary>Takes one of them.</summary>
@@ -69,13 +70,18 @@ internal static class WayDecider
     private static IEnumerable<RunEvent?> Rework(Deciding on, At at, WayOn way, string reason)
     {
         yield return new RunEvent.WayTaken(at, way.Text, way.Kind, reason);
-        List<(string, int)> moved = [.. Staleness.Of(on.Plan, way.Moves, at.Position)];
+        List<MovedName> moved = [.. Staleness.Of(on.Plan, way.Moves, at.Position)];
         foreach ((string subject, string choice) in way.Decides)
         {
             int decider = on.Plan.DecidersOf(subject)[0];
             int position = on.StepOf(new At(decider, 0)).OfHead ? At.Head : at.Position;
+            if (on.State.ChoiceOf(subject, position) == choice)
+            {
+                continue;
+            }
+
             yield return new RunEvent.ChoiceMade(new At(decider, position), choice);
-            moved.Add(("decided." + subject, position));
+            moved.Add(new MovedName("decided." + subject, position));
         }
 
         if (way.BackTo is not { } backTo)
@@ -99,6 +105,7 @@ internal static class WayDecider
     // From the step gone back to up to this one: everything begun at this position; of the head only those two.
     private static IEnumerable<At> Range(Deciding on, At at, int backTo)
     {
+        HashSet<At> items = [];
         foreach (Step step in on.Plan.Steps)
         {
             if (step.Index < backTo || step.Index > at.Step)
@@ -111,8 +118,17 @@ internal static class WayDecider
             bool samePlace = step.OfHead == (at.Position == At.Head);
             if ((named || samePlace) && step.Work is not StepWork.Sign && on.State.Find(item) is not null)
             {
-                yield return item;
+                items.Add(item);
+            }
+
+            // A cut done over starts from a zero set anew.
+            At? zero = step.Work is StepWork.Cut cut ? item with { Step = cut.ZeroStep } : null;
+            if (items.Contains(item) && zero is { } own && on.State.Find(own) is not null)
+            {
+                items.Add(own);
             }
         }
+
+        return items.OrderBy(item => item.Step);
     }
 }

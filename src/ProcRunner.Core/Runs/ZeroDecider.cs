@@ -11,8 +11,9 @@ internal static class ZeroDecider
     public static Decision Enter(Deciding on, At at, StepWork.Zero zero, string text)
     {
         StepRecord? record = on.State.Find(at);
-        bool measured = zero.From is null || (record is { AtZero: not null, Stale: false } && record.Cut is null);
-        return zero.From is { } taking && !measured ? Measure(on, at, taking, text) : Set(on, at, record, text);
+        return zero.From is { } taking && !IsMeasured(on, at, zero, record)
+            ? Measure(on, at, taking, text)
+            : Set(on, at, record, text);
     }
 
     /// <summary>The number that the readout is to be set to, or null while the reading is due or no readout is set up.</summary>
@@ -25,9 +26,16 @@ internal static class ZeroDecider
 
         StepWork.Zero zero = (StepWork.Zero)on.StepOf(at).Work;
         StepRecord? record = on.State.Find(at);
-        bool measured = zero.From is null || (record is { AtZero: not null, Stale: false } && record.Cut is null);
-        return measured ? Maths(on, at).NumberToSet(Exact.Of(MeasuredAt(on, record))) : null;
+        return IsMeasured(on, at, zero, record) ? Maths(on, at).NumberToSet(Exact.Of(MeasuredAt(on, record))) : null;
     }
+
+    // The reading is there, for this zero, and nothing has moved since.
+    private static bool IsMeasured(Deciding on, At at, StepWork.Zero zero, StepRecord? record) =>
+        zero.From is not { } taking
+        || (
+            record is { AtZero: not null, Cut: null, Stale: false }
+            && on.State.Value(taking.Characteristic, at.Position) is not { Stale: true }
+        );
 
     private static Decision Measure(Deciding on, At at, Taking taking, string text)
     {
@@ -38,11 +46,7 @@ internal static class ZeroDecider
             case ReadingResult.Taken taken:
                 return Deciding.Yes(
                     taken.Gauge,
-                    on.Stales(
-                        at,
-                        on.MovesOf(at).Concat(on.Changed(at, taken.Reading)),
-                        $"{taking.Characteristic} was measured again"
-                    ),
+                    on.Stales(at, taken.Reading, on.MovesOf(at), $"{taking.Characteristic} was measured again"),
                     new RunEvent.ReadingTaken(at, taken.Reading)
                 );
             case ReadingResult.Refused refused:

@@ -53,8 +53,13 @@ internal static class WorkJson
         figure.Value is { } value
             ? Json.MapOf(
                 ("name", Text(figure.Name)),
-                ("value", Text(value.Value.ToString(CultureInfo.InvariantCulture))),
-                ("unit", Text(value.Unit.Symbol))
+                (
+                    "amount",
+                    Json.MapOf(
+                        ("v", Text(value.Value.ToString(CultureInfo.InvariantCulture))),
+                        ("u", Text(value.Unit.Symbol))
+                    )
+                )
             )
             : Json.MapOf(("name", Text(figure.Name)), ("text", Text(figure.Text)));
 

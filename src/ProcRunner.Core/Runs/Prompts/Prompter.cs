@@ -183,16 +183,17 @@ public static class Prompter
             return reading with { NoLimits = why };
         }
 
-        if (progress.Measures || outlook.Target is null)
+        if (progress.Measures || outlook.Target is null || Targets.IsBaseStale(on.State, at))
         {
             return reading with { Target = outlook.Target, ToDo = $"lift, wipe; {reading.ToDo}" };
         }
 
+        string reset = outlook.Maths.Readout.StepMode ? "reset the readout to 0, " : "";
         return reading with
         {
             Awaits = Awaited.Readout,
             ToDo =
-                $"cut until the readout shows {outlook.Target.Show}{(outlook.Target.StopsShort ? " (short of the aim)" : "")}, type what it shows",
+                $"{reset}cut until the readout shows {outlook.Target.Show}{(outlook.Target.StopsShort ? " (short of the aim)" : "")}, type what it shows",
             Target = outlook.Target,
             Unit = outlook.Maths.Readout.Unit,
             Places = [],

@@ -60,7 +60,9 @@ internal static class FlatnessWork
                             .Say(
                                 "contact",
                                 "points that hold the two planes apart",
-                                flat.Zone.TouchingAbove.Count > 0 ? flat.Zone.Contact : "all points in one plane"
+                                !flat.Zone.IsExact ? "not found: the minimum zone is an upper bound"
+                                    : flat.Zone.TouchingAbove.Count > 0 ? flat.Zone.Contact
+                                    : "all points in one plane"
                             )
                             .And(
                                 "least squares",

@@ -10,12 +10,16 @@ namespace ProcRunner.ShopMath;
 /// <param name="Plane">Midway between the planes of the vertical distance.</param>
 /// <param name="TouchingAbove">Indices of points that hold the upper plane.</param>
 /// <param name="TouchingBelow">Indices of points that hold the lower plane.</param>
+/// <param name="IsExact">
+/// Whether the vertical distance is proved the least; if not, rounding stopped the search and it is an upper bound.
+/// </param>
 public sealed record MinimumZone(
     double VerticalMillimetres,
     double NormalMillimetres,
     SurfacePlane Plane,
     IReadOnlyList<int> TouchingAbove,
-    IReadOnlyList<int> TouchingBelow
+    IReadOnlyList<int> TouchingBelow,
+    bool IsExact
 )
 {
     // Each turn squares the error left; a deck is done after one or two.
@@ -50,7 +54,7 @@ public sealed record MinimumZone(
 
             (MinimumZone next, tilt) = Vertical(turned, plane);
             double found = next.VerticalMillimetres * next.Plane.ToNormal;
-            if (found >= normal)
+            if (!(found < normal))
             {
                 break;
             }
@@ -76,7 +80,7 @@ public sealed record MinimumZone(
         double noise = 1e-15 * points.Max(one => Math.Abs(one.ZMillimetres));
         if (range <= noise)
         {
-            return (new MinimumZone(range, range, gaussian, [], []), new Tilt(gaussian));
+            return (new MinimumZone(range, range, gaussian, [], [], true), new Tilt(gaussian));
         }
 
         ZoneSimplex simplex = new(x, y, [.. above.Select(one => one / range)]);
@@ -100,7 +104,8 @@ public sealed record MinimumZone(
             (high - low) * middle.ToNormal,
             middle,
             [.. simplex.Touching.Where(one => one.Above).Select(one => one.Point)],
-            [.. simplex.Touching.Where(one => !one.Above).Select(one => one.Point)]
+            [.. simplex.Touching.Where(one => !one.Above).Select(one => one.Point)],
+            simplex.IsOptimal
         );
         return (zone, new Tilt(middle));
     }

@@ -13,7 +13,10 @@ namespace ProcRunner.ShopMath;
 internal sealed class ZoneSimplex(double[] x, double[] y, double[] z)
 {
     private const double Tolerance = 1e-13;
-    private const double SmallestPivot = 1e-12;
+    private const double SmallestPivot = 1e-10;
+
+    // A weight or a difference of ratios below this is rounding, and counts as 0: ties must be seen as ties.
+    private const double Rounding = 1e-11;
     private const int MostRounds = 20_000;
 
     // Index of each basic point, and whether it touches the plane above.
@@ -23,6 +26,9 @@ internal sealed class ZoneSimplex(double[] x, double[] y, double[] z)
 
     /// <summary>Slopes of the planes found.</summary>
     public (double Along, double Across) Slopes { get; private set; }
+
+    /// <summary>Whether it ended because no point lies outside; else rounding stopped it, and the planes are the last ones.</summary>
+    public bool IsOptimal { get; private set; }
 
     /// <summary>The points that carry weight: those that hold the planes apart.</summary>
     public IEnumerable<(int Point, bool Above)> Touching =>
@@ -38,12 +44,23 @@ internal sealed class ZoneSimplex(double[] x, double[] y, double[] z)
         for (int round = 0; round < MostRounds; round++)
         {
             Planes(planes);
+            if (!double.IsFinite(planes[0] + planes[1] + planes[2] + planes[3]))
+            {
+                return;
+            }
+
             Slopes = (planes[2], planes[3]);
             Weigh();
             double apart = planes[0] + planes[1];
             bool grows = apart > best + Tolerance;
             best = Math.Max(best, apart);
-            if (!TryEnter(planes, first: !grows, out int point, out bool above) || !TryExchange(point, above))
+            if (!TryEnter(planes, first: !grows, out int point, out bool above))
+            {
+                IsOptimal = true;
+                return;
+            }
+
+            if (!TryExchange(point, above, first: !grows))
             {
                 return;
             }
@@ -69,7 +86,10 @@ internal sealed class ZoneSimplex(double[] x, double[] y, double[] z)
         Basis(rows);
         Span<double> sums = [1, 1, 0, 0];
         FourEquations.Solve(rows, sums);
-        sums.CopyTo(_weights);
+        for (int at = 0; at < 4; at++)
+        {
+            _weights[at] = sums[at] < Rounding ? 0 : sums[at];
+        }
     }
 
     private void Basis(Span<double> rows)
@@ -118,34 +138,40 @@ internal sealed class ZoneSimplex(double[] x, double[] y, double[] z)
         return point >= 0;
     }
 
-    private bool TryExchange(int point, bool above)
+    private bool TryExchange(int point, bool above, bool first)
     {
         Span<double> rows = stackalloc double[16];
         Span<double> change = stackalloc double[4];
         Basis(rows);
         Column(point, above, change);
         FourEquations.Solve(rows, change);
-        int leaving = -1;
         double least = double.PositiveInfinity;
         for (int at = 0; at < 4; at++)
         {
-            double ratio =
-                change[at] > SmallestPivot ? Math.Max(_weights[at], 0) / change[at] : double.PositiveInfinity;
-            if (ratio < least || (ratio == least && leaving >= 0 && Order(at) < Order(leaving)))
-            {
-                least = ratio;
-                leaving = at;
-            }
+            least = Math.Min(least, Ratio(change, at));
         }
 
-        if (leaving >= 0)
+        int leaving = -1;
+        for (int at = 0; at < 4; at++)
+        {
+            bool isTied = Ratio(change, at) <= least + Rounding;
+
+            // Of those that tie, the largest pivot keeps digits; when nothing grows the first one, as Bland's rule wants.
+            bool isBetter = leaving < 0 || (first ? Order(at) < Order(leaving) : change[at] > change[leaving]);
+            leaving = isTied && isBetter ? at : leaving;
+        }
+
+        if (double.IsFinite(least))
         {
             _point[leaving] = point;
             _above[leaving] = above;
         }
 
-        return leaving >= 0;
+        return double.IsFinite(least);
     }
+
+    private double Ratio(ReadOnlySpan<double> change, int at) =>
+        change[at] > SmallestPivot ? _weights[at] / change[at] : double.PositiveInfinity;
 
     private int Order(int at) => (2 * _point[at]) + (_above[at] ? 0 : 1);
 }

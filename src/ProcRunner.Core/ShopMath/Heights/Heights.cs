@@ -12,7 +12,7 @@ namespace ProcRunner.ShopMath;
 /// </remarks>
 public static class Heights
 {
-    /// <summary>cos of the angle between guide axis and deck normal, 0 to below 90 deg.</summary>
+    /// <summary>cos of the angle between guide axis and deck normal, 0 to 80 deg.</summary>
     public static ShopResult<Rational> GuideCosine(Rational guideAngleDegrees)
     {
         double degrees = guideAngleDegrees.ToDouble();

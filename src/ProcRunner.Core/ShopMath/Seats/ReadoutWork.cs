@@ -9,6 +9,10 @@ internal static class ReadoutWork
     private const string Source =
         "depth = travel x cos(guide angle), plane geometry; a readout in diameters shows twice the travel";
 
+    private const int MostPlaces = 9;
+    private const double Reach = 10_000;
+
+    private static readonly string[] Lengths = ["measured", "aim", "shown", "allowance", "uncertainty", "step"];
     private static readonly WorkTakes Length = new WorkTakes.Amount(Units.Inch);
     private static readonly WorkParameter Measured = new("measured", Length, "depth measured square to the deck, now");
     private static readonly WorkParameter Aim = new("aim", Length, "depth to work to");
@@ -178,6 +182,15 @@ internal static class ReadoutWork
                 return working.Done();
             });
 
+    // A readout shows a handful of places; more, or lengths of no machine, would not fit its number.
+    private static ShopFault? OnReadout(Quantity step) =>
+        step.Value.Scale <= MostPlaces
+            ? null
+            : new ShopFault("step", step.ToString(), $"give it with {MostPlaces} places at most");
+
+    private static ShopFault? OnMachine(WorkArguments all, string name) =>
+        all.Has(name) ? Allowed.Within(name, all.In(name, Units.Millimetre), -Reach, Reach, "mm") : null;
+
     // The number shown and the step are of one display, so in one unit.
     private static bool TryShown(WorkArguments all, Unit unit, out Quantity shown) =>
         all.Entered("shown").TryConvert(unit, all.Entered("shown").Value.Scale, Rounding.Nearest, out shown)
@@ -188,7 +201,12 @@ internal static class ReadoutWork
         Quantity step = all.Entered("step");
         decimal guide = all.Has("guide-angle") ? GuideDegrees(all) : 0;
         return
-            (Allowed.Above0("step", all.Amount("step")) ?? AllowedAngles.OfGuide("guide angle", (double)guide))
+            (
+                Allowed.Above0("step", all.Amount("step"))
+                ?? OnReadout(step)
+                ?? Lengths.Select(name => OnMachine(all, name)).FirstOrDefault(off => off is not null)
+                ?? AllowedAngles.OfGuide("guide angle", (double)guide)
+            )
                 is { } fault
             ? fault
             : new ReadoutMaths(

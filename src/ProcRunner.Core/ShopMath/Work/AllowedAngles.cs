@@ -13,11 +13,9 @@ internal static class AllowedAngles
                 "it must lie between 0 and 90 deg, measured from the plane square to the guide's axis"
             );
 
-    /// <summary>Of a guide to the deck's normal: 0 to below 90 deg.</summary>
+    /// <summary>Of a guide to the deck's normal: 0 to 80 deg, far beyond any head and still short of a division by 0.</summary>
     public static ShopFault? OfGuide(string argument, double degrees) =>
-        degrees is >= 0 and < 90
-            ? null
-            : new ShopFault(argument, Allowed.Show(degrees, "deg"), "it must be 0 deg or more and below 90 deg");
+        Allowed.Within(argument, degrees, 0, 80, "deg");
 
     /// <summary>Of two doubles in a unit: finite, and the first below the second.</summary>
     public static ShopFault? Below(string argument, double value, string other, double limit, string unit) =>

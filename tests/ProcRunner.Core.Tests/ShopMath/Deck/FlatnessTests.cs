@@ -178,6 +178,7 @@ public class FlatnessTests
                         ),
                 ];
                 double zone = flat.Zone.VerticalMillimetres;
+                Assert.True(flat.Zone.IsExact);
                 Assert.True(zone <= flat.LeastSquaresMillimetres + 1e-12);
                 Assert.True(zone <= flat.RawRangeMillimetres + 1e-12);
                 Assert.True(flat.Zone.NormalMillimetres <= zone);

@@ -119,5 +119,8 @@ public class MeasurementTests
     private static Exact Of(int value) => new(Rational.FromInteger(value), Dimension.OfLength);
 
     private static void Near(double expected, double found) =>
-        Assert.True(Math.Abs(expected - found) <= 1e-12 + (1e-9 * expected), $"{expected:R} {found:R}");
+        Assert.True(
+            Math.Abs(expected - found) <= 1e-12 + (1e-9 * expected),
+            FormattableString.Invariant($"{expected:R} {found:R}")
+        );
 }

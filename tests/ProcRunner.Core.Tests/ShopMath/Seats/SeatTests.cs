@@ -108,6 +108,13 @@ public class SeatTests
         Assert.NotEmpty(fault.Allowed);
     }
 
+    // A maker's tolerance of a seat's angle, 44 deg 53' to 45 deg 07': 44.883333 and 45.116667 deg.
+    [Theory]
+    [InlineData("2693 arcmin", "0.116667 deg")]
+    [InlineData("2707 arcmin", "-0.116667 deg")]
+    public void Angles_may_be_given_in_minutes(string face, string difference) =>
+        WorkBench.Gives("angle-difference", $"seat-angle=45 deg; face-angle={face}", $"difference={difference}");
+
     [Fact]
     public void A_reading_past_the_aim_is_cut_no_further() =>
         WorkBench.Gives(

@@ -179,5 +179,8 @@ public class StatisticsTests
         ];
 
     private static void Digits(double expected, double found) =>
-        Assert.True(Math.Abs(expected - found) <= 5e-15 * Math.Abs(expected) * 2, $"{expected:R} {found:R}");
+        Assert.True(
+            Math.Abs(expected - found) <= 5e-15 * Math.Abs(expected) * 2,
+            FormattableString.Invariant($"{expected:R} {found:R}")
+        );
 }

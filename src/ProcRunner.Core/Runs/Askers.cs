@@ -1,0 +1,114 @@
+using ProcRunner.Procedures;
+
+namespace ProcRunner.Runs;
+
+/// <summary>
+/// Which step takes a stale value again. The first after the one that moved its datum, else the last that took it; but
+/// when a step that wants the value comes before that one, the last that takes it before the step that wants it, even in
+/// a stage that records the head as found.
+/// </summary>
+internal sealed class Askers
+{
+    private readonly RunState _state;
+    private readonly Plan _plan;
+    private readonly Func<At, Asked> _asked;
+    private readonly Dictionary<(int Characteristic, int Position), int?> _askers = [];
+
+    public Askers(RunState state, Func<At, Asked> asked)
+    {
+        (_state, _plan, _asked) = (state, state.Plan, asked);
+        for (int characteristic = 0; characteristic < _plan.Procedure.Characteristics.Count; characteristic++)
+        {
+            for (int position = At.Head; position < _plan.Positions.Count; position++)
+            {
+                if (_state.Value(characteristic, position) is { Stale: true } value)
+                {
+                    _askers[(characteristic, position)] = Usual(characteristic, position, value.Mover);
+                }
+            }
+        }
+
+        // One value asked earlier can make another wanted earlier; each turn moves one nearer to the start.
+        while (_askers.Keys.ToArray().Any(MoveBeforeWanted)) { }
+    }
+
+    /// <summary>Index of the step that takes a stale value again; null when none can.</summary>
+    public int? Of(int characteristic, int position) => _askers.GetValueOrDefault((characteristic, position));
+
+    /// <summary>The stale values that a step gives.</summary>
+    public IEnumerable<int> StaleGiven(At at)
+    {
+        Step step = _plan.Steps[at.Step];
+        return step.Work is StepWork.Zero
+            ? []
+            : step
+                .Gives.Select(_plan.CharacteristicIndex)
+                .Where(characteristic => _state.Value(characteristic, at.Position) is { Stale: true });
+    }
+
+    private int? Usual(int characteristic, int position, int mover)
+    {
+        int? last = null;
+        foreach (int taker in _plan.Takers(characteristic))
+        {
+            At at = new(taker, position);
+            if (!CanTake(at) || _plan.IsAsFound(taker))
+            {
+                continue;
+            }
+
+            if (taker > mover)
+            {
+                return taker;
+            }
+
+            last = _state.StandingOf(at) == StepStanding.Waiting ? last : taker;
+        }
+
+        return last;
+    }
+
+    private bool MoveBeforeWanted((int Characteristic, int Position) value)
+    {
+        string name = _plan.Procedure.Characteristics[value.Characteristic].Name;
+        foreach (int reader in _plan.StepsReading(name))
+        {
+            int now = _askers[value] ?? int.MaxValue;
+            if (now < reader || !PlacesOf(reader, value).Any(IsWanting))
+            {
+                continue;
+            }
+
+            int before = _plan
+                .Takers(value.Characteristic)
+                .Where(taker => taker < reader && CanTake(new At(taker, value.Position)))
+                .DefaultIfEmpty(int.MaxValue)
+                .Max();
+            if (before < now)
+            {
+                _askers[value] = before;
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private IEnumerable<At> PlacesOf(int reader, (int Characteristic, int Position) value) =>
+        _plan
+            .PositionsOf(_plan.Steps[reader])
+            .Where(p => p == value.Position || p == At.Head || value.Position == At.Head)
+            .Select(p => new At(reader, p));
+
+    // To be done, or done and to be done again.
+    private bool IsWanting(At at) =>
+        _asked(at) == Asked.Yes
+        && _state.StandingOf(at) switch
+        {
+            StepStanding.LeftOut => false,
+            StepStanding.Done => _state.Find(at)!.Stale || StaleGiven(at).Any(c => Of(c, at.Position) == at.Step),
+            _ => true,
+        };
+
+    private bool CanTake(At at) => _asked(at) == Asked.Yes && _state.StandingOf(at) != StepStanding.LeftOut;
+}

@@ -1,0 +1,28 @@
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+
+namespace ProcRunner.Runs;
+
+/// <summary>A value that a formula may read, place by place.</summary>
+/// <param name="Value">The value that counts.</param>
+/// <param name="Places">Place by place; empty for a worked-out value.</param>
+internal readonly record struct KnownValue(Quantity Value, IReadOnlyList<PlaceValue> Places)
+{
+    /// <summary>A statistic over the places; over the value itself when it has none.</summary>
+    public Exact Of(Statistic statistic) =>
+        Statistics.Of(statistic, Places.Count > 0 ? [.. Places.Select(p => Exact.Of(p.Value))] : [Exact.Of(Value)]);
+
+    /// <summary>The value at one place, or null when it wasn't taken there.</summary>
+    public Quantity? At(string place)
+    {
+        foreach (PlaceValue one in Places)
+        {
+            if (one.Place == place)
+            {
+                return one.Value;
+            }
+        }
+
+        return null;
+    }
+}
