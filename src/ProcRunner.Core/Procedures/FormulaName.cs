@@ -16,16 +16,10 @@ public abstract record FormulaName
         ["spread"] = Statistic.Spread,
     };
 
-    private static readonly Dictionary<string, Summary> Summaries = new(StringComparer.Ordinal)
+    private static readonly Dictionary<string, Statistic> Summaries = new(Statistics, StringComparer.Ordinal)
     {
-        ["largest"] = Summary.Largest,
-        ["deepest"] = Summary.Largest,
-        ["smallest"] = Summary.Smallest,
-        ["shallowest"] = Summary.Smallest,
-        ["mean"] = Summary.Mean,
-        ["median"] = Summary.Median,
-        ["spread"] = Summary.Spread,
-        ["count"] = Summary.Count,
+        ["median"] = Statistic.Median,
+        ["count"] = Statistic.Count,
     };
 
     private static readonly Dictionary<string, LimitEnd> Ends = new(StringComparer.Ordinal)
@@ -41,7 +35,7 @@ public abstract record FormulaName
     public static IReadOnlyDictionary<string, Statistic> StatisticWords => Statistics;
 
     /// <summary>Words for what is taken of several positions, as formulas write them.</summary>
-    public static IReadOnlyDictionary<string, Summary> SummaryWords => Summaries;
+    public static IReadOnlyDictionary<string, Statistic> SummaryWords => Summaries;
 
     /// <summary>Words that mean something of their own in formulas, so that no characteristic may be called so.</summary>
     public static IReadOnlyList<string> Reserved { get; } =
@@ -78,7 +72,7 @@ public abstract record FormulaName
             ["feature", var feature] => new Feature(feature),
             ["positions", var subject, var choice] => new PositionsDecided(subject, choice),
             ["as found", var characteristic] => new AsFound(characteristic),
-            ["all" or "kind", var characteristic, var summary] => Summaries.TryGetValue(summary, out Summary over)
+            ["all" or "kind", var characteristic, var summary] => Summaries.TryGetValue(summary, out Statistic over)
                 ? new Over(characteristic, over, OwnKindOnly: parts[0] == "kind")
                 : null,
             [var characteristic] => new Value(characteristic),
@@ -107,7 +101,7 @@ public abstract record FormulaName
     /// <param name="Characteristic">The characteristic.</param>
     /// <param name="Summary">What is taken.</param>
     /// <param name="OwnKindOnly">True: only positions of this position's kind.</param>
-    public sealed record Over(string Characteristic, Summary Summary, bool OwnKindOnly) : FormulaName;
+    public sealed record Over(string Characteristic, Statistic Summary, bool OwnKindOnly) : FormulaName;
 
     /// <summary><c>[as found.X]</c>: as it came, from a stage that records the head as found.</summary>
     /// <param name="Characteristic">The characteristic.</param>

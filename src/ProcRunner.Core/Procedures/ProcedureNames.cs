@@ -186,8 +186,8 @@ public sealed class ProcedureNames
 
         return name.Summary switch
         {
-            Summary.Count => FormulaType.Number,
-            Summary.Spread => FormulaType.Quantity(found!.Dimension.OfDifference()),
+            Statistic.Count => FormulaType.Number,
+            Statistic.Spread => FormulaType.Quantity(found!.Dimension.OfDifference()),
             _ => FormulaType.Quantity(found!.Dimension),
         };
     }

@@ -1,6 +1,6 @@
 namespace ProcRunner.Procedures;
 
-/// <summary>What of several places of one reading is the value that later steps read.</summary>
+/// <summary>What is taken of several values: of the places of one reading, or of one reading over positions.</summary>
 public enum Statistic
 {
     /// <summary>The largest; of a depth, the deepest.</summary>
@@ -14,4 +14,10 @@ public enum Statistic
 
     /// <summary>Largest less smallest.</summary>
     Spread,
+
+    /// <summary>The middle one; of an even number the mean of the middle two. Over positions only.</summary>
+    Median,
+
+    /// <summary>How many there are, a pure number. Over positions only.</summary>
+    Count,
 }

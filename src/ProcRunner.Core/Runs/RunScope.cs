@@ -83,18 +83,9 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
             }
         }
 
-        return name.Summary == Summary.Count ? Number(values.Count)
-            : values.Count == 0 ? null
-            : new FormulaValue.Amount(
-                name.Summary switch
-                {
-                    Summary.Largest => Statistics.Of(Statistic.Largest, values),
-                    Summary.Smallest => Statistics.Of(Statistic.Smallest, values),
-                    Summary.Mean => Statistics.Of(Statistic.Mean, values),
-                    Summary.Spread => Statistics.Of(Statistic.Spread, values),
-                    _ => Statistics.Median(values),
-                }
-            );
+        return values.Count > 0 || name.Summary == Statistic.Count
+            ? new FormulaValue.Amount(Statistics.Of(name.Summary, values))
+            : null;
     }
 
     private KnownValue? Find(string characteristic, int at)
