@@ -34,6 +34,12 @@ public sealed class NewJobTests : IDisposable
         Assert.Equal("vale", _bench.Store.Reader.ReadTrail(job.Id).Entries[0].Entry.Operator);
     }
 
+    [Theory]
+    [InlineData("\n")]
+    [InlineData("1\n")]
+    public void On_an_empty_list_the_natural_key_opens_a_new_job(string keys) =>
+        Assert.IsType<NewJobForm>(new Desk(new JobListScreen(_bench.Session)).Type(keys).Top);
+
     [Fact]
     public void Everything_known_of_the_head_is_kept_and_practice_is_marked()
     {

@@ -45,7 +45,7 @@ internal sealed class JobListScreen : ListScreen
     protected override string Title => "Heads in the shop";
 
     /// <inheritdoc/>
-    protected override string Asks => Next is { } job ? $"Number or stamp; Enter: {job.Stamp}" : "/ and 1: a new job";
+    protected override string Asks => Next is { } job ? $"Number or stamp; Enter: {job.Stamp}" : "Enter: a new job";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
@@ -58,7 +58,8 @@ internal sealed class JobListScreen : ListScreen
     protected override int Count => _jobs.Count;
 
     /// <inheritdoc/>
-    protected override string Nothing => "No head is in work. / opens the menu; 1 there opens a new job.";
+    protected override string Nothing =>
+        "No head is in work. Enter opens a new job; / the menu, with gauges and people.";
 
     /// <inheritdoc/>
     protected override bool HasMenu => true;
@@ -92,12 +93,15 @@ internal sealed class JobListScreen : ListScreen
 
     /// <inheritdoc/>
     protected override Turn Other(string text) =>
-        _session.Store.Shop.JobsWithStamp(text).FirstOrDefault() is { } job
-            ? Open(job.Id)
-            : Refuse($"Neither a number of this list nor a stamp: {text}");
+        _session.Store.Shop.JobsWithStamp(text).FirstOrDefault() is { } job ? Open(job.Id)
+        : Count == 0 && text == "1" ? NewJob()
+        : Refuse($"Neither a number of this list nor a stamp: {text}");
 
     /// <inheritdoc/>
-    protected override Turn Bare() => Next is { } job ? Open(job.Id) : Turn.Stay;
+    protected override Turn Bare() =>
+        Next is { } job ? Open(job.Id)
+        : Count == 0 ? NewJob()
+        : Turn.Stay;
 
     /// <inheritdoc/>
     protected override Turn Zero() => Menu();
@@ -107,6 +111,8 @@ internal sealed class JobListScreen : ListScreen
 
     /// <inheritdoc/>
     protected override Turn Menu() => new Turn.To(ShopMenu.Of(_session));
+
+    private Turn.To NewJob() => new Turn.To(new NewJobForm(_session));
 
     private Turn Open(string jobId)
     {
