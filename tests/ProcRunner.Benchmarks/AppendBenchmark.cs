@@ -12,8 +12,8 @@ namespace ProcRunner.Benchmarks;
 internal static class AppendBenchmark
 {
     private const double Goal = 1.2;
-    private const int Turns = 60;
-    private const int PerTurn = 40;
+    private const int Turns = 600;
+    private const int PerTurn = 4;
 
     public static Result Run(DemoRun demo, string folder)
     {
@@ -84,7 +84,7 @@ internal static class AppendBenchmark
     // The first turns warm both up.
     private static void Note(List<double> times, int turn, double time)
     {
-        if (turn >= 10)
+        if (turn >= 100)
         {
             times.Add(time);
         }

@@ -1,11 +1,16 @@
 using System.CommandLine;
 using ProcRunner.Benchmarks;
+using ProcRunner.Benchmarks.Screen;
 
 Option<string?> folder = new("--folder")
 {
     Description = "where files are written: on the disk to be measured (otherwise the system's temporary folder)",
 };
-RootCommand root = new("Measures what the program promises, each against its measure in the same run.") { folder };
+RootCommand root = new("Measures what the program promises, each against its measure in the same run.")
+{
+    folder,
+    ScreenCommand.Create(),
+};
 root.SetAction(parsed =>
 {
     string place = Path.Combine(parsed.GetValue(folder) ?? Path.GetTempPath(), "procrunner-benchmarks");

@@ -10,17 +10,18 @@ internal sealed class BuiltProgram(string dataFolder)
 {
     private static readonly TimeSpan Longest = TimeSpan.FromMinutes(3);
 
-    // .artifacts/bin/<project>/<configuration>/ holds each project's build.
-    private static readonly string Executable = Path.GetFullPath(
-        Path.Combine(
-            AppContext.BaseDirectory,
-            "..",
-            "..",
-            "ProcRunner.Tui",
-            Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory)),
-            OperatingSystem.IsWindows() ? "procrunner.exe" : "procrunner"
-        )
-    );
+    /// <summary>The program: .artifacts/bin/PROJECT/CONFIGURATION/ holds each project's build.</summary>
+    public static string Executable { get; } =
+        Path.GetFullPath(
+            Path.Combine(
+                AppContext.BaseDirectory,
+                "..",
+                "..",
+                "ProcRunner.Tui",
+                Path.GetFileName(Path.TrimEndingDirectorySeparator(AppContext.BaseDirectory)),
+                OperatingSystem.IsWindows() ? "procrunner.exe" : "procrunner"
+            )
+        );
 
     /// <summary>The demo's file of entries.</summary>
     public static string[] DemoLines { get; } = File.ReadAllLines(RepoRoot.PathOf("procedures/demo/pump-four.entries"));

@@ -11,6 +11,15 @@ internal static class NativeCommand
 {
     private const int Starts = 9;
 
+    // What reads a store, the search index with it. The native program makes the index, the built one uses it.
+    private static readonly string[][] Readers =
+    [
+        ["jobs"],
+        ["find", "73-1-22"],
+        ["show", "DEMO"],
+        ["verify"],
+    ];
+
     public static Command Create()
     {
         Option<string?> program = new("--program") { Description = "a native program that is there already" };
@@ -74,6 +83,19 @@ internal static class NativeCommand
             trails.All(trail => trail.Verdict is TrailVerdict.Holds)
             && trails[0].Entries.SequenceEqual(trails[1].Entries);
         Console.WriteLine(same ? "the trails say the same" : "THE TRAILS DIFFER");
+        foreach (string[] verb in Readers)
+        {
+            string[] answers =
+            [
+                .. programs
+                    .Reverse()
+                    .Select(p => AnswerOf(p.Path, [.. verb, "--store", Path.Combine(folder, "native")])),
+            ];
+            bool isSame = answers[0] == answers[1] && answers[0].Length > 0;
+            Console.WriteLine($"{string.Join(' ', verb)}: {(isSame ? "the same answer" : "THE ANSWERS DIFFER")}");
+            same &= isSame;
+        }
+
         Console.WriteLine(
             string.Create(CultureInfo.InvariantCulture, $"native file {new FileInfo(native).Length / 1e6:0.0} MB")
         );
@@ -96,6 +118,16 @@ internal static class NativeCommand
             string.Create(CultureInfo.InvariantCulture, $"{program}: status {status}, {lines[^1].Trim()} {errors}")
         );
         return DemoTrail.Read(store);
+    }
+
+    private static string AnswerOf(string program, string[] arguments)
+    {
+        using Process process = Process.Start(
+            new ProcessStartInfo(program, arguments) { UseShellExecute = false, RedirectStandardOutput = true }
+        )!;
+        string answer = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return process.ExitCode == 0 ? answer : "";
     }
 
     // On a job that waits at its first step, so that both read a store, check a trail and ask.

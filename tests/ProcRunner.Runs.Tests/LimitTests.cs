@@ -81,6 +81,24 @@ public sealed class LimitTests
         Assert.Equal(verdict == Verdict.Out, reading.Faults.Any());
     }
 
+    // The window is open upward; the head spec's own limit of that name still says what size is meant.
+    [Theory]
+    [InlineData("39308", true)]
+    [InlineData("3.9308", false)]
+    [InlineData("39308 in", false)] // a unit typed is believed, and judged
+    public void A_lost_point_is_questioned_in_a_window_with_one_end(string text, bool questioned)
+    {
+        Rig rig = new(
+            Work.Procedure(
+                "depth: {of: position, measured-in: length, why: it matters}",
+                "- measure: depth\n  window: {low: '[spec.depth.low]', origin: maker}"
+            ),
+            Work.Head("depth: {low: 3.915, aim: 3.940, high: 3.945, origin: maker}")
+        );
+
+        Assert.Equal(questioned, rig.Enter("depth 1I", text).Any(e => e is RunEvent.EntryQuestioned));
+    }
+
     [Theory]
     [InlineData("maker", "maker")]
     [InlineData("standard", "standard")]

@@ -254,6 +254,28 @@ public sealed class MovedDatumTests
     }
 
     [Fact]
+    public void A_stage_isnt_signed_again_while_a_value_of_it_waits_for_a_later_step()
+    {
+        Rig rig = new(SmallWork.Procedure, SmallWork.Head);
+        rig.Until("surface / skim the deck");
+        rig.Enter("skim the deck", "done");
+        rig.Correct("stem height 1I", "1.561");
+
+        Assert.Equal(StepView.Later, rig.View("seat cut / measured"));
+        rig.Refuses(rig.SignOf(rig.At("seat cut / measured"), RigShop.Lead));
+        rig.Enter("skim taken", "0.004");
+        rig.Enter("thickness after", "3.921");
+        foreach (string position in new[] { "1I", "1E" })
+        {
+            rig.Enter($"recession after {position}", "0.052 in; 0.052 in");
+        }
+
+        Assert.Equal(StepView.Open, rig.View("seat cut / measured"));
+        rig.Refuses(rig.SignOf(rig.At("checked"), RigShop.Lead));
+        rig.ToRelease();
+    }
+
+    [Fact]
     public void A_stage_signed_before_stays_signed_and_its_stale_values_are_taken_by_a_later_step()
     {
         Rig rig = new(SmallWork.Procedure, SmallWork.Head);

@@ -5,13 +5,17 @@ using ProcRunner.Problems;
 
 namespace ProcRunner.Yaml.Tests;
 
-/// <summary>Files made to harm get a problem, within a second and 200 MB, read as either format.</summary>
+/// <summary>
+/// Files made to harm get a problem, soon and within 200 MB, read as either format. Measured apart, on a quiet machine, each
+/// takes under a third of a second; here ten are allowed, because the test machine is shared and what is meant to be caught
+/// (a file whose cost grows with its square, or that never ends) takes minutes.
+/// </summary>
 public sealed class HostileFileTests
 {
     private const string Steps = "stages:\n- stage: s\n  steps:\n";
     private const long MostBytes = 200_000_000;
 
-    private static readonly TimeSpan Most = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Most = TimeSpan.FromSeconds(10);
 
     public HostileFileTests()
     {

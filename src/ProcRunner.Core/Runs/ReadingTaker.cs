@@ -38,7 +38,7 @@ internal static class ReadingTaker
         }
 
         int places = Math.Max(1, taking.Places.Count);
-        FieldHint field = Field(unit, places, limits);
+        FieldHint field = Field(on.State, characteristic, at, places, limits);
         return EntryText.Parse(text, field) switch
         {
             EntryResult.Questioned q => new ReadingResult.Questioned(
@@ -96,14 +96,19 @@ internal static class ReadingTaker
         return notYet.Length > 0 ? Refused(notYet) : new ReadingResult.Taken(reading with { Worked = worked }, chosen);
     }
 
+    // A window open at one end is closed with the head spec's own limit of that name, so that a lost point shows there too.
     // Limits worked out from readings can cross: then nothing passes, and there is nothing to expect either.
-    private static FieldHint Field(Unit unit, int places, Limits limits)
+    private static FieldHint Field(RunState state, Characteristic characteristic, At at, int places, Limits limits)
     {
-        Quantity? low = Hint(limits.Low, unit);
-        Quantity? high = Hint(limits.High, unit);
+        Unit unit = characteristic.UnitOn(state.Plan.Head);
+        (Quantity? specLow, _, Quantity? specHigh) = LimitFinder.Figures(state, characteristic.Name, at.Position);
+        Quantity? low = Hint(limits.Low, unit) ?? Hint(limits.High is null ? null : ExactOf(specLow), unit);
+        Quantity? high = Hint(limits.High, unit) ?? Hint(limits.Low is null ? null : ExactOf(specHigh), unit);
         bool crossed = low is { } from && high is { } to && from.CompareTo(to) > 0;
         return crossed ? new FieldHint(unit, places, places) : new FieldHint(unit, places, places, low, high);
     }
+
+    private static Exact? ExactOf(Quantity? quantity) => quantity is { } value ? Exact.Of(value) : null;
 
     private static Quantity? Hint(Exact? end, Unit unit) =>
         end is { } value && value.Dimension == unit.Dimension ? Show.In(value, unit) : null;

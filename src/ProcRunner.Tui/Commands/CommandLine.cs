@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
-using ProcRunner.Tui.Demo;
+using ProcRunner.Tui.Host;
 
 namespace ProcRunner.Tui.Commands;
 
@@ -32,6 +32,10 @@ internal static class CommandLine
         {
             return Say.Usage(e.Message, "");
         }
+        finally
+        {
+            ScreenHost.LeaveKeysPlain();
+        }
     }
 
     private static RootCommand Root()
@@ -52,7 +56,7 @@ internal static class CommandLine
             WorkVerb.Create(),
         };
         root.Options.Add(StoreOption.Store);
-        root.SetAction(parsed => RunVerb.Run(DemoShop.Stamp, null, StoreOption.OfStamp(parsed, DemoShop.Stamp)));
+        root.SetAction(parsed => ScreenRun.Open(StoreOption.Given(parsed), stamp: null));
         foreach (HelpOption help in root.Options.OfType<HelpOption>())
         {
             help.Action = new HelpAction { MaxWidth = HelpWidth };

@@ -26,12 +26,19 @@ internal static class RunVerb
         verb.SetAction(parsed =>
         {
             string wanted = parsed.GetValue(stamp)!.Trim();
-            return Run(wanted, parsed.GetValue(who), StoreOption.OfStamp(parsed, wanted));
+            if (parsed.GetValue(plain) || Console.IsInputRedirected)
+            {
+                return Run(wanted, parsed.GetValue(who), StoreOption.OfStamp(parsed, wanted));
+            }
+
+            return parsed.GetValue(who) is null
+                ? ScreenRun.Open(StoreOption.Given(parsed), wanted)
+                : Say.Usage("--as goes with --plain: the screen asks who is at the machine.", "");
         });
         return verb;
     }
 
-    /// <summary>Works on a job; the exit status.</summary>
+    /// <summary>Works on a job in line mode; the exit status.</summary>
     public static int Run(string stamp, string? who, string folder)
     {
         bool demo = DemoShop.IsDemo(stamp);

@@ -17,9 +17,12 @@ internal static class StoreOption
             Recursive = true,
         };
 
+    /// <summary>The folder named; null when none was.</summary>
+    public static string? Given(ParseResult parsed) =>
+        parsed.GetValue(Store) is { } given ? Path.GetFullPath(given) : null;
+
     /// <summary>The folder named, or the shop's own.</summary>
-    public static string OfShop(ParseResult parsed) =>
-        parsed.GetValue(Store) is { } given ? Path.GetFullPath(given) : Machine.ShopFolder;
+    public static string OfShop(ParseResult parsed) => Given(parsed) ?? Machine.ShopFolder;
 
     /// <summary>The folder named, or the one where a stamp belongs: the demo shop's for the demo job.</summary>
     public static string OfStamp(ParseResult parsed, string stamp) =>

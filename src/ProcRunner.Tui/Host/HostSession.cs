@@ -35,7 +35,7 @@ internal sealed class HostSession : IDisposable
 
         // The size by a system call, not by a question to the terminal.
         Driver.SizeDetection = attached ? SizeDetectionMode.Polling : SizeDetectionMode.AnsiQuery;
-        _output = new TerminalOutput(new HostColours(options.Terminal.Depth));
+        _output = new TerminalOutput(options.Depth);
         _parts = new TerminalParts(_output, wake, gone);
         App = _parts.Application(new MonotonicTime(options.Time));
         _view = new DeskView(desk, options.Terminal.IsUtf8);
@@ -69,9 +69,15 @@ internal sealed class HostSession : IDisposable
             return came;
         }
 
+        if (_output.Depth != _options.Depth)
+        {
+            _output.Depth = _options.Depth;
+            Repaint();
+        }
+
         Compose();
         App.LayoutAndDraw();
-        if (_desk.TakeBell() && _options.RingsBell)
+        if (_desk.TakeBell() && _options.RingsBell())
         {
             _output.Send("\a");
         }

@@ -19,6 +19,20 @@ internal static class ScreenHost
             out fault
         );
 
+    /// <summary>
+    /// Puts the number pad and the cursor keys back to plain: .NET switches a terminal to their application mode as soon as
+    /// anything is written to it, and leaves it so.
+    /// </summary>
+    public static void LeaveKeysPlain()
+    {
+        _ = Terminal(out string fault);
+        if (fault.Length == 0 && !OperatingSystem.IsWindows())
+        {
+            Console.Out.Write("\u001b[?1l\u001b>");
+            Console.Out.Flush();
+        }
+    }
+
     /// <summary>Runs until the last screen is left.</summary>
     /// <returns>
     /// 0 when it was left; 2 after an error of the program's own; 128 and the signal's number when one ended it (143 SIGTERM, 129

@@ -9,7 +9,7 @@ namespace ProcRunner.Tui.Host;
 /// What goes to the terminal: only cells that changed, one write a picture, in our own colours. Terminal.Gui's questions to the
 /// terminal (its colours, pictures, key protocols) aren't asked: nothing here needs the answers, and a slow line would pay.
 /// </summary>
-internal sealed class TerminalOutput(HostColours colours) : AnsiOutput, IOutput, IDisposable
+internal sealed class TerminalOutput(ColourDepth depth) : AnsiOutput, IOutput, IDisposable
 {
     /// <summary>Number pad and cursor keys as plain characters, no mouse reports: VT220 (EK-VT220-RM) 4.6.18, xterm's control sequences.</summary>
     public const string PlainKeys = "\u001b[?1l\u001b>\u001b[?1000;1002;1003;1006;1015l";
@@ -20,6 +20,7 @@ internal sealed class TerminalOutput(HostColours colours) : AnsiOutput, IOutput,
     private static readonly TimeSpan LongestWrite = TimeSpan.FromMilliseconds(200);
 
     private readonly Lock _gate = new();
+    private HostColours _colours = new(depth);
     private (int Columns, int Rows) _size;
     private (int Column, int Row)? _cursorShown;
     private bool _closed;
@@ -27,6 +28,13 @@ internal sealed class TerminalOutput(HostColours colours) : AnsiOutput, IOutput,
 
     /// <summary>Where the cursor is to stand; null for none.</summary>
     public (int Column, int Row)? CursorAt { get; set; }
+
+    /// <summary>The colours in use.</summary>
+    public ColourDepth Depth
+    {
+        get;
+        set => (field, _colours) = (value, new HostColours(value));
+    } = depth;
 
     /// <summary>Everything is sent again with the next picture.</summary>
     public void Repaint() => _repaint = true;
@@ -129,7 +137,7 @@ internal sealed class TerminalOutput(HostColours colours) : AnsiOutput, IOutput,
                     AppendPlace(picture, column, row);
                 }
 
-                string sequence = colours.SequenceFor(cell.Attribute);
+                string sequence = _colours.SequenceFor(cell.Attribute);
                 picture.Append(sequence == sent ? "" : sequence).Append(cell.Grapheme);
                 sent = sequence;
                 next = column + 1;

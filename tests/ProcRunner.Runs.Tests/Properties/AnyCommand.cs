@@ -92,6 +92,8 @@ internal static class AnyCommand
     private static At Cuts(Rig rig, Turn turn)
     {
         At[] cuts = [.. rig.Outlook.All.Where(at => rig.Plan.Steps[at.Step].Work is StepWork.Cut)];
+        At[] inHand = [.. cuts.Where(at => rig.State.StandingOf(at) == StepStanding.InHand)];
+        cuts = inHand.Length > 0 ? inHand : cuts;
         return cuts[turn.Where % cuts.Length];
     }
 

@@ -20,7 +20,7 @@ internal sealed class Bench : IDisposable
         Screen = new TryScreen { Sample = sample };
         Session = new HostSession(
             new Desk(Screen),
-            new HostOptions(new TerminalKind(depth, isUtf8), Clock, ringsBell),
+            new HostOptions(new TerminalKind(depth, isUtf8), Clock, () => ringsBell, () => UsesColours),
             _wake,
             () => { }
         );
@@ -28,6 +28,8 @@ internal sealed class Bench : IDisposable
     }
 
     public WallClock Clock { get; } = new();
+
+    public bool UsesColours { get; set; } = true;
 
     public TryScreen Screen { get; }
 

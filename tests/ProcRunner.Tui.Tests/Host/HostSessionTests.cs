@@ -209,4 +209,14 @@ public sealed class HostSessionTests
         Assert.Contains("\u001b[0;7m", bench.Sent, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"\u001b\[[0-9;]*[349][0-9][;m]", bench.Sent);
     }
+
+    [Fact]
+    public void Colours_can_be_switched_off_at_any_moment()
+    {
+        using Bench bench = new();
+        bench.UsesColours = false;
+        bench.Session.Turn();
+        Assert.InRange(bench.Sent.Length, 80 * 24, int.MaxValue);
+        Assert.DoesNotMatch(@"\u001b\[[0-9;]*[349][0-9][;m]", bench.Sent);
+    }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using System.Text.RegularExpressions;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Demo;
@@ -28,7 +29,10 @@ internal sealed class PadOperator
     public Desk Desk { get; }
 
     /// <summary>The keys pressed so far.</summary>
-    public int Presses { get; private set; }
+    public int Presses => Pressed.Length;
+
+    /// <summary>The keys pressed so far, Enter as CR.</summary>
+    public StringBuilder Pressed { get; } = new();
 
     /// <summary>The screen as text.</summary>
     public string See(int width = 80, int height = 24, bool ascii = false) =>
@@ -180,7 +184,7 @@ internal sealed class PadOperator
 
     private void Press(KeyPress key)
     {
-        Presses++;
+        Pressed.Append(key.Kind == KeyKind.Enter ? "\r" : key.Text);
         Desk.Press(key);
     }
 
