@@ -1,6 +1,7 @@
 using ProcRunner.People;
 using ProcRunner.Shop;
 using ProcRunner.Store.Local;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Demo;
 
