@@ -142,13 +142,7 @@ public sealed class RunState
                 Apply(zero);
                 break;
             case RunEvent.PassCut pass:
-                StepRecord cut = Touch(pass.At);
-                (cut.BeforeLastPass, cut.BeforeReading) = (cut.Cut, null);
-                cut.Cut = pass.Progress;
-                cut.Approached |= pass.Target.StopsShort && pass.Progress.Measures;
-                cut.Standing = StepStanding.InHand;
-                cut.Stale = false;
-                cut.Sequence = Sequence;
+                Touch(pass.At).Cuts(pass, Sequence);
                 break;
             case RunEvent.CutterLifted lifted:
                 StepRecord raised = Touch(lifted.At);
@@ -158,7 +152,11 @@ public sealed class RunState
                 Apply(ended);
                 break;
             case RunEvent.WayTaken way:
-                Touch(way.At).Standing = way.Kind is WayKind.Again ? AfterAgain(way.At) : StepStanding.Out;
+                if (Touch(way.At) is var result && way.Kind is WayKind.Again)
+                {
+                    result.IsTakenAgain(isCut: Plan.Steps[way.At.Step].Work is StepWork.Cut);
+                }
+
                 break;
             case RunEvent.Conceded conceded:
                 Apply(conceded);
@@ -285,14 +283,7 @@ public sealed class RunState
     private void Apply(RunEvent.EntryCorrected corrected)
     {
         _corrected = corrected.At;
-        StepRecord record = Touch(corrected.At);
-        record.Fails -= record is { Standing: StepStanding.Out, Fails: > 0 } ? 1 : 0;
-        if (Plan.Steps[corrected.At.Step].Work is StepWork.Cut && record.Cut is { } cut)
-        {
-            bool wasPass = cut.Travel != cut.TravelAtReading;
-            record.Cut = (wasPass ? record.BeforeLastPass : record.BeforeReading) ?? cut;
-        }
-
+        Touch(corrected.At).TakesBack(isCut: Plan.Steps[corrected.At.Step].Work is StepWork.Cut);
         int part = Parts.FindLastIndex(p => p.At == corrected.At);
         if (part >= 0)
         {
@@ -307,10 +298,7 @@ public sealed class RunState
         record.Cut = new CutProgress(zero.Zero, zero.Zero.Set, none, none, zero.Zero.Measured, Measures: false);
         if (Plan.CutOfZero(zero.At.Step) is { } cut)
         {
-            StepRecord served = Touch(new At(cut, zero.At.Position));
-            (served.Cut, served.BeforeLastPass, served.BeforeReading) = (record.Cut, null, null);
-            served.Approached = false;
-            served.Standing = served.Standing == StepStanding.Out ? StepStanding.Out : StepStanding.Waiting;
+            Touch(new At(cut, zero.At.Position)).StartsFrom(record.Cut);
             LastAt = zero.At;
         }
     }
@@ -335,26 +323,8 @@ public sealed class RunState
         foreach (At at in reopened.Items)
         {
             StepRecord record = _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
-            record.Standing = StepStanding.Waiting;
-            (record.Stale, record.Cause, record.Conceded) = (false, reopened.Cause, false);
-            (record.Cut, record.BeforeLastPass, record.BeforeReading) = (null, null, null);
-            (record.AtZero, record.Question) = (null, null);
-            (record.Approached, record.Fails) = (false, 0);
+            record.BeginsAnew(reopened.Cause);
         }
-    }
-
-    // A cut that is measured again keeps its zero; anything else begins anew.
-    private StepStanding AfterAgain(At at)
-    {
-        StepRecord record = Touch(at);
-        if (record.Cut is { } cut && Plan.Steps[at.Step].Work is StepWork.Cut)
-        {
-            record.Cut = cut with { Measures = true };
-            return StepStanding.InHand;
-        }
-
-        record.AtZero = null;
-        return StepStanding.Waiting;
     }
 
     private void Keep(

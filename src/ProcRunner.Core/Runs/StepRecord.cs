@@ -44,4 +44,51 @@ public sealed class StepRecord
 
     /// <summary>Every reading ever taken here, the refused ones too.</summary>
     public List<TakenReading> Readings { get; } = [];
+
+    /// <summary>A pass was cut.</summary>
+    internal void Cuts(RunEvent.PassCut pass, long sequence)
+    {
+        (BeforeLastPass, BeforeReading) = (Cut, null);
+        Cut = pass.Progress;
+        Approached |= pass.Target.StopsShort && pass.Progress.Measures;
+        (Standing, Stale, Sequence) = (StepStanding.InHand, false, sequence);
+    }
+
+    /// <summary>A cut's zero was set.</summary>
+    internal void StartsFrom(CutProgress zero)
+    {
+        (Cut, BeforeLastPass, BeforeReading, Approached) = (zero, null, null, false);
+        Standing = Standing == StepStanding.Out ? StepStanding.Out : StepStanding.Waiting;
+    }
+
+    /// <summary>The last entry is to be replaced: what it did here is taken back.</summary>
+    internal void TakesBack(bool isCut)
+    {
+        Fails -= Standing == StepStanding.Out && Fails > 0 ? 1 : 0;
+        if (isCut && Cut is { } cut)
+        {
+            bool wasPass = cut.Travel != cut.TravelAtReading;
+            Cut = (wasPass ? BeforeLastPass : BeforeReading) ?? cut;
+        }
+    }
+
+    /// <summary>It is measured or inspected again: a cut keeps its zero, anything else begins anew.</summary>
+    internal void IsTakenAgain(bool isCut)
+    {
+        if (isCut && Cut is { } cut)
+        {
+            (Cut, Standing) = (cut with { Measures = true }, StepStanding.InHand);
+            return;
+        }
+
+        (AtZero, Standing) = (null, StepStanding.Waiting);
+    }
+
+    /// <summary>The step is to be done over.</summary>
+    internal void BeginsAnew(string cause)
+    {
+        (Standing, Stale, Cause, Conceded) = (StepStanding.Waiting, false, cause, false);
+        (Cut, BeforeLastPass, BeforeReading, AtZero, Question) = (null, null, null, null, null);
+        (Approached, Fails) = (false, 0);
+    }
 }
