@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using ProcRunner.Trail;
+using ProcRunner.Text;
 
 namespace ProcRunner.Store.Local;
 

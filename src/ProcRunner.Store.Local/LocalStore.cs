@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ProcRunner.Shop;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;

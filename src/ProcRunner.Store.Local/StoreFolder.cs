@@ -1,3 +1,4 @@
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;

@@ -7,15 +7,16 @@ public class NamespaceTests
 {
     private static readonly Dictionary<string, string[]> MayKnow = new(StringComparer.Ordinal)
     {
-        ["Quantities"] = [],
-        ["Trail"] = [],
+        ["Text"] = [],
+        ["Quantities"] = ["Text"],
+        ["Trail"] = ["Text"],
         ["Problems"] = [],
         ["Formulas"] = ["Quantities", "ShopMath"],
-        ["People"] = ["Trail"],
+        ["People"] = ["Text", "Trail"],
         ["Shop"] = ["People", "Quantities", "Trail"],
         ["ShopMath"] = ["Quantities", "Shop"],
         ["Procedures"] = ["Formulas", "Problems", "Quantities"],
-        ["Runs"] = ["Formulas", "People", "Problems", "Procedures", "Quantities", "Shop", "ShopMath", "Trail"],
+        ["Runs"] = ["Formulas", "People", "Problems", "Procedures", "Quantities", "Shop", "ShopMath", "Text", "Trail"],
     };
 
     private static readonly Types Core = Types.InAssembly(Assemblies.Core);

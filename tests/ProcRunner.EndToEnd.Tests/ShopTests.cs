@@ -92,7 +92,7 @@ public sealed class ShopTests : IDisposable
         No("That is not the PIN of ada", Do("4711\n123457\n", "people", "add", "bo", "B. Bo"));
         No("four digits or more", Do("47\n123456\n", "people", "add", "bo", "B. Bo"));
         No("six digits or more", Do("4711\n123456\n", "people", "add", "bo", "B. Bo", "--role", "lead"));
-        No("last lead", Do("123456\n", "people", "retire", "ada"));
+        No("only lead", Do("123456\n", "people", "retire", "ada"));
         No("stays one", Do("123456\n", "people", "role", "ada", "--role", "operator"));
         Yes("cy may sign", Do("654321\n123456\n", "people", "add", "cy", "C. Y", "--role", "lead"));
         Yes("bo may sign", Do("4711\n654321\n", "people", "add", "bo", "B. Bo", "--by", "cy"));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Security.Cryptography;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.People;

@@ -1,3 +1,5 @@
+using ProcRunner.Text;
+
 namespace ProcRunner.Quantities;
 
 /// <summary>The forms that people write in more than one way; for each the line is rewritten once for every way.</summary>
@@ -29,7 +31,7 @@ internal static class EntryDoubts
         }
 
         return new EntryReading.Ambiguous(
-            $"{VisibleText.Of(token.Text)} has more than one point.",
+            $"{SafeText.Show(token.Text, EntryText.MostShown)} has more than one point.",
             [.. texts.Select(text => Replace(line, token.Start, token.End, text))]
         );
     }

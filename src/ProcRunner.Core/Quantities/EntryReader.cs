@@ -1,4 +1,5 @@
 using System.Globalization;
+using ProcRunner.Text;
 
 namespace ProcRunner.Quantities;
 
@@ -24,7 +25,7 @@ internal sealed class EntryReader
         EntryToken.Split(line) is { } tokens
             ? new EntryReader(line, field, tokens).Read()
             : new EntryReading.Faulty(
-                $"a semicolon with no value on one side: {VisibleText.Of(line)}",
+                $"a semicolon with no value on one side: {SafeText.Show(line, EntryText.MostShown)}",
                 "Put a value on both sides of each semicolon."
             );
 
@@ -50,7 +51,10 @@ internal sealed class EntryReader
         EntryToken token = _tokens[at];
         if (!token.IsNumber)
         {
-            return (Fault($"{VisibleText.Of(token.Text)} with no number before it", TypeInFull), at);
+            return (
+                Fault($"{SafeText.Show(token.Text, EntryText.MostShown)} with no number before it", TypeInFull),
+                at
+            );
         }
 
         if (EntryDoubts.About(_line, _tokens, at) is { } ambiguous)
@@ -61,7 +65,7 @@ internal sealed class EntryReader
         (EntryNumber? read, string? fault) = EntryNumber.Read(token.Text);
         if (read is not { } number)
         {
-            return (Fault($"{VisibleText.Of(token.Text)}, {fault}", TypeInFull), at);
+            return (Fault($"{SafeText.Show(token.Text, EntryText.MostShown)}, {fault}", TypeInFull), at);
         }
 
         if (at + 1 >= _tokens.Count || _tokens[at + 1].IsNumber || _tokens[at + 1].AfterSemicolon)
@@ -73,7 +77,10 @@ internal sealed class EntryReader
         if (Units.Find(unitText) is not { } unit)
         {
             return (
-                Fault($"{VisibleText.Of(unitText)} after {token.Text}, which is no unit known here", UnitsOfField()),
+                Fault(
+                    $"{SafeText.Show(unitText, EntryText.MostShown)} after {token.Text}, which is no unit known here",
+                    UnitsOfField()
+                ),
                 at
             );
         }

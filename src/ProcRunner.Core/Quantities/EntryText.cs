@@ -1,4 +1,5 @@
 using System.Globalization;
+using ProcRunner.Text;
 
 namespace ProcRunner.Quantities;
 
@@ -15,6 +16,9 @@ public static class EntryText
     /// <summary>The longest entry that is read, in characters.</summary>
     public const int MostCharacters = 500;
 
+    // How much of a text that was typed is shown again when it is questioned.
+    internal const int MostShown = 60;
+
     private const string CommaWhy =
         "A comma can be a decimal point, a mark between thousands or a mark between values.";
 
@@ -26,7 +30,7 @@ public static class EntryText
             string length = typed.Length.ToString(CultureInfo.InvariantCulture);
             return Unreadable(
                 field,
-                $"{length} characters, beginning {VisibleText.Of(typed, 40)}",
+                $"{length} characters, beginning {SafeText.Show(typed, 40)}",
                 "Type it again, shorter."
             );
         }
@@ -117,7 +121,7 @@ public static class EntryText
             ? new EntryResult.Questioned(why, offered)
             : Unreadable(
                 field,
-                $"{VisibleText.Of(line)}. {why}",
+                $"{SafeText.Show(line, MostShown)}. {why}",
                 "Type each number with one point and its unit, spaces between."
             );
     }

@@ -1,6 +1,6 @@
 using ProcRunner.Procedures;
 using ProcRunner.Shop;
-using ProcRunner.Trail;
+using ProcRunner.Text;
 
 namespace ProcRunner.Runs;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Quantities;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Runs;

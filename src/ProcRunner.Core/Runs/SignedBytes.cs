@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Procedures;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Runs;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ProcRunner.Text;
 
 namespace ProcRunner.Trail;
 

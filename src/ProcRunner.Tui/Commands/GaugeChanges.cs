@@ -3,7 +3,7 @@ using System.Globalization;
 using ProcRunner.People;
 using ProcRunner.Quantities;
 using ProcRunner.Shop;
-using ProcRunner.Trail;
+using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Commands;
 
@@ -42,17 +42,15 @@ internal static class GaugeChanges
                 StoreOption.OfShop(parsed),
                 parsed.GetValue(by),
                 wanted,
-                shop =>
-                    shop.Gauges.ContainsKey(wanted)
-                        ? (null, $"There is a gauge {wanted} already; gauges change changes it.")
-                        : Changed(
-                            blank,
-                            parsed.GetValue(resolution),
-                            parsed.GetValue(uncertainty),
-                            parsed.GetValue(turn),
-                            parsed.GetValue(until)
-                        ),
-                gauge => new ShopEvent.GaugeAdded(gauge)
+                _ =>
+                    Figured(
+                        blank,
+                        parsed.GetValue(resolution),
+                        parsed.GetValue(uncertainty),
+                        parsed.GetValue(turn),
+                        parsed.GetValue(until)
+                    ),
+                (desk, gauge, person) => desk.AddGauge(gauge, person)
             );
         });
         return verb;
@@ -87,7 +85,7 @@ internal static class GaugeChanges
                 wanted,
                 shop =>
                     shop.Gauges.TryGetValue(wanted, out Gauge? known)
-                        ? Changed(
+                        ? Figured(
                             known with
                             {
                                 Name = parsed.GetValue(name) ?? known.Name,
@@ -98,7 +96,7 @@ internal static class GaugeChanges
                             parsed.GetValue(until)
                         )
                         : (null, $"There is no gauge {wanted}: procrunner gauges lists them."),
-                gauge => new ShopEvent.GaugeChanged(gauge)
+                (desk, gauge, person) => desk.ChangeGauge(gauge, person)
             );
         });
         return verb;
@@ -108,22 +106,27 @@ internal static class GaugeChanges
         string folder,
         string? by,
         string id,
-        Func<ShopState, (Gauge? Gauge, string Fault)> decide,
-        Func<Gauge, ShopEvent> happened
+        Func<ShopState, (Gauge? Gauge, string Fault)> read,
+        Func<ShopDesk, Gauge, string, string?> change
     ) =>
         ShopChange.Write(
             folder,
             "gauges",
-            shop =>
+            desk =>
             {
-                (Person? person, string fault) = ByOption.Pick(shop, by, lead: false);
-                (Gauge? gauge, string bad) = person is null ? (null, fault) : decide(shop);
-                return gauge is null ? ("", null, bad) : (person!.Id, happened(gauge), "");
+                (Person? person, string fault) = ByOption.Pick(desk.Shop, by, lead: false);
+                if (person is null)
+                {
+                    return fault;
+                }
+
+                (Gauge? gauge, fault) = read(desk.Shop);
+                return gauge is null ? fault : change(desk, gauge, person.Id);
             },
-            shop => GaugesVerb.InWords(shop.Gauges[id])
+            desk => GaugesVerb.InWords(desk.Shop.Gauges[ShopDesk.Tidy(id)])
         );
 
-    private static (Gauge? Gauge, string Fault) Changed(
+    private static (Gauge? Gauge, string Fault) Figured(
         Gauge gauge,
         string? resolution,
         string? uncertainty,
@@ -131,11 +134,6 @@ internal static class GaugeChanges
         string? until
     )
     {
-        if (!IsName(gauge.Id) || !IsName(gauge.Name) || !IsName(gauge.Kind))
-        {
-            return (null, "An id, a name and a kind aren't empty and have no control characters.");
-        }
-
         Quantity?[] read = [Read(resolution), Read(uncertainty), Read(turn)];
         string?[] given = [resolution, uncertainty, turn];
         int bad = Array.FindIndex(given, text => text is not null && Read(text) is null);
@@ -150,20 +148,15 @@ internal static class GaugeChanges
             return (null, $"\"{until}\" is no day: write 2027-05-31, or none.");
         }
 
-        Gauge changed = gauge with
+        Gauge figured = gauge with
         {
             Resolution = read[0] ?? gauge.Resolution,
             Uncertainty = read[1] ?? gauge.Uncertainty,
             Turn = read[2] ?? gauge.Turn,
             CalibratedUntil = day,
         };
-        bool alike =
-            changed.Resolution.Dimension == changed.Uncertainty.Dimension
-            && (changed.Turn is null || changed.Turn.Value.Dimension == changed.Resolution.Dimension);
-        return alike ? (changed, "") : (null, "Resolution, uncertainty and turn are amounts of one kind.");
+        return (figured, "");
     }
-
-    private static bool IsName(string text) => !string.IsNullOrWhiteSpace(text) && SafeText.Clean(text) == text;
 
     private static Quantity? Read(string? text) =>
         text is not null && Quantity.TryParse(text, out Quantity amount) && amount.Value > 0 ? amount : null;

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using ProcRunner.People;
-using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Shell;
@@ -42,7 +41,7 @@ internal static class PeopleChanges
             return ByLead(
                 StoreOption.OfShop(parsed),
                 parsed.GetValue(by),
-                (shop, lead) => Added(shop, lead, wanted, parsed.GetValue(name)!, parsed.GetValue(role)!),
+                (desk, lead) => Added(desk, lead, wanted, parsed.GetValue(name)!, RoleIn(parsed.GetValue(role)!)),
                 _ => $"{wanted} may sign from now on."
             );
         });
@@ -64,8 +63,8 @@ internal static class PeopleChanges
             return ByLead(
                 StoreOption.OfShop(parsed),
                 parsed.GetValue(by),
-                (shop, lead) => Recertified(shop, lead, wanted, parsed.GetValue(role)!, parsed.GetValue(name)),
-                shop => $"{wanted} is {RoleWord.Of(shop.People[wanted].Role)} from now on."
+                (desk, lead) => Changed(desk, lead, wanted, parsed.GetValue(name), RoleIn(parsed.GetValue(role)!)),
+                desk => $"{wanted} is {RoleWord.Of(desk.Shop.People[wanted].Role)} from now on."
             );
         });
         return verb;
@@ -82,7 +81,7 @@ internal static class PeopleChanges
             return ShopChange.Write(
                 StoreOption.OfShop(parsed),
                 "people pin",
-                shop => PinChanged(shop, wanted),
+                desk => PinChanged(desk, wanted),
                 _ => $"{wanted} has a new PIN."
             );
         });
@@ -101,7 +100,7 @@ internal static class PeopleChanges
             return ByLead(
                 StoreOption.OfShop(parsed),
                 parsed.GetValue(by),
-                (shop, lead) => Retired(shop, lead, wanted),
+                (desk, lead) => desk.Retire(wanted, lead, PinOf(lead)),
                 _ => $"{wanted} can't sign any more."
             );
         });
@@ -114,6 +113,8 @@ internal static class PeopleChanges
         role.AcceptOnlyFromAmong("operator", "trainee", "lead");
         return role;
     }
+
+    private static Role RoleIn(string word) => RoleWord.Parse(word)!.Value;
 
     private static int FoundShop(string folder, string shopName, string id, string name)
     {
@@ -134,185 +135,53 @@ internal static class PeopleChanges
             return Say.Usage(fault, "");
         }
 
-        PersonMaking making = PersonKeys.Create(
-            id,
-            name,
-            People.Role.Lead,
-            pin,
-            PersonKeys.DefaultRounds,
-            Machine.Entropy,
-            null
-        );
-        if (making is not PersonMaking.Made made)
+        (LocalStore? founded, fault, bool ofDisk) = ShopDesk.Found(folder, shopName, name, pin, leadId: id);
+        if (founded is null)
         {
-            return Say.No(InWords(making, id));
+            return ofDisk ? Say.Usage(fault, "") : Say.No(fault);
         }
 
-        (LocalStore? opened, fault) = ShopFloor.Found(folder, shopName, "people found");
-        if (opened is null)
-        {
-            return Say.Usage(fault, "");
-        }
-
-        using LocalStore store = opened;
-        return ShopChange.Append(
-            store,
-            id,
-            new ShopEvent.PersonAdded(made.Person),
-            _ =>
-                $"The store of {shopName} is made in {folder}; {name} is its first lead. Their key, to be kept on paper: {PersonKeys.Fingerprint(made.Person)}"
+        using LocalStore store = founded;
+        Person lead = store.Shop.People[store.Shop.RootId!];
+        Say.Line(
+            $"The store of {store.Shop.Name} is made in {folder}; {lead.Name} is its first lead. Their key, to be kept on paper: {PersonKeys.Fingerprint(lead)}"
         );
+        return Status.Done;
     }
 
     private static int ByLead(
         string folder,
         string? by,
-        Func<ShopState, Certifier, (ShopEvent? Happened, string Fault)> decide,
-        Func<ShopState, string> done
+        Func<ShopDesk, string, string?> change,
+        Func<ShopDesk, string> done
     ) =>
         ShopChange.Write(
             folder,
             "people",
-            shop =>
+            desk =>
             {
-                (Person? lead, string fault) = ByOption.Pick(shop, by, lead: true);
-                if (lead is null)
-                {
-                    return ("", null, fault);
-                }
-
-                (ShopEvent? happened, fault) = decide(shop, new Certifier(lead, ""));
-                return (lead.Id, happened, fault);
+                (Person? lead, string fault) = ByOption.Pick(desk.Shop, by, lead: true);
+                return lead is null ? fault : change(desk, lead.Id);
             },
             done
         );
 
-    private static (ShopEvent? Happened, string Fault) Added(
-        ShopState shop,
-        Certifier lead,
-        string id,
-        string name,
-        string roleWord
-    )
+    private static string? Added(ShopDesk desk, string lead, string id, string name, Role role)
     {
-        if (shop.People.ContainsKey(id))
-        {
-            return (null, $"There is somebody called {id} already; an id is never used twice.");
-        }
-
         (string? pin, string fault) = HiddenInput.AskNew(id, Console.Error);
-        if (pin is null)
-        {
-            return (null, fault);
-        }
-
-        PersonMaking making = PersonKeys.Create(
-            id,
-            name,
-            RoleWord.Parse(roleWord)!.Value,
-            pin,
-            PersonKeys.DefaultRounds,
-            Machine.Entropy,
-            WithPin(lead)
-        );
-        return making is PersonMaking.Made made
-            ? (new ShopEvent.PersonAdded(made.Person), "")
-            : (null, InWords(making, lead.Lead.Id));
+        return pin is null ? fault : desk.AddPerson(id, name, role, pin, lead, PinOf(lead));
     }
 
-    private static (ShopEvent? Happened, string Fault) Recertified(
-        ShopState shop,
-        Certifier lead,
-        string id,
-        string roleWord,
-        string? name
-    )
+    // Without a new name the person keeps theirs; nobody of that id is the desk's to say.
+    private static string? Changed(ShopDesk desk, string lead, string id, string? name, Role role) =>
+        desk.ChangePerson(id, name ?? desk.Shop.People.GetValueOrDefault(id)?.Name ?? "", role, lead, PinOf(lead));
+
+    private static string? PinChanged(ShopDesk desk, string id)
     {
-        if (!shop.People.TryGetValue(id, out Person? person))
-        {
-            return (null, $"There is nobody called {id}.");
-        }
-
-        Role role = RoleWord.Parse(roleWord)!.Value;
-        string[] vouchedFor = [.. shop.People.Values.Where(p => p.CertifiedBy == id && p.Id != id).Select(p => p.Id)];
-        if (person.IsRoot)
-        {
-            return (null, $"{id} is the shop's first lead, on whose key all others hang, and stays one.");
-        }
-
-        if (role == People.Role.Lead && person.Role != People.Role.Lead)
-        {
-            return (
-                null,
-                $"A lead's PIN is longer, so nobody becomes one: add {person.Name} as a lead under a new id."
-            );
-        }
-
-        if (role != People.Role.Lead && vouchedFor.Length > 0)
-        {
-            return (
-                null,
-                $"{id} vouches as a lead for {string.Join(", ", vouchedFor)}: first have another lead set their roles anew (people role)."
-            );
-        }
-
-        PersonMaking making = PersonKeys.Recertify(person, name ?? person.Name, role, WithPin(lead));
-        return making is PersonMaking.Made made
-            ? (new ShopEvent.PersonAdded(made.Person), "")
-            : (null, InWords(making, lead.Lead.Id));
-    }
-
-    private static (ShopEvent? Happened, string Fault) Retired(ShopState shop, Certifier lead, string id)
-    {
-        if (!shop.People.TryGetValue(id, out Person? person) || person.RetiredAt is not null)
-        {
-            return (null, $"There is nobody called {id} here.");
-        }
-
-        bool othersLead = shop.People.Values.Any(p => p.Id != id && p.Role == People.Role.Lead && p.RetiredAt is null);
-        if (!othersLead)
-        {
-            return (null, $"{id} is the last lead: without one nobody can be added and nothing be released.");
-        }
-
-        Certifier known = WithPin(lead);
-        return PersonKeys.TrySign(known.Lead, known.Pin, []) is SigningResult.Made
-            ? (new ShopEvent.PersonRetired(id), "")
-            : (null, InWords(new PersonMaking.WrongPin(), lead.Lead.Id));
-    }
-
-    private static (string By, ShopEvent? Happened, string Fault) PinChanged(ShopState shop, string id)
-    {
-        if (!shop.People.TryGetValue(id, out Person? person) || person.RetiredAt is not null)
-        {
-            return ("", null, $"There is nobody called {id} here.");
-        }
-
         string old = HiddenInput.Ask($"Old PIN of {id}: ", Console.Error) ?? "";
         (string? pin, string fault) = HiddenInput.AskNew(id, Console.Error);
-        if (pin is null)
-        {
-            return ("", null, fault);
-        }
-
-        PersonMaking making = PersonKeys.ChangePin(person, old, pin, PersonKeys.DefaultRounds, Machine.Entropy);
-        return making is PersonMaking.Made made
-            ? (id, new ShopEvent.PinChanged(id, made.Person.WrappedKey), "")
-            : ("", null, InWords(making, id));
+        return pin is null ? fault : desk.ChangePin(id, old, pin);
     }
 
-    private static Certifier WithPin(Certifier lead) =>
-        lead with
-        {
-            Pin = HiddenInput.Ask($"PIN of {lead.Lead.Id} (lead): ", Console.Error) ?? "",
-        };
-
-    private static string InWords(PersonMaking making, string whosePin) =>
-        making switch
-        {
-            PersonMaking.BadPin bad => PinRule.InWords(bad.Fault),
-            PersonMaking.WrongPin => $"That is not the PIN of {whosePin}.",
-            PersonMaking.NotALead => "Only a lead who is still here can do that.",
-            _ => "An id and a name aren't empty and have no control characters.",
-        };
+    private static string PinOf(string lead) => HiddenInput.Ask($"PIN of {lead} (lead): ", Console.Error) ?? "";
 }

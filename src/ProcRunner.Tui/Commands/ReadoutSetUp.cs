@@ -39,33 +39,30 @@ internal static class ReadoutSetUp
             ShopChange.Write(
                 StoreOption.OfShop(parsed),
                 "gauges readout",
-                shop =>
+                desk =>
                 {
-                    (Person? person, string fault) = ByOption.Pick(shop, parsed.GetValue(by), lead: false);
+                    (Person? person, string fault) = ByOption.Pick(desk.Shop, parsed.GetValue(by), lead: false);
                     if (person is null)
                     {
-                        return ("", null, fault);
+                        return fault;
                     }
 
-                    Readout known = shop.Readout ?? new Readout(Units.One, 0, true, false, false, false);
+                    Readout known = desk.Shop.Readout ?? new Readout(Units.One, 0, true, false, false, false);
                     (Readout? set, fault) = WithStep(known, parsed.GetValue(unit), parsed.GetValue(step));
                     return set is null
-                        ? ("", null, fault)
-                        : (
-                            person.Id,
-                            new ShopEvent.ReadoutSet(
-                                set with
-                                {
-                                    GrowsDeeper = Is(parsed.GetValue(grows), Deeper, known.GrowsDeeper),
-                                    ShowsDiameter = Is(parsed.GetValue(shows), Diameter, known.ShowsDiameter),
-                                    StepMode = Is(parsed.GetValue(counts), LastReset, known.StepMode),
-                                    Preset = Is(parsed.GetValue(touch), Preset, known.Preset),
-                                }
-                            ),
-                            ""
+                        ? fault
+                        : desk.SetReadout(
+                            set with
+                            {
+                                GrowsDeeper = Is(parsed.GetValue(grows), Deeper, known.GrowsDeeper),
+                                ShowsDiameter = Is(parsed.GetValue(shows), Diameter, known.ShowsDiameter),
+                                StepMode = Is(parsed.GetValue(counts), LastReset, known.StepMode),
+                                Preset = Is(parsed.GetValue(touch), Preset, known.Preset),
+                            },
+                            person.Id
                         );
                 },
-                shop => $"readout: {ReadoutWords.Of(shop.Readout!)}"
+                desk => $"readout: {ReadoutWords.Of(desk.Shop.Readout!)}"
             )
         );
         return verb;

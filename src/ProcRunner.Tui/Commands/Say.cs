@@ -1,3 +1,4 @@
+using ProcRunner.Text;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Shell;
 

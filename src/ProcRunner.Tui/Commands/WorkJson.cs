@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.ShopMath;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Commands;

@@ -1,4 +1,4 @@
-using ProcRunner.Trail;
+using ProcRunner.Text;
 
 namespace ProcRunner.Tui.Host;
 

@@ -1,6 +1,7 @@
 using ProcRunner.Problems;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Jobs;

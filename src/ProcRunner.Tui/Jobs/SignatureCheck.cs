@@ -4,6 +4,7 @@ using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Shop;
 using ProcRunner.Store.Local;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Jobs;

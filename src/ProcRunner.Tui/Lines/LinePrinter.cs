@@ -3,7 +3,7 @@ using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
-using ProcRunner.Trail;
+using ProcRunner.Text;
 
 namespace ProcRunner.Tui.Lines;
 

@@ -1,5 +1,5 @@
 using System.Text;
-using ProcRunner.Trail;
+using ProcRunner.Text;
 
 namespace ProcRunner.Tui.Screens;
 

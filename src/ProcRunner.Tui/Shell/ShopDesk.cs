@@ -1,6 +1,7 @@
 using ProcRunner.People;
 using ProcRunner.Shop;
 using ProcRunner.Store.Local;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Demo;
 
@@ -18,6 +19,9 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
     /// <summary>The shop as it stands.</summary>
     public ShopState Shop => store.Shop;
 
+    /// <summary>True when the last reason was the disk's, not the person's.</summary>
+    public bool DiskFailed { get; private set; }
+
     /// <summary>The people who are here, by name.</summary>
     public IReadOnlyList<Person> Present =>
         [.. Shop.People.Values.Where(p => p.RetiredAt is null).OrderBy(p => p.Name, StringComparer.OrdinalIgnoreCase)];
@@ -28,43 +32,47 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
     /// <summary>Makes a store with its first lead; without a good lead no store is made.</summary>
     /// <param name="folder">A folder that is empty or isn't there.</param>
     /// <param name="shopName">The shop's name.</param>
-    /// <param name="leadName">The first lead's name; the id is made of it.</param>
+    /// <param name="leadName">The first lead's name.</param>
     /// <param name="pin">The first lead's PIN.</param>
     /// <param name="rounds">PBKDF2 rounds.</param>
-    public static (LocalStore? Store, string Fault) Found(
+    /// <param name="leadId">The first lead's id; null: made of the name.</param>
+    /// <returns>The store, held; or why there is none, and whether that is the disk's fault.</returns>
+    public static (LocalStore? Store, string Fault, bool OfDisk) Found(
         string folder,
         string shopName,
         string leadName,
         string pin,
-        int rounds = PersonKeys.DefaultRounds
+        int rounds = PersonKeys.DefaultRounds,
+        string? leadId = null
     )
     {
         string name = Tidy(leadName);
-        string id = ProposeId(name, ShopState.Empty);
+        string id = leadId is null ? ProposeId(name, ShopState.Empty) : Tidy(leadId);
         if (Tidy(shopName) is "" or DemoShop.Name)
         {
-            return (null, "A shop needs a name, and not the demo shop's.");
+            return (null, "A shop needs a name, and not the demo shop's.", false);
         }
 
         PersonMaking making = PersonKeys.Create(id, name, Role.Lead, pin, rounds, Machine.Entropy, null);
         if (making is not PersonMaking.Made made)
         {
-            return (null, InWords(making));
+            return (null, InWords(making, id), false);
         }
 
         (LocalStore? store, string fault) = ShopFloor.Found(folder, Tidy(shopName), "run");
         if (store is null)
         {
-            return (null, fault);
+            return (null, fault, true);
         }
 
-        if (Fault(store.AppendShop(id, new ShopEvent.PersonAdded(made.Person))) is { } notWritten)
+        ShopDesk desk = new(store, Machine.Entropy, rounds);
+        if (desk.Append(id, new ShopEvent.PersonAdded(made.Person)) is { } notWritten)
         {
             store.Dispose();
-            return (null, notWritten);
+            return (null, notWritten, true);
         }
 
-        return (store, "");
+        return (store, "", false);
     }
 
     /// <summary>Adds the first lead of a store that has nobody.</summary>
@@ -100,12 +108,12 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
 
         if (role == Role.Lead && person.Role != Role.Lead)
         {
-            return "A lead's PIN is longer, so a lead is made afresh: retire this id, then add the person as a lead.";
+            return "A lead's PIN is longer, so nobody becomes one: retire this id, then add the person as a lead.";
         }
 
         if (person.IsRoot)
         {
-            return "The first lead's key is what all others hang on: name and role stay.";
+            return $"{person.Name} is the first lead, on whose key all others hang, and stays one under this name.";
         }
 
         if (person.Role == Role.Lead && role != Role.Lead && Leads.Count == 1)
@@ -114,10 +122,10 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
         }
 
         // A certificate of somebody who is no lead counts for nothing.
-        string[] vouchedFor = [.. Shop.People.Values.Where(p => p.CertifiedBy == id).Select(p => p.Name)];
+        string[] vouchedFor = [.. Shop.People.Values.Where(p => p.CertifiedBy == id).Select(p => $"{p.Id} ({p.Name})")];
         if (role != Role.Lead && vouchedFor.Length > 0)
         {
-            return $"{person.Name} vouches for {string.Join(", ", vouchedFor)}: first another lead confirms their roles.";
+            return $"{person.Name} vouches as a lead for {string.Join(", ", vouchedFor)}: first another lead confirms their roles.";
         }
 
         return LeadOf(lead) is { } by
@@ -144,8 +152,8 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
         }
 
         return PersonKeys.TrySign(by, leadPin, "retire"u8) is SigningResult.Made
-            ? Fault(store.AppendShop(by.Id, new ShopEvent.PersonRetired(person.Id)))
-            : WrongPin;
+            ? Append(by.Id, new ShopEvent.PersonRetired(person.Id))
+            : WrongPin(by.Id);
     }
 
     /// <summary>Puts a person's key behind another PIN.</summary>
@@ -158,8 +166,8 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
 
         PersonMaking making = PersonKeys.ChangePin(person, oldPin, newPin, rounds, entropy);
         return making is PersonMaking.Made made
-            ? Fault(store.AppendShop(person.Id, new ShopEvent.PinChanged(person.Id, made.Person.WrappedKey)))
-            : InWords(making);
+            ? Append(person.Id, new ShopEvent.PinChanged(person.Id, made.Person.WrappedKey))
+            : InWords(making, person.Id);
     }
 
     /// <summary>Takes a gauge into use.</summary>
@@ -168,9 +176,9 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
     public string? AddGauge(Gauge gauge, string person)
     {
         bool taken = Shop.Gauges.Keys.Any(id => string.Equals(id, Tidy(gauge.Id), StringComparison.OrdinalIgnoreCase));
-        return taken ? $"There is a gauge {Tidy(gauge.Id)} already." : FaultOf(gauge) ?? Fault(Write(gauge, person));
-
-        AppendResult Write(Gauge added, string by) => store.AppendShop(by, new ShopEvent.GaugeAdded(Tidied(added)));
+        return taken
+            ? $"There is a gauge {Tidy(gauge.Id)} already."
+            : FaultOf(gauge) ?? Append(person, new ShopEvent.GaugeAdded(Tidied(gauge)));
     }
 
     /// <summary>Changes what is known of a gauge: calibrated, repaired, renamed.</summary>
@@ -181,14 +189,14 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
             return $"There is no gauge {SafeText.Show(gauge.Id)} here.";
         }
 
-        return FaultOf(gauge) ?? Fault(store.AppendShop(person, new ShopEvent.GaugeChanged(Tidied(gauge))));
+        return FaultOf(gauge) ?? Append(person, new ShopEvent.GaugeChanged(Tidied(gauge)));
     }
 
     /// <summary>Sets up the machine's readout.</summary>
     public string? SetReadout(Readout readout, string person) =>
         readout.Step <= 0
             ? "The readout's smallest step is above 0."
-            : Fault(store.AppendShop(person, new ShopEvent.ReadoutSet(readout)));
+            : Append(person, new ShopEvent.ReadoutSet(readout));
 
     /// <summary>An id for a name that nobody in the shop has: its last word in small letters, numbered when taken.</summary>
     public static string ProposeId(string name, ShopState shop)
@@ -205,7 +213,10 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
         return id;
     }
 
-    private const string WrongPin = "That is not the PIN.";
+    /// <summary>A name or id as it is kept.</summary>
+    public static string Tidy(string text) => SafeText.Clean(text).Trim();
+
+    private static string WrongPin(string whose) => $"That is not the PIN of {whose}.";
 
     private Person? PresentOf(string id) =>
         Shop.People.TryGetValue(id, out Person? person) && person.RetiredAt is null ? person : null;
@@ -213,9 +224,7 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
     private Person? LeadOf(string id) => PresentOf(id) is { Role: Role.Lead } lead ? lead : null;
 
     private string? Keep(string by, PersonMaking making) =>
-        making is PersonMaking.Made made
-            ? Fault(store.AppendShop(by, new ShopEvent.PersonAdded(made.Person)))
-            : InWords(making);
+        making is PersonMaking.Made made ? Append(by, new ShopEvent.PersonAdded(made.Person)) : InWords(making, by);
 
     private static string? FaultOf(Gauge gauge)
     {
@@ -241,19 +250,23 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
             Kind = Tidy(gauge.Kind),
         };
 
-    private static string? Fault(AppendResult result) =>
-        result switch
+    private string? Append(string by, ShopEvent happened)
+    {
+        AppendResult result = store.AppendShop(by, happened);
+        DiskFailed = result is AppendResult.Failed;
+        return result switch
         {
             AppendResult.Failed failed => $"NOT WRITTEN: {failed.Why}. Nothing was recorded.",
             AppendResult.Refused refused => refused.Why,
             _ => null,
         };
+    }
 
-    private static string InWords(PersonMaking making) =>
+    private static string InWords(PersonMaking making, string whosePin) =>
         making switch
         {
             PersonMaking.BadPin bad => PinRule.InWords(bad.Fault),
-            PersonMaking.WrongPin => WrongPin,
+            PersonMaking.WrongPin => WrongPin(whosePin),
             PersonMaking.NotALead => "Only a lead who is here vouches for people.",
             _ => "A person has a name and an id.",
         };
@@ -261,6 +274,4 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
     private static string Nobody(string id) => $"Nobody here is called {SafeText.Show(id)}.";
 
     private static string NoLead(string id) => $"{SafeText.Show(id)} is no lead of this shop.";
-
-    private static string Tidy(string text) => SafeText.Clean(text).Trim();
 }

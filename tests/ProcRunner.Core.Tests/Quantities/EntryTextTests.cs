@@ -252,10 +252,10 @@ public sealed class EntryTextTests
     [InlineData("5;", "semicolon")]
     [InlineData(";5", "semicolon")]
     [InlineData("5;;6", "semicolon")]
-    [InlineData("5 \u001b[31mmm", "<U+001B>[31mmm after 5")]
-    [InlineData("5\u00A0mm", "<U+00A0>mm after 5")]
-    [InlineData("5\0", "<U+0000> after 5")]
-    [InlineData("5 \u202Emm", "<U+202E>mm")] // right-to-left override
+    [InlineData("5 \u001b[31mmm", "\\u001b[31mmm after 5")]
+    [InlineData("5\u00A0mm", "\\u00a0mm after 5")]
+    [InlineData("5\0", "\\u0000 after 5")]
+    [InlineData("5 \u202Emm", "\\u202emm")] // right-to-left override
     [InlineData("1,,2", ",,")]
     [InlineData(",", ",")]
     public void Says_what_it_can_not_read(string typed, string part) =>

@@ -35,7 +35,7 @@ public sealed class ShopBookScreensTests : IDisposable
 
         Assert.Equal(before, _bench.Shop.Mark.Sequence);
         Assert.False(_bench.Shop.People.ContainsKey("rook"));
-        Assert.Contains("That is not the PIN.", See(desk), StringComparison.Ordinal);
+        Assert.Contains("That is not the PIN of", See(desk), StringComparison.Ordinal);
         Assert.Contains("B. Rook", See(desk), StringComparison.Ordinal);
 
         // The PINs are asked for again, the rest stays.

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ProcRunner.Trail;
+using ProcRunner.Text;
 
 namespace ProcRunner.Tui.Screens.Parts;
 

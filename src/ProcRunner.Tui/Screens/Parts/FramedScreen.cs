@@ -1,4 +1,4 @@
-using ProcRunner.Trail;
+using ProcRunner.Text;
 using ProcRunner.Tui.Drawing;
 
 namespace ProcRunner.Tui.Screens.Parts;

@@ -75,7 +75,7 @@ internal sealed class ShopDoor(
     /// <summary>Makes the shop's own store with its first lead.</summary>
     public (IReadOnlyList<Screen> Screens, string Fault) FoundShop(string name, string lead, string pin)
     {
-        (LocalStore? store, string fault) = ShopDesk.Found(ShopFolder, name, lead, pin, rounds);
+        (LocalStore? store, string fault, _) = ShopDesk.Found(ShopFolder, name, lead, pin, rounds);
         if (store is null)
         {
             return ([], fault);

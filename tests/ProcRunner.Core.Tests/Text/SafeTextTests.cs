@@ -1,8 +1,8 @@
 using System.Text;
 using FsCheck.Xunit;
-using ProcRunner.Trail;
+using ProcRunner.Text;
 
-namespace ProcRunner.Tests.Trail;
+namespace ProcRunner.Tests.Text;
 
 // Which characters are control, format or direction marks: Unicode Character Database, general categories Cc and Cf, and
 // Unicode Standard Annex 9, section 2.
@@ -28,6 +28,11 @@ public sealed class SafeTextTests
     [InlineData("x\u200by\u200dz\ufeff", "x\\u200by\\u200dz\\ufeff")]
     [InlineData("\u202eabc\u2069", "\\u202eabc\\u2069")]
     [InlineData("\U000E0041", "\\U000e0041")]
+    [InlineData("45\u00b030' \u00b5m", "45\u00b030' \u00b5m")]
+    [InlineData("\u009b31m", "\\u009b31m")] // the one-character form of escape [
+    [InlineData("\u2028", "\\u2028")]
+    [InlineData("a\u00a0b", "a\\u00a0b")]
+    [InlineData("\ue000", "\\ue000")]
     public void Shows_what_can_not_be_seen(string text, string expected) => Assert.Equal(expected, SafeText.Show(text));
 
     // Not as attribute data: the compiler keeps that as UTF-8, which holds no lone surrogate.
@@ -37,7 +42,15 @@ public sealed class SafeTextTests
         Assert.Equal("a\ufffdb", SafeText.Clean("a\ud800b"));
         Assert.Equal("a\ufffd", SafeText.Clean("a\udc00"));
         Assert.Equal("\ufffd\ufffd", SafeText.Clean("\udc00\ud800"));
-        Assert.Equal("\ufffd", SafeText.Show("\ud83d"));
+        Assert.Equal("\\ufffd", SafeText.Show("\ud83d"));
+    }
+
+    [Fact]
+    public void Cuts_what_is_too_long()
+    {
+        Assert.Equal("abc...", SafeText.Show("abcdef", 3));
+        Assert.Equal("abc", SafeText.Show("abc", 3));
+        Assert.Equal("a😀...", SafeText.Show("a😀b", 2));
     }
 
     [Property(MaxTest = 500)]

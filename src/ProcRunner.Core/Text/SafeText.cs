@@ -2,7 +2,7 @@ using System.Buffers;
 using System.Globalization;
 using System.Text;
 
-namespace ProcRunner.Trail;
+namespace ProcRunner.Text;
 
 /// <summary>
 /// Text that came from a person or a file: made fit to be kept (<see cref="Clean"/>) and fit to be shown
@@ -49,13 +49,25 @@ public static class SafeText
     }
 
     /// <summary>
-    /// The text as it may reach a terminal: every control, direction, zero-width and other format character, separator
-    /// and lone surrogate is written out, so that no escape sequence gets through and nothing hides.
+    /// The text as it may reach a terminal: every control, direction, zero-width and other format character, every
+    /// separator but the plain space, and every private or unassigned character is written out, a lone surrogate as
+    /// U+FFFD, so that no escape sequence gets through and nothing hides.
     /// </summary>
-    public static string Show(string text)
+    /// <param name="text">Any text.</param>
+    /// <param name="most">How many characters to show before three points, or one more when that would halve one.</param>
+    public static string Show(string text, int most = int.MaxValue)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Rewrite(text, static rune => IsUnseen(rune) ? Written(rune) : null);
+        if (most < text.Length && most > 0 && char.IsSurrogatePair(text, most - 1))
+        {
+            most++;
+        }
+
+        string shown = Rewrite(
+            most < text.Length ? text[..most] : text,
+            static rune => IsUnseen(rune) ? Written(rune) : null
+        );
+        return most < text.Length ? shown + "..." : shown;
     }
 
     private static string Rewrite(string text, Func<Rune, string?> replacement)
@@ -70,13 +82,13 @@ public static class SafeText
         for (int at = first; at < text.Length; )
         {
             bool whole = Rune.DecodeFromUtf16(text.AsSpan(at), out Rune rune, out int used) == OperationStatus.Done;
-            if (!whole)
-            {
-                built.Append('\uFFFD');
-            }
-            else if (replacement(rune) is { } instead)
+            if (replacement(rune) is { } instead)
             {
                 built.Append(instead);
+            }
+            else if (!whole)
+            {
+                built.Append('\uFFFD');
             }
             else
             {
@@ -102,10 +114,16 @@ public static class SafeText
                 or UnicodeCategory.ParagraphSeparator
         || rune.Value is (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) or 0x200E or 0x200F or 0x061C;
 
+    // U+FFFD is what half a character decodes as: it is named, since few can tell what its sign means.
     private static bool IsUnseen(Rune rune) =>
-        Rune.GetUnicodeCategory(rune)
+        rune == Rune.ReplacementChar
+        || Rune.GetUnicodeCategory(rune)
             is UnicodeCategory.Control
                 or UnicodeCategory.Format
+                or UnicodeCategory.PrivateUse
+                or UnicodeCategory.OtherNotAssigned
                 or UnicodeCategory.LineSeparator
-                or UnicodeCategory.ParagraphSeparator;
+                or UnicodeCategory.ParagraphSeparator
+                or UnicodeCategory.SpaceSeparator
+            && rune.Value != ' ';
 }
