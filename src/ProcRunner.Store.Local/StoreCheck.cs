@@ -15,18 +15,16 @@ namespace ProcRunner.Store.Local;
 /// </remarks>
 public sealed class StoreCheck
 {
-    private const int Attempts = 10;
     private readonly StorePaths _paths;
     private readonly StoreReader _reader;
     private TrailReading _book;
     private ShopState _shop;
-    private long _bookLength;
 
     private StoreCheck(StoreReader reader)
     {
         _paths = reader.Paths;
         _reader = reader;
-        (_book, _shop, _bookLength) = ReadBook();
+        (_book, _shop) = ReadBook();
     }
 
     /// <summary>Checks everything; told how many trails of how many are done.</summary>
@@ -55,17 +53,10 @@ public sealed class StoreCheck
         return [.. check.OfShop(), .. check.OfJob(jobId)];
     }
 
-    private static long LengthOf(string path) => File.Exists(path) ? new FileInfo(path).Length : 0;
-
-    private (TrailReading Book, ShopState Shop, long Length) ReadBook()
+    private (TrailReading Book, ShopState Shop) ReadBook()
     {
-        long length = LengthOf(_paths.Book);
         TrailReading book = _reader.ReadTrail(JobId.Shop);
-        return (
-            book,
-            book.Entries.Aggregate(ShopState.Empty, (state, line) => state.After(line.Entry, line.Digest)),
-            length
-        );
+        return (book, book.Entries.Aggregate(ShopState.Empty, (state, line) => state.After(line.Entry, line.Digest)));
     }
 
     private IEnumerable<StoreFinding> OfShop()
@@ -100,24 +91,9 @@ public sealed class StoreCheck
         }
     }
 
-    // The writer may be at work: what looks broken while the book or the trail goes on is looked at again.
+    // The writer may be at work. Both files only grow, so a trail read after the book holds all that the book knows of it,
+    // and a book read after the trail holds all that the trail knows of it: each is held against the one read before it.
     private List<StoreFinding> OfJob(string id)
-    {
-        for (int attempt = 1; ; attempt++)
-        {
-            long trailLength = LengthOf(_paths.Trail(id));
-            List<StoreFinding> findings = OfJobOnce(id);
-            bool wentOn = LengthOf(_paths.Book) != _bookLength || LengthOf(_paths.Trail(id)) != trailLength;
-            if (attempt == Attempts || !wentOn || !findings.Exists(finding => finding.IsBroken))
-            {
-                return findings;
-            }
-
-            (_book, _shop, _bookLength) = ReadBook();
-        }
-    }
-
-    private List<StoreFinding> OfJobOnce(string id)
     {
         ShopJob? job = _shop.Jobs.GetValueOrDefault(id);
         if (!JobId.IsValid(id) || !File.Exists(_paths.Trail(id)))
@@ -167,6 +143,11 @@ public sealed class StoreCheck
     // Each entry of a trail names the shop book's last entry then, so that the trails vouch for the book.
     private IEnumerable<StoreFinding> BookAsTheTrailKnowsIt(string id, TrailSummary trail)
     {
+        if (trail.Books.Any(mark => mark.Sequence > _book.Entries.Length))
+        {
+            (_book, _shop) = ReadBook();
+        }
+
         foreach (BookMark mark in trail.Books)
         {
             bool isKnown = mark.Sequence >= 1 && mark.Sequence <= _book.Entries.Length;
