@@ -8,7 +8,14 @@ public class AssemblyTests
     [Fact]
     public void Every_project_of_the_source_is_looked_at() =>
         Assert.Superset(
-            new HashSet<string>(["ProcRunner.Core", "ProcRunner.Yaml", "ProcRunner.Store.Local", "ProcRunner.Tui"]),
+            new HashSet<string>([
+                "ProcRunner.Core",
+                "ProcRunner.Yaml",
+                "ProcRunner.Store.Local",
+                "ProcRunner.Practice",
+                "ProcRunner.Records",
+                "ProcRunner.Tui",
+            ]),
             SourceProject.All.Select(p => p.Name).ToHashSet()
         );
 
@@ -63,6 +70,8 @@ public class AssemblyTests
     [InlineData("LiteDB", "ProcRunner.Store.Local")]
     [InlineData("NCalc", "ProcRunner.Core")]
     [InlineData("Stateless", "ProcRunner.Core")]
+    [InlineData("PdfSharp", "ProcRunner.Records")]
+    [InlineData("QRCoder", "ProcRunner.Records")]
     [InlineData("Terminal.Gui", "procrunner")]
     [InlineData("System.CommandLine", "procrunner")]
     public void A_library_is_used_by_one_assembly(string library, string owner)
