@@ -19,7 +19,7 @@ internal static class IndexLock
             {
                 Thread.Sleep(Pause);
             }
-            catch (Exception e) when (Disk.IsTrouble(e))
+            catch (Exception e) when (DiskTrouble.Is(e))
             {
                 return null;
             }

@@ -107,7 +107,7 @@ public sealed class SearchIndex
             {
                 Trouble = e.Message;
             }
-            catch (Exception e) when (e is LiteException || Disk.IsTrouble(e))
+            catch (Exception e) when (e is LiteException || DiskTrouble.Is(e))
             {
                 Trouble = e.Message;
                 return default;
