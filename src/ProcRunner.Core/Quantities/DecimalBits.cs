@@ -11,6 +11,8 @@ internal static class DecimalBits
     /// <summary>10.</summary>
     public static readonly BigInteger Ten = new(10);
 
+    private static readonly long[] Powers = [.. Enumerable.Range(0, 19).Select(places => (long)BigInteger.Pow(10, places))];
+
     private static readonly BigInteger Most = (BigInteger.One << 96) - 1;
 
     /// <summary>The digits of a decimal as a whole number, with its sign: 520 for 0.0520.</summary>
@@ -23,6 +25,25 @@ internal static class DecimalBits
             | new BigInteger(unchecked((uint)bits[1])) << 32
             | unchecked((uint)bits[0]);
         return bits[3] < 0 ? -size : size;
+    }
+
+    /// <summary>The digits of a decimal and the power of ten that they stand over; false where they don't fit longs.</summary>
+    public static bool TryShort(decimal value, out long digits, out long unit)
+    {
+        Span<int> bits = stackalloc int[4];
+        decimal.GetBits(value, bits);
+        int places = value.Scale;
+        digits = 0;
+        unit = 1;
+        if (bits[2] != 0 || bits[1] < 0 || places >= Powers.Length)
+        {
+            return false;
+        }
+
+        long size = ((long)bits[1] << 32) | unchecked((uint)bits[0]);
+        digits = bits[3] < 0 ? -size : size;
+        unit = Powers[places];
+        return true;
     }
 
     /// <summary>The decimal of these digits and places; false if it has none. Never a negative zero.</summary>

@@ -17,39 +17,55 @@ public readonly struct Rational
         IComparable,
         IComparisonOperators<Rational, Rational, bool>
 {
-    // Kept less one, so that the all-zero default is 0/1 and needs no special case.
-    private readonly BigInteger _denominatorLessOne;
+    private const long MostExactDouble = 1L << 53;
 
-    private Rational(BigInteger numerator, BigInteger denominator)
+    // Most numbers of a shop fit two longs, which cost no memory of their own; the rest stand in _large. Every number has
+    // exactly one of the two forms, so that equal numbers have equal fields.
+    private readonly long _above;
+
+    // Kept less one, so that the all-zero default is 0/1 and needs no special case.
+    private readonly long _belowLessOne;
+    private readonly LargeRatio? _large;
+
+    private Rational(long above, long below)
     {
-        Numerator = numerator;
-        _denominatorLessOne = denominator - BigInteger.One;
+        _above = above;
+        _belowLessOne = below - 1;
     }
+
+    private Rational(LargeRatio large) => _large = large;
 
     /// <summary>0.</summary>
     public static Rational Zero => default;
 
     /// <summary>1.</summary>
-    public static Rational One { get; } = new(BigInteger.One, BigInteger.One);
+    public static Rational One { get; } = new(1L, 1L);
 
     /// <summary>The part above the line; carries the sign.</summary>
-    public BigInteger Numerator { get; }
+    public BigInteger Numerator => _large?.Above ?? _above;
 
     /// <summary>The part below the line; always above zero.</summary>
-    public BigInteger Denominator => _denominatorLessOne + BigInteger.One;
+    public BigInteger Denominator => _large?.Below ?? Below;
 
     /// <summary>-1, 0 or 1.</summary>
-    public int Sign => Numerator.Sign;
+    public int Sign => _large?.Above.Sign ?? Math.Sign(_above);
 
     /// <summary>Whether this is 0.</summary>
-    public bool IsZero => Numerator.IsZero;
+    public bool IsZero => _large is null && _above == 0;
+
+    /// <summary>Whether both parts have at most 63 bits; working with such numbers takes no memory.</summary>
+    internal bool IsShort => _large is null;
+
+    private long Below => _belowLessOne + 1;
 
     /// <summary>The same number; nothing is lost.</summary>
     public static Rational FromDecimal(decimal value) =>
-        FromRatio(DecimalBits.Mantissa(value), BigInteger.Pow(DecimalBits.Ten, value.Scale));
+        DecimalBits.TryShort(value, out long digits, out long unit)
+            ? Reduced(digits, unit)
+            : FromRatio(DecimalBits.Mantissa(value), BigInteger.Pow(DecimalBits.Ten, value.Scale));
 
     /// <summary>The same number over 1.</summary>
-    public static Rational FromInteger(BigInteger value) => new(value, BigInteger.One);
+    public static Rational FromInteger(BigInteger value) => OfReduced(value, BigInteger.One);
 
     /// <summary>The reduced ratio of two integers.</summary>
     /// <exception cref="DivideByZeroException"><paramref name="denominator"/> is 0.</exception>
@@ -61,7 +77,7 @@ public readonly struct Rational
         }
 
         BigInteger divisor = BigInteger.GreatestCommonDivisor(numerator, denominator) * denominator.Sign;
-        return new Rational(numerator / divisor, denominator / divisor);
+        return OfReduced(numerator / divisor, denominator / divisor);
     }
 
     /// <summary>Exactly the number that the bits of a double stand for (0.1 is 3602879701896397/2^55).</summary>
@@ -83,7 +99,7 @@ public readonly struct Rational
     }
 
     /// <summary>The number without its sign.</summary>
-    public Rational Abs() => new(BigInteger.Abs(Numerator), Denominator);
+    public Rational Abs() => Sign < 0 ? -this : this;
 
     /// <summary>A whole power; below zero the inverse, and 0 to the 0 is 1.</summary>
     /// <exception cref="DivideByZeroException">0 to a negative power.</exception>
@@ -92,7 +108,7 @@ public readonly struct Rational
         int size = Math.Abs(exponent);
         BigInteger above = BigInteger.Pow(Numerator, size);
         BigInteger below = BigInteger.Pow(Denominator, size);
-        return exponent < 0 ? FromRatio(below, above) : new Rational(above, below);
+        return exponent < 0 ? FromRatio(below, above) : OfReduced(above, below);
     }
 
     /// <summary>The nearest double (ties to even); infinite when too large. For statistics and geometry only.</summary>
@@ -101,6 +117,12 @@ public readonly struct Rational
         if (IsZero)
         {
             return 0;
+        }
+
+        // Both are doubles themselves, so their quotient is rounded once.
+        if (_large is null && Math.Abs(_above) <= MostExactDouble && Below <= MostExactDouble)
+        {
+            return (double)_above / Below;
         }
 
         // A quotient of 62 or 63 bits, its lowest bit set when something was cut, rounds to 53 bits as the whole would.
@@ -147,6 +169,11 @@ public readonly struct Rational
         }
 
         Rational steps = this / step;
+        if (steps._large is null)
+        {
+            return new Rational(LongRatios.Divide(steps._above, steps.Below, mode), 1L) * step;
+        }
+
         return FromInteger(Divide(steps.Numerator, steps.Denominator, mode)) * step;
     }
 
@@ -169,16 +196,19 @@ public readonly struct Rational
 
     /// <inheritdoc/>
     public bool Equals(Rational other) =>
-        Numerator == other.Numerator && _denominatorLessOne == other._denominatorLessOne;
+        _above == other._above && _belowLessOne == other._belowLessOne && _large == other._large;
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => obj is Rational other && Equals(other);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => HashCode.Combine(Numerator, _denominatorLessOne);
+    public override int GetHashCode() => HashCode.Combine(_above, _belowLessOne, _large);
 
     /// <summary>Compares by cross-multiplying; nothing is divided, so nothing is lost.</summary>
-    public int CompareTo(Rational other) => (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
+    public int CompareTo(Rational other) =>
+        _large is null && other._large is null
+            ? LongRatios.Compare(_above, Below, other._above, other.Below)
+            : (Numerator * other.Denominator).CompareTo(other.Numerator * Denominator);
 
     int IComparable.CompareTo(object? obj) =>
         obj switch
@@ -190,31 +220,50 @@ public readonly struct Rational
 
     /// <summary><c>n/d</c>, or <c>n</c> alone over 1; the same in every culture.</summary>
     public override string ToString() =>
-        _denominatorLessOne.IsZero
+        _large is null && _belowLessOne == 0
             ? Numerator.ToString(CultureInfo.InvariantCulture)
             : string.Create(CultureInfo.InvariantCulture, $"{Numerator}/{Denominator}");
 
     /// <summary>Sum.</summary>
     public static Rational operator +(Rational left, Rational right) =>
-        FromRatio(
-            (left.Numerator * right.Denominator) + (right.Numerator * left.Denominator),
-            left.Denominator * right.Denominator
-        );
+        left._large is null
+        && right._large is null
+        && LongRatios.TrySum(left._above, left.Below, right._above, right.Below, out long above, out long below)
+            ? new Rational(above, below)
+            : FromRatio(
+                (left.Numerator * right.Denominator) + (right.Numerator * left.Denominator),
+                left.Denominator * right.Denominator
+            );
 
     /// <summary>Difference.</summary>
     public static Rational operator -(Rational left, Rational right) => left + (-right);
 
     /// <summary>Product.</summary>
     public static Rational operator *(Rational left, Rational right) =>
-        FromRatio(left.Numerator * right.Numerator, left.Denominator * right.Denominator);
+        left._large is null
+        && right._large is null
+        && LongRatios.TryProduct(left._above, left.Below, right._above, right.Below, out long above, out long below)
+            ? new Rational(above, below)
+            : FromRatio(left.Numerator * right.Numerator, left.Denominator * right.Denominator);
 
     /// <summary>Quotient.</summary>
     /// <exception cref="DivideByZeroException">The divisor is 0.</exception>
-    public static Rational operator /(Rational left, Rational right) =>
-        FromRatio(left.Numerator * right.Denominator, left.Denominator * right.Numerator);
+    public static Rational operator /(Rational left, Rational right)
+    {
+        if (right._large is null && right._above != 0)
+        {
+            long sign = Math.Sign(right._above);
+            return left * new Rational(sign * right.Below, sign * right._above);
+        }
+
+        return FromRatio(left.Numerator * right.Denominator, left.Denominator * right.Numerator);
+    }
 
     /// <summary>The number with its sign turned.</summary>
-    public static Rational operator -(Rational value) => new(-value.Numerator, value.Denominator);
+    public static Rational operator -(Rational value) =>
+        value._large is { } large
+            ? new Rational(large with { Above = -large.Above })
+            : new Rational(-value._above, value.Below);
 
     /// <summary>Equal.</summary>
     public static bool operator ==(Rational left, Rational right) => left.Equals(right);
@@ -233,6 +282,17 @@ public readonly struct Rational
 
     /// <summary>Not below.</summary>
     public static bool operator >=(Rational left, Rational right) => left.CompareTo(right) >= 0;
+
+    private static Rational Reduced(long above, long below)
+    {
+        long divisor = LongRatios.Divisor(above, below);
+        return new Rational(above / divisor, below / divisor);
+    }
+
+    private static Rational OfReduced(BigInteger above, BigInteger below) =>
+        BigInteger.Abs(above) <= long.MaxValue && below <= long.MaxValue
+            ? new Rational((long)above, (long)below)
+            : new Rational(new LargeRatio(above, below));
 
     private static BigInteger Divide(BigInteger above, BigInteger below, Rounding mode)
     {

@@ -1,0 +1,117 @@
+using System.Numerics;
+
+namespace ProcRunner.Quantities;
+
+/// <summary>
+/// Arithmetic of reduced ratios whose parts are longs, none of them <see cref="long.MinValue"/>, with a part below the line
+/// above zero. Nothing is lost: what doesn't fit longs is refused, and the caller works with big integers instead. Results
+/// are reduced.
+/// </summary>
+internal static class LongRatios
+{
+    /// <summary>Sum; false if a step or the result doesn't fit.</summary>
+    public static bool TrySum(long a, long b, long c, long d, out long above, out long below)
+    {
+        // Knuth, The Art of Computer Programming, vol. 2, 4.5.1: with g = gcd(b, d) the sum can only be reduced by a divisor of g.
+        long g = b == d ? b : Divisor(b, d);
+        below = 0;
+        if (
+            !Fits(Math.BigMul(a, d / g, out long left), left, out above)
+            || !Fits(Math.BigMul(c, b / g, out long right), right, out above)
+            || !TryAdd(left, right, out above)
+        )
+        {
+            return false;
+        }
+
+        long divisor = g == 1 ? 1 : Divisor(above, g);
+        above /= divisor;
+        return Fits(Math.BigMul(b / g, d / divisor, out long product), product, out below);
+    }
+
+    /// <summary>Product; false if it doesn't fit.</summary>
+    public static bool TryProduct(long a, long b, long c, long d, out long above, out long below)
+    {
+        long g = Divisor(a, d);
+        long h = Divisor(c, b);
+        below = 0;
+        return Fits(Math.BigMul(a / g, c / h, out long up), up, out above)
+            && Fits(Math.BigMul(b / h, d / g, out long down), down, out below);
+    }
+
+    /// <summary>Below 0, 0 or above 0 as a/b is below, equal to or above c/d.</summary>
+    public static int Compare(long a, long b, long c, long d)
+    {
+        if (b == d)
+        {
+            return a.CompareTo(c);
+        }
+
+        int high = Math.BigMul(a, d, out long low).CompareTo(Math.BigMul(c, b, out long otherLow));
+        return high != 0 ? high : unchecked((ulong)low).CompareTo(unchecked((ulong)otherLow));
+    }
+
+    /// <summary>The quotient as a whole number, rounded.</summary>
+    public static long Divide(long above, long below, Rounding mode)
+    {
+        (long whole, long rest) = Math.DivRem(above, below);
+        if (rest == 0)
+        {
+            return whole;
+        }
+
+        bool outward = mode switch
+        {
+            Rounding.Nearest => Math.Abs(rest) >= below - Math.Abs(rest),
+            Rounding.Down => above < 0,
+            Rounding.Up => above > 0,
+            Rounding.TowardZero => false,
+            Rounding.AwayFromZero => true,
+            _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "Not a way to round."),
+        };
+        return outward ? whole + Math.Sign(above) : whole;
+    }
+
+    /// <summary>The greatest common divisor, above zero; of 0 and a number the number.</summary>
+    /// <param name="one">Any.</param>
+    /// <param name="other">Above zero.</param>
+    public static long Divisor(long one, long other)
+    {
+        ulong a = (ulong)Math.Abs(one);
+        ulong b = (ulong)other;
+        if (b == 1 || a == 1)
+        {
+            return 1;
+        }
+
+        if (a == 0)
+        {
+            return other;
+        }
+
+        // Halving instead of dividing (Stein): a division costs more than all the shifts of a round.
+        int twos = BitOperations.TrailingZeroCount(a | b);
+        a >>= BitOperations.TrailingZeroCount(a);
+        do
+        {
+            b >>= BitOperations.TrailingZeroCount(b);
+            (a, b) = a < b ? (a, b - a) : (b, a - b);
+        } while (b != 0);
+
+        return (long)(a << twos);
+    }
+
+    // A product of two longs fits when its upper half only repeats the sign of the lower; long.MinValue is left out, so that
+    // every number that fits has a negative that fits.
+    private static bool Fits(long high, long low, out long value)
+    {
+        value = low;
+        return high == low >> 63 && low != long.MinValue;
+    }
+
+    private static bool TryAdd(long one, long other, out long sum)
+    {
+        sum = unchecked(one + other);
+        return ((one ^ sum) & (other ^ sum)) >= 0 && sum != long.MinValue;
+    }
+}
