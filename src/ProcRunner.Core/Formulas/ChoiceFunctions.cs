@@ -21,11 +21,9 @@ internal static class ChoiceFunctions
             Examples = [new("if('0.52 mm' > '0.5 mm', '0.1 mm', '0 mm')", "0.1 mm"), new("if(no, 1 / 0, 2)", "2")],
             Work = new FormulaWork.Lazy(
                 (values, scope) =>
-                    values[0](scope) switch
-                    {
-                        FormulaOutcome.Known { Value: FormulaValue.Truth truth } => values[truth.Holds ? 1 : 2](scope),
-                        FormulaOutcome other => other,
-                    }
+                    values[0](scope) is var condition && condition.IsKnown
+                        ? values[condition.Kind == FormulaCellKind.Yes ? 1 : 2](scope)
+                        : condition
             ),
         },
         new()
@@ -40,12 +38,9 @@ internal static class ChoiceFunctions
             Examples = [new("known('0.5 mm')", "yes")],
             Work = new FormulaWork.Lazy(
                 (values, scope) =>
-                    values[0](scope) switch
-                    {
-                        FormulaOutcome.Known => new FormulaOutcome.Known(new FormulaValue.Truth(true)),
-                        FormulaOutcome.Missing => new FormulaOutcome.Known(new FormulaValue.Truth(false)),
-                        FormulaOutcome other => other,
-                    }
+                    values[0](scope) is var value && value.Kind != FormulaCellKind.Impossible
+                        ? FormulaCell.Of(value.IsKnown)
+                        : value
             ),
         },
         new()
@@ -60,7 +55,7 @@ internal static class ChoiceFunctions
             Examples = [new("else('0.5 mm', '0 mm')", "0.5 mm")],
             Work = new FormulaWork.Lazy(
                 (values, scope) =>
-                    values[0](scope) is var first && first is FormulaOutcome.Missing ? values[1](scope) : first
+                    values[0](scope) is var first && first.Kind == FormulaCellKind.Missing ? values[1](scope) : first
             ),
         },
     ];

@@ -93,7 +93,7 @@ internal static class FitFunctions
         },
     ];
 
-    private static FormulaNumber HotFit(IReadOnlyList<Rational> all)
+    private static FormulaNumber HotFit(ReadOnlySpan<Rational> all)
     {
         Exact warming = new(all[4], Dimension.OfTemperatureDifference);
         return FormulaNumber.Of(

@@ -12,6 +12,7 @@ public sealed class Formula
 {
     private readonly IReadOnlyList<FormulaToken> _tokens;
     private readonly FormulaClosure _work;
+    private readonly Dimension _dimension;
 
     internal Formula(
         string text,
@@ -26,6 +27,7 @@ public sealed class Formula
         Root = root;
         _tokens = tokens;
         _work = work;
+        _dimension = type is FormulaType.OfQuantity quantity ? quantity.Dimension : Dimension.None;
         Names =
         [
             .. tokens
@@ -48,7 +50,27 @@ public sealed class Formula
     public IReadOnlyList<string> Names { get; }
 
     /// <summary>Works it out, exactly, in base units. Never throws, unless the scope does.</summary>
-    public FormulaOutcome Evaluate(IFormulaScope scope) => _work(scope);
+    public FormulaOutcome Evaluate(IFormulaScope scope) => _work(scope).ToOutcome(_dimension);
+
+    /// <summary>
+    /// The amount, as <see cref="Evaluate"/> gives it, without an object made for it; false where there is none, and
+    /// <see cref="Evaluate"/> says why.
+    /// </summary>
+    public bool TryAmount(IFormulaScope scope, out Exact amount)
+    {
+        FormulaCell found = _work(scope);
+        amount = new Exact(found.Number, _dimension);
+        return found.Kind == FormulaCellKind.Amount;
+    }
+
+    /// <summary>The yes or no, as <see cref="Evaluate"/> gives it, without an object made for it; null where there is none.</summary>
+    public bool? Holds(IFormulaScope scope) =>
+        _work(scope).Kind switch
+        {
+            FormulaCellKind.Yes => true,
+            FormulaCellKind.No => false,
+            _ => null,
+        };
 
     /// <summary>
     /// The formula with its numbers filled in, and what comes of them: <c>0.0520 - 0.0230 = 0.0290</c>. For reading only:

@@ -1,4 +1,4 @@
 namespace ProcRunner.Formulas;
 
 /// <summary>A compiled part of a formula.</summary>
-internal delegate FormulaOutcome FormulaClosure(IFormulaScope scope);
+internal delegate FormulaCell FormulaClosure(IFormulaScope scope);

@@ -2,122 +2,147 @@ using ProcRunner.Quantities;
 
 namespace ProcRunner.Formulas;
 
-/// <summary>Turns a proven tree into closures over exact numbers.</summary>
+/// <summary>Turns a proven tree into closures over exact numbers. Those of plain arithmetic make no objects.</summary>
 internal static class FormulaClosures
 {
-    private static readonly FormulaOutcome Yes = new FormulaOutcome.Known(new FormulaValue.Truth(true));
-    private static readonly FormulaOutcome No = new FormulaOutcome.Known(new FormulaValue.Truth(false));
-
     /// <summary>The closure of a part that is not broken.</summary>
     public static FormulaClosure Of(FormulaNode node) =>
         node switch
         {
-            FormulaNode.Constant constant => Always(constant.Value),
+            FormulaNode.Constant constant => Always(FormulaCell.Of(constant.Value)),
+            FormulaNode.Name { NameType: FormulaType.OfQuantity of } name => Amount(name, of.Dimension),
             FormulaNode.Name name => Name(name),
-            FormulaNode.Negative negative => Number(negative, all => -all[0], [negative.Of]),
-            FormulaNode.Arithmetic sum => Number(sum, Of(sum.Operator), [sum.Left, sum.Right]),
+            FormulaNode.Negative negative => Negative(Of(negative.Of)),
+            FormulaNode.Arithmetic sum => Arithmetic(sum.Operator, Of(sum.Left), Of(sum.Right)),
             FormulaNode.Opposite opposite => Opposite(Of(opposite.Of)),
-            FormulaNode.Comparison comparison => Comparison(comparison),
+            FormulaNode.Comparison { Left.Type: FormulaType.OfQuantity } amounts => Order(
+                amounts.Operator,
+                Of(amounts.Left),
+                Of(amounts.Right)
+            ),
+            FormulaNode.Comparison others => Sameness(others.Operator, Of(others.Left), Of(others.Right)),
             FormulaNode.Joint joint => Joint(joint.NeedsBoth, Of(joint.Left), Of(joint.Right)),
-            FormulaNode.Call { Function.Work: FormulaWork.Numbers numbers } call => Number(
-                call,
+            FormulaNode.Call { Function.Work: FormulaWork.Numbers numbers } call => Numbers(
                 numbers.Of,
-                call.Values
+                [.. call.Values.Select(Of)]
             ),
             FormulaNode.Call { Function.Work: FormulaWork.Lazy lazy } call => Lazy(lazy, [.. call.Values.Select(Of)]),
             _ => throw new InvalidOperationException("Only a formula without problems is compiled."),
         };
 
-    private static FormulaClosure Always(FormulaValue value)
-    {
-        FormulaOutcome outcome = new FormulaOutcome.Known(value);
-        return _ => outcome;
-    }
+    private static FormulaClosure Always(FormulaCell cell) => _ => cell;
 
     // A scope that breaks its promise on the type must not make a formula throw.
+    private static FormulaClosure Amount(FormulaNode.Name name, Dimension promised) =>
+        scope =>
+            scope.ValueOf(name.Text) switch
+            {
+                FormulaValue.Amount amount when amount.Value.Dimension == promised => FormulaCell.Of(
+                    amount.Value.Value
+                ),
+                null => FormulaCell.Missing(name.Text),
+                { } other => Broken(name, other),
+            };
+
     private static FormulaClosure Name(FormulaNode.Name name) =>
         scope =>
-            scope.ValueOf(name.Text) is not { } value ? new FormulaOutcome.Missing(name.Text)
-            : value.Type == name.NameType ? new FormulaOutcome.Known(value)
-            : new FormulaOutcome.Impossible(
-                $"[{name.Text}] is {FormulaCheckNotes.WithArticle(value.Type)} and was promised as {FormulaCheckNotes.WithArticle(name.NameType)}"
-            );
+            scope.ValueOf(name.Text) is not { } value ? FormulaCell.Missing(name.Text)
+            : value.Type == name.NameType ? FormulaCell.Of(value)
+            : Broken(name, value);
+
+    private static FormulaCell Broken(FormulaNode.Name name, FormulaValue value) =>
+        FormulaCell.Impossible(
+            $"[{name.Text}] is {FormulaCheckNotes.WithArticle(value.Type)} and was promised as {FormulaCheckNotes.WithArticle(name.NameType)}"
+        );
 
     private static FormulaClosure Lazy(FormulaWork.Lazy work, IReadOnlyList<FormulaClosure> values) =>
         scope => work.Of(values, scope);
 
     private static FormulaClosure Opposite(FormulaClosure inner) =>
-        scope => inner(scope) is var found && Holds(found) is { } holds ? Truth(!holds) : found;
+        scope =>
+            inner(scope) is var found && found.IsKnown ? FormulaCell.Of(found.Kind == FormulaCellKind.No) : found;
 
-    private static FormulaClosure Joint(bool needsBoth, FormulaClosure left, FormulaClosure right) =>
-        scope => left(scope) is var first && Holds(first) == needsBoth ? right(scope) : first;
-
-    private static FormulaClosure Number(
-        FormulaNode node,
-        Func<IReadOnlyList<Rational>, FormulaNumber> work,
-        IReadOnlyList<FormulaNode> values
-    )
+    private static FormulaClosure Joint(bool needsBoth, FormulaClosure left, FormulaClosure right)
     {
-        Dimension dimension = ((FormulaType.OfQuantity)node.Type!).Dimension;
-        FormulaClosure[] closures = [.. values.Select(Of)];
-        return scope =>
+        FormulaCellKind goesOn = needsBoth ? FormulaCellKind.Yes : FormulaCellKind.No;
+        return scope => left(scope) is var first && first.Kind == goesOn ? right(scope) : first;
+    }
+
+    private static FormulaClosure Negative(FormulaClosure inner) =>
+        scope => inner(scope) is var found && found.IsKnown ? FormulaCell.Of(-found.Number) : found;
+
+    private static FormulaClosure Arithmetic(FormulaArithmetic sign, FormulaClosure left, FormulaClosure right) =>
+        scope =>
         {
-            Rational[] numbers = new Rational[closures.Length];
-            for (int i = 0; i < numbers.Length; i++)
+            FormulaCell one = left(scope);
+            if (!one.IsKnown)
             {
-                if (closures[i](scope) is var found && Amount(found) is { } number)
-                {
-                    numbers[i] = number;
-                }
-                else
+                return one;
+            }
+
+            FormulaCell other = right(scope);
+            return !other.IsKnown
+                ? other
+                : FormulaCell.Of(
+                    sign switch
+                    {
+                        FormulaArithmetic.Plus => one.Number + other.Number,
+                        FormulaArithmetic.Minus => one.Number - other.Number,
+                        FormulaArithmetic.Times => one.Number * other.Number,
+                        _ => FormulaNumber.Ratio(one.Number, other.Number),
+                    }
+                );
+        };
+
+    private static FormulaClosure Numbers(FormulaNumbersWork work, FormulaClosure[] values) =>
+        scope =>
+        {
+            EightNumbers few = default;
+            Span<Rational> numbers = values.Length <= EightNumbers.Count ? few : new Rational[values.Length];
+            for (int i = 0; i < values.Length; i++)
+            {
+                FormulaCell found = values[i](scope);
+                if (!found.IsKnown)
                 {
                     return found;
                 }
+
+                numbers[i] = found.Number;
             }
 
-            FormulaNumber result = work(numbers);
-            return result.Why is { } why
-                ? new FormulaOutcome.Impossible(why)
-                : new FormulaOutcome.Known(new FormulaValue.Amount(new Exact(result.Value, dimension)));
-        };
-    }
-
-    private static Func<IReadOnlyList<Rational>, FormulaNumber> Of(FormulaArithmetic sign) =>
-        sign switch
-        {
-            FormulaArithmetic.Plus => all => all[0] + all[1],
-            FormulaArithmetic.Minus => all => all[0] - all[1],
-            FormulaArithmetic.Times => all => all[0] * all[1],
-            _ => all => FormulaNumber.Ratio(all[0], all[1]),
+            return FormulaCell.Of(work(numbers[..values.Length]));
         };
 
-    private static FormulaClosure Comparison(FormulaNode.Comparison comparison)
-    {
-        FormulaClosure left = Of(comparison.Left);
-        FormulaClosure right = Of(comparison.Right);
-        return scope =>
+    private static FormulaClosure Order(FormulaComparison sign, FormulaClosure left, FormulaClosure right) =>
+        scope =>
         {
-            FormulaOutcome first = left(scope);
-            if (first is not FormulaOutcome.Known one)
+            FormulaCell one = left(scope);
+            if (!one.IsKnown)
             {
-                return first;
+                return one;
             }
 
-            FormulaOutcome second = right(scope);
-            return second is FormulaOutcome.Known other
-                ? Truth(Compare(comparison.Operator, one.Value, other.Value))
-                : second;
+            FormulaCell other = right(scope);
+            return other.IsKnown ? FormulaCell.Of(Holds(sign, one.Number.CompareTo(other.Number))) : other;
         };
-    }
 
-    private static bool Compare(FormulaComparison sign, FormulaValue left, FormulaValue right)
-    {
-        int order = (left, right) switch
+    private static FormulaClosure Sameness(FormulaComparison sign, FormulaClosure left, FormulaClosure right) =>
+        scope =>
         {
-            (FormulaValue.Amount one, FormulaValue.Amount other) => one.Value.CompareTo(other.Value),
-            _ => left == right ? 0 : 1,
+            FormulaCell one = left(scope);
+            if (!one.IsKnown)
+            {
+                return one;
+            }
+
+            FormulaCell other = right(scope);
+            return other.IsKnown
+                ? FormulaCell.Of(Holds(sign, one.Kind == other.Kind && Equals(one.Value, other.Value) ? 0 : 1))
+                : other;
         };
-        return sign switch
+
+    private static bool Holds(FormulaComparison sign, int order) =>
+        sign switch
         {
             FormulaComparison.Equal => order == 0,
             FormulaComparison.NotEqual => order != 0,
@@ -126,13 +151,4 @@ internal static class FormulaClosures
             FormulaComparison.Above => order > 0,
             _ => order >= 0,
         };
-    }
-
-    private static FormulaOutcome Truth(bool holds) => holds ? Yes : No;
-
-    private static bool? Holds(FormulaOutcome outcome) =>
-        outcome is FormulaOutcome.Known { Value: FormulaValue.Truth truth } ? truth.Holds : null;
-
-    private static Rational? Amount(FormulaOutcome outcome) =>
-        outcome is FormulaOutcome.Known { Value: FormulaValue.Amount amount } ? amount.Value.Value : null;
 }

@@ -17,16 +17,16 @@ internal static class NumberFunctions
             "the smallest of its values",
             "min('2 mm', '1 mm', '3 mm')",
             "1 mm",
-            all => all.Min()
+            Smallest
         ),
-        OfMany("max", "the largest", "the largest of its values", "max('2 mm', '0.1 in')", "2.54 mm", all => all.Max()),
+        OfMany("max", "the largest", "the largest of its values", "max('2 mm', '0.1 in')", "2.54 mm", Largest),
         OfMany(
             "mean",
             "the mean",
             "sum of its values / how many they are",
             "mean('1 mm', '2 mm', '6 mm')",
             "3 mm",
-            all => all.Aggregate((sum, one) => sum + one) / Rational.FromInteger(all.Count)
+            Mean
         ),
         OfMany(
             "median",
@@ -42,7 +42,7 @@ internal static class NumberFunctions
             "largest - smallest",
             "spread('0.51 mm', '0.55 mm', '0.50 mm')",
             "0.05 mm",
-            all => all.Max() - all.Min()
+            all => Largest(all) - Smallest(all)
         ) with
         {
             Gives = new FormulaGives.Difference(),
@@ -102,7 +102,7 @@ internal static class NumberFunctions
         string relation,
         string example,
         string result,
-        Func<IReadOnlyList<Rational>, Rational> work
+        NumberOfMany work
     ) =>
         new()
         {
@@ -134,10 +134,46 @@ internal static class NumberFunctions
             ),
         };
 
-    private static Rational Median(IReadOnlyList<Rational> all)
+    private static Rational Smallest(ReadOnlySpan<Rational> all)
     {
-        Rational[] sorted = [.. all.Order()];
+        Rational smallest = all[0];
+        foreach (Rational one in all[1..])
+        {
+            smallest = one < smallest ? one : smallest;
+        }
+
+        return smallest;
+    }
+
+    private static Rational Largest(ReadOnlySpan<Rational> all)
+    {
+        Rational largest = all[0];
+        foreach (Rational one in all[1..])
+        {
+            largest = one > largest ? one : largest;
+        }
+
+        return largest;
+    }
+
+    private static Rational Mean(ReadOnlySpan<Rational> all)
+    {
+        Rational sum = Rational.Zero;
+        foreach (Rational one in all)
+        {
+            sum += one;
+        }
+
+        return sum / Rational.FromInteger(all.Length);
+    }
+
+    private static Rational Median(ReadOnlySpan<Rational> all)
+    {
+        Rational[] sorted = all.ToArray();
+        Array.Sort(sorted);
         int half = sorted.Length / 2;
         return sorted.Length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / Rational.FromInteger(2);
     }
+
+    private delegate Rational NumberOfMany(ReadOnlySpan<Rational> all);
 }

@@ -83,8 +83,10 @@ internal static class PressFitFunctions
         },
     ];
 
-    private static FormulaNumber Load(IReadOnlyList<Rational> all, Func<PressFitLoad, double> megapascals) =>
-        PressFit
+    private static FormulaNumber Load(ReadOnlySpan<Rational> all, Func<PressFitLoad, double> megapascals)
+    {
+        double interference = all[0].ToDouble();
+        return PressFit
             .Of(
                 all[3].ToDouble(),
                 all[1].ToDouble(),
@@ -92,12 +94,13 @@ internal static class PressFitFunctions
                 new Elasticity(Units.Megapascal.FromBase(all[4]).ToDouble(), all[5].ToDouble()),
                 new Elasticity(Units.Megapascal.FromBase(all[6]).ToDouble(), all[7].ToDouble())
             )
-            .Then(fit => fit.AtInterference(all[0].ToDouble()))
+            .Then(fit => fit.AtInterference(interference))
             .TryGet(out PressFitLoad? load, out ShopFault? fault)
             ? RoundedDouble.Of(megapascals(load), Units.Megapascal)
             : FormulaNumber.Not(fault);
+    }
 
-    private static FormulaNumber FitLeft(IReadOnlyList<Rational> all) =>
+    private static FormulaNumber FitLeft(ReadOnlySpan<Rational> all) =>
         FormulaNumber.Of(
             ThermalFit.InterferenceLeft(
                 new Exact(all[0], Dimension.OfLength),

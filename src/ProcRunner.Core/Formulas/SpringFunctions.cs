@@ -144,7 +144,7 @@ internal static class SpringFunctions
         },
     ];
 
-    private static FormulaNumber WireRate(IReadOnlyList<Rational> all)
+    private static FormulaNumber WireRate(ReadOnlySpan<Rational> all)
     {
         WireSpring spring = new(
             all[0].ToDouble(),

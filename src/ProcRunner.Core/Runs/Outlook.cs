@@ -1,4 +1,3 @@
-using ProcRunner.Formulas;
 using ProcRunner.Procedures;
 
 namespace ProcRunner.Runs;
@@ -160,13 +159,12 @@ public sealed class Outlook
 
     private Asked AskedAt(Step step, int position)
     {
-        if (step.OnlyWhere is { } condition)
+        if (
+            step.OnlyWhere is { } condition
+            && condition.Holds(new RunScope(_state, position, staleToo: true)) == false
+        )
         {
-            FormulaOutcome outcome = condition.Evaluate(new RunScope(_state, position, staleToo: true));
-            if (outcome is FormulaOutcome.Known { Value: FormulaValue.Truth { Holds: false } })
-            {
-                return Asked.NotHere;
-            }
+            return Asked.NotHere;
         }
 
         return step.IsWork is { } work && _plan.Head.Forbidden.ContainsKey(work) ? Asked.Forbidden : Asked.Yes;
