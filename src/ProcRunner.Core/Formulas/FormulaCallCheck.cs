@@ -10,9 +10,26 @@ internal sealed class FormulaCallCheck(FormulaChecker checker, FormulaCheckNotes
     /// <summary>The call as a node of its own type; broken, with all problems of its values reported, if it does not hold.</summary>
     public FormulaNode Check(FormulaToken token, IReadOnlyList<LogicalExpression> trees)
     {
+        if (FormulaWorkNames.Find(token.Text) is { } work)
+        {
+            return new FormulaWorkCheck(checker, notes, token, work.Function, work.Gives).Check(trees);
+        }
+
+        if (
+            trees.Select(checker.Label).FirstOrDefault(label => label is not null) is { } named
+            && Find(token) is { } known
+        )
+        {
+            return notes.Report(
+                named.Span,
+                FormulaFault.Arguments,
+                $"{known.Name} takes its values in order, without names"
+            );
+        }
+
         if (Find(token) is not { } function)
         {
-            foreach (LogicalExpression tree in trees)
+            foreach (LogicalExpression tree in trees.Where(tree => checker.Label(tree) is null))
             {
                 checker.Together([tree]);
             }
@@ -53,7 +70,16 @@ internal sealed class FormulaCallCheck(FormulaChecker checker, FormulaCheckNotes
             return function;
         }
 
-        IReadOnlyList<string> near = NearNames.Of(token.Text, FormulaFunctions.All.Select(one => one.Name));
+        if (FormulaWorkNames.Refusal(token.Text) is { } refusal)
+        {
+            notes.Report(token.Span, FormulaFault.UnknownFunction, refusal);
+            return null;
+        }
+
+        IReadOnlyList<string> near = NearNames.Of(
+            token.Text,
+            FormulaFunctions.All.Select(one => one.Name).Concat(FormulaWorkNames.All)
+        );
         string instead = near.Count == 0 ? "" : "; near to it: " + string.Join(", ", near);
         notes.Report(token.Span, FormulaFault.UnknownFunction, $"there is no function {token.Text}{instead}");
         return null;

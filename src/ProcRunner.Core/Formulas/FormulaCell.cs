@@ -43,8 +43,7 @@ internal readonly struct FormulaCell
             _ => new FormulaCell(FormulaCellKind.Value, default, value),
         };
 
-    public static FormulaCell Of(FormulaNumber number) =>
-        number.Why is { } why ? Impossible(why) : Of(number.Value);
+    public static FormulaCell Of(FormulaNumber number) => number.Why is { } why ? Impossible(why) : Of(number.Value);
 
     public static FormulaCell Missing(string name) => new(FormulaCellKind.Missing, default, name);
 

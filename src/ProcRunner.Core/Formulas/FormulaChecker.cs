@@ -40,12 +40,21 @@ internal sealed class FormulaChecker : ILogicalExpressionVisitor<FormulaNode>
             {
                 Name(token);
             }
-            else if (token.Kind == FormulaTokenKind.Function)
+            else if (token.Kind == FormulaTokenKind.Function && FormulaWorkNames.Find(token.Text) is null)
             {
                 _calls.Find(token);
             }
         }
     }
+
+    /// <summary>The token of a part that is a quoted text, or null.</summary>
+    public FormulaToken? Quoted(LogicalExpression tree) => IsQuoted(tree) ? TokenOf(tree) : null;
+
+    /// <summary>The token of a part that only names the values behind it, or null.</summary>
+    public FormulaToken? Label(LogicalExpression tree) =>
+        tree is Identifier leaf && FormulaGrammar.TokenOf(leaf.Name, _tokens) is { Kind: FormulaTokenKind.Label } label
+            ? label
+            : null;
 
     /// <summary>Checks parts that should be of one type: if one of them is a text, quoted ones are texts too.</summary>
     public FormulaNode[] Together(IReadOnlyList<LogicalExpression> trees)
@@ -279,12 +288,14 @@ internal sealed class FormulaChecker : ILogicalExpressionVisitor<FormulaNode>
             );
         }
 
-        return equality
+        return equality && left.Type is not FormulaType.OfList
             ? new FormulaNode.Comparison(span, sign, left, right)
             : _notes.Report(
                 span,
                 FormulaFault.Kind,
-                $"{_notes.IsA(left)}: it is equal to another or not, nothing between"
+                left.Type is FormulaType.OfList
+                    ? $"{_notes.IsA(left)}, which only a calculation of the shop takes"
+                    : $"{_notes.IsA(left)}: it is equal to another or not, nothing between"
             );
     }
 }

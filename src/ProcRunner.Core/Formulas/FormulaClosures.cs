@@ -27,6 +27,7 @@ internal static class FormulaClosures
                 [.. call.Values.Select(Of)]
             ),
             FormulaNode.Call { Function.Work: FormulaWork.Lazy lazy } call => Lazy(lazy, [.. call.Values.Select(Of)]),
+            FormulaNode.Work work => Work(work.Calculation, [.. work.Values.Select(Of)]),
             _ => throw new InvalidOperationException("Only a formula without problems is compiled."),
         };
 
@@ -58,9 +59,24 @@ internal static class FormulaClosures
     private static FormulaClosure Lazy(FormulaWork.Lazy work, IReadOnlyList<FormulaClosure> values) =>
         scope => work.Of(values, scope);
 
-    private static FormulaClosure Opposite(FormulaClosure inner) =>
+    private static FormulaClosure Work(FormulaWorkCall call, FormulaClosure[] values) =>
         scope =>
-            inner(scope) is var found && found.IsKnown ? FormulaCell.Of(found.Kind == FormulaCellKind.No) : found;
+        {
+            FormulaCell[] cells = new FormulaCell[values.Length];
+            for (int i = 0; i < cells.Length; i++)
+            {
+                cells[i] = values[i](scope);
+                if (!cells[i].IsKnown)
+                {
+                    return cells[i];
+                }
+            }
+
+            return call.Of(cells);
+        };
+
+    private static FormulaClosure Opposite(FormulaClosure inner) =>
+        scope => inner(scope) is var found && found.IsKnown ? FormulaCell.Of(found.Kind == FormulaCellKind.No) : found;
 
     private static FormulaClosure Joint(bool needsBoth, FormulaClosure left, FormulaClosure right)
     {

@@ -50,6 +50,9 @@ internal static class FormulaGrammar
                 FormulaTokenKind.Number or FormulaTokenKind.Quoted or FormulaTokenKind.Name or FormulaTokenKind.Truth =>
                     numbered.Append(CultureInfo.InvariantCulture, $"[{i}]"),
                 FormulaTokenKind.Function => numbered.Append(CultureInfo.InvariantCulture, $"f{i}"),
+
+                // To the parser a value of its own before those that it names.
+                FormulaTokenKind.Label => numbered.Append(CultureInfo.InvariantCulture, $"[{i}],"),
                 _ => numbered.Append(token.Text),
             };
             numbered.Append(' ');

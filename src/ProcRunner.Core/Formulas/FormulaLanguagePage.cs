@@ -26,6 +26,8 @@ public static class FormulaLanguagePage
         | `'replace'` | a text: what is in quotes and is compared with a text, as in `[decided.guide] = 'replace'` |
         | `2` `0.5` | a number without a unit |
         | `yes` `no` | yes, no |
+        | `[bore.each]` | a list: the readings at all places of the bore, in the order of the places |
+        | `[all.recession.each]` `[kind.recession.each]` | a list: the values at all positions, or at those of this kind, in the order of the positions; not known before each of them is |
 
         Numbers are kept as exact ratios: `0.052 - 0.023 + 0.1` is 0.129 and `1 / 3 * 3` is 1. An inch is 25.4 mm exactly, so it does
         not matter which of them a value was entered in. Nothing is rounded before the end, except that functions with a root,
@@ -36,7 +38,8 @@ public static class FormulaLanguagePage
         along. Two temperatures are not added; their difference is a temperature difference, in K.
 
         A name whose value is not known yet leaves the whole formula not known yet, unless `else`, `known`, `if`, `and` or `or`
-        keeps it from being looked at. Division by zero and the like has no result; the program says why.
+        keeps it from being looked at. In a job a value that must be taken again counts as not known, so that nothing is worked
+        out from it: `else` then takes its fallback, and the working says so. Only conditions still see it. Division by zero and the like has no result; the program says why.
 
         ## Operators
 
@@ -84,6 +87,7 @@ public static class FormulaLanguagePage
             Append(page, function);
         }
 
+        FormulaWorkPage.Append(page);
         return page.ToString();
     }
 

@@ -40,6 +40,14 @@ internal abstract record FormulaNode(FormulaSpan Span, FormulaType? Type)
         IReadOnlyList<FormulaNode> Values
     ) : FormulaNode(Span, Gives);
 
+    /// <summary>A calculation of the shop with its values, those of all its arguments one after the other.</summary>
+    internal sealed record Work(
+        FormulaSpan Span,
+        FormulaType Gives,
+        FormulaWorkCall Calculation,
+        IReadOnlyList<FormulaNode> Values
+    ) : FormulaNode(Span, Gives);
+
     /// <summary>A part with a mistake, already reported; nothing further is said about what rests on it.</summary>
     internal sealed record Broken(FormulaSpan Span) : FormulaNode(Span, null);
 }

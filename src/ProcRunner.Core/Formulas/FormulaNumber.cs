@@ -10,8 +10,7 @@ internal readonly record struct FormulaNumber(Rational Value, string? Why)
     private const int MostBits = 4096;
 
     public static implicit operator FormulaNumber(Rational value) =>
-        !value.IsShort
-        && (value.Numerator.GetBitLength() > MostBits || value.Denominator.GetBitLength() > MostBits)
+        !value.IsShort && (value.Numerator.GetBitLength() > MostBits || value.Denominator.GetBitLength() > MostBits)
             ? Not("the number has too many digits")
             : new FormulaNumber(value, null);
 

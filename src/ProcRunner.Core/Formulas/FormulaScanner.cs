@@ -120,7 +120,16 @@ internal sealed class FormulaScanner
     {
         int end = EndOf(c => char.IsLetterOrDigit(c) || c == '_');
         string word = _text[_at..end];
-        if (word is "and" or "or")
+        int hyphened = EndOf(c => char.IsLetterOrDigit(c) || c is '_' or '-' or '.');
+        if (_text[hyphened - 1] is not ('-' or '.') && FollowedBy(hyphened, ':'))
+        {
+            Add(FormulaTokenKind.Label, _text[_at..hyphened], _text.IndexOf(':', hyphened) + 1);
+        }
+        else if (hyphened > end && FollowedBy(hyphened, '(') && FormulaWorkNames.IsLike(_text[_at..hyphened]))
+        {
+            Add(FormulaTokenKind.Function, _text[_at..hyphened], hyphened);
+        }
+        else if (word is "and" or "or")
         {
             Add(FormulaTokenKind.Between, word, end);
         }
@@ -136,7 +145,7 @@ internal sealed class FormulaScanner
         {
             Report(end, FormulaFault.LeftOut, say);
         }
-        else if (OpensAfter(end))
+        else if (FollowedBy(end, '('))
         {
             Add(FormulaTokenKind.Function, word, end);
         }
@@ -160,7 +169,7 @@ internal sealed class FormulaScanner
         {
             Report(end, FormulaFault.Unreadable, $"a quantity stands in quotes: '{number.Text} {unit.Symbol}'");
         }
-        else if (FormulaFunctions.Find(word) is not null)
+        else if (FormulaFunctions.Find(word) is not null || FormulaWorkNames.Find(word) is not null)
         {
             Report(end, FormulaFault.Unreadable, $"{word} is a function: its values stand in parentheses behind it");
         }
@@ -204,14 +213,14 @@ internal sealed class FormulaScanner
         }
     }
 
-    private bool OpensAfter(int end)
+    private bool FollowedBy(int end, char sign)
     {
         while (end < _text.Length && _text[end] == ' ')
         {
             end++;
         }
 
-        return end < _text.Length && _text[end] == '(';
+        return end < _text.Length && _text[end] == sign;
     }
 
     private int EndOf(Func<char, bool> belongs)

@@ -69,6 +69,7 @@ internal sealed class FormulaShape
             FormulaTokenKind.Number or FormulaTokenKind.Quoted or FormulaTokenKind.Name or FormulaTokenKind.Truth =>
                 Value(token),
             FormulaTokenKind.Function => _valueNext || Misplaced(token, "an operator is missing before it"),
+            FormulaTokenKind.Label => Label(token, previous),
             FormulaTokenKind.Open => Open(token, previous),
             FormulaTokenKind.Before => Before(token, previous),
             FormulaTokenKind.Between => Between(token),
@@ -87,6 +88,17 @@ internal sealed class FormulaShape
         _signs = 0;
         return true;
     }
+
+    private bool Label(FormulaToken token, FormulaToken? previous) =>
+        (
+            _open.Count > 0
+            && _open.Peek().OfFunction
+            && previous is { Kind: FormulaTokenKind.Open or FormulaTokenKind.Comma }
+        )
+        || Misplaced(
+            token,
+            "a name with a colon stands before a value of a function; otherwise write if(condition, value, other value)"
+        );
 
     private bool Open(FormulaToken token, FormulaToken? previous)
     {

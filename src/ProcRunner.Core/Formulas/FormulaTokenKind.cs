@@ -17,6 +17,9 @@ internal enum FormulaTokenKind
     /// <summary>A function's name, an opening parenthesis behind it.</summary>
     Function,
 
+    /// <summary>The name of a value of a calculation of the shop, with its colon.</summary>
+    Label,
+
     /// <summary>An operator that stands between two values.</summary>
     Between,
 

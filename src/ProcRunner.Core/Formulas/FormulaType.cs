@@ -28,6 +28,14 @@ public abstract record FormulaType
         public override string ToString() => Dimension.ToString();
     }
 
+    /// <summary>Several quantities of one dimension, in order, which only a calculation of the shop takes.</summary>
+    /// <param name="Dimension">What is measured.</param>
+    public sealed record OfList(Dimension Dimension) : FormulaType
+    {
+        /// <summary><c>list (length)</c>.</summary>
+        public override string ToString() => $"list ({Dimension})";
+    }
+
     /// <summary>Yes or no.</summary>
     public sealed record OfTruth : FormulaType
     {

@@ -18,6 +18,14 @@ public abstract record FormulaValue
         public override FormulaType Type => FormulaType.Quantity(Value.Dimension);
     }
 
+    /// <summary>Several quantities of one dimension, in order.</summary>
+    /// <param name="Values">The amounts; at least one.</param>
+    public sealed record Many(IReadOnlyList<Exact> Values) : FormulaValue
+    {
+        /// <inheritdoc/>
+        public override FormulaType Type => new FormulaType.OfList(Values[0].Dimension);
+    }
+
     /// <summary>Yes or no.</summary>
     /// <param name="Holds">True for yes.</param>
     public sealed record Truth(bool Holds) : FormulaValue

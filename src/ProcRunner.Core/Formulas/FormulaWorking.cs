@@ -55,6 +55,10 @@ internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int 
                 ?? entered
                 ?? Roughly(amount),
             FormulaValue.Amount { Value: var amount } => entered ?? Other(amount),
+            FormulaValue.Many many => string.Join(
+                ", ",
+                many.Values.Select(one => Show(new FormulaValue.Amount(one), null))
+            ),
             FormulaValue.Truth truth => truth.Holds ? "yes" : "no",
             FormulaValue.Word word => word.Text,
             _ => "?",

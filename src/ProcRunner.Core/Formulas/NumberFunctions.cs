@@ -11,14 +11,7 @@ internal static class NumberFunctions
 
     public static IReadOnlyList<FormulaFunction> Table { get; } =
     [
-        OfMany(
-            "min",
-            "the smallest",
-            "the smallest of its values",
-            "min('2 mm', '1 mm', '3 mm')",
-            "1 mm",
-            Smallest
-        ),
+        OfMany("min", "the smallest", "the smallest of its values", "min('2 mm', '1 mm', '3 mm')", "1 mm", Smallest),
         OfMany("max", "the largest", "the largest of its values", "max('2 mm', '0.1 in')", "2.54 mm", Largest),
         OfMany(
             "mean",

@@ -29,6 +29,9 @@ public abstract record FormulaName
         ["high"] = LimitEnd.High,
     };
 
+    /// <summary>The word for all values one by one, as a list.</summary>
+    public const string Each = "each";
+
     private FormulaName() { }
 
     /// <summary>Words for what is taken of several places, as procedure files write them.</summary>
@@ -72,10 +75,15 @@ public abstract record FormulaName
             ["feature", var feature] => new Feature(feature),
             ["positions", var subject, var choice] => new PositionsDecided(subject, choice),
             ["as found", var characteristic] => new AsFound(characteristic),
+            ["all" or "kind", var characteristic, Each] => new OverEach(
+                characteristic,
+                OwnKindOnly: parts[0] == "kind"
+            ),
             ["all" or "kind", var characteristic, var summary] => Summaries.TryGetValue(summary, out Statistic over)
                 ? new Over(characteristic, over, OwnKindOnly: parts[0] == "kind")
                 : null,
             [var characteristic] => new Value(characteristic),
+            [var characteristic, Each] => new ValueEach(characteristic),
             [var characteristic, var part] => Statistics.TryGetValue(part, out Statistic statistic)
                 ? new ValueStatistic(characteristic, statistic)
                 : new ValuePlace(characteristic, part),
@@ -102,6 +110,18 @@ public abstract record FormulaName
     /// <param name="Summary">What is taken.</param>
     /// <param name="OwnKindOnly">True: only positions of this position's kind.</param>
     public sealed record Over(string Characteristic, Statistic Summary, bool OwnKindOnly) : FormulaName;
+
+    /// <summary><c>[X.each]</c>: the values at its places, in the order of the places, as a list.</summary>
+    /// <param name="Characteristic">The characteristic.</param>
+    public sealed record ValueEach(string Characteristic) : FormulaName;
+
+    /// <summary>
+    /// <c>[all.X.each]</c> or <c>[kind.X.each]</c>: the values at positions, in their order, as a list that is not known
+    /// before every one of them is, so that two lists can't slip against each other.
+    /// </summary>
+    /// <param name="Characteristic">The characteristic.</param>
+    /// <param name="OwnKindOnly">True: only positions of this position's kind.</param>
+    public sealed record OverEach(string Characteristic, bool OwnKindOnly) : FormulaName;
 
     /// <summary><c>[as found.X]</c>: as it came, from a stage that records the head as found.</summary>
     /// <param name="Characteristic">The characteristic.</param>

@@ -137,6 +137,10 @@ public sealed class ProcedureNames
         {
             FormulaName.Value name => TypeOfValue(name.Characteristic, ofHead),
             FormulaName.ValueStatistic name => TypeOfStatistic(name, ofHead),
+            FormulaName.ValueEach name => TypeOfValue(name.Characteristic, ofHead) is FormulaType.OfQuantity each
+                ? new FormulaType.OfList(each.Dimension)
+                : null,
+            FormulaName.OverEach name => TypeOfEach(name, ofHead),
             FormulaName.ValuePlace name => _places.TryGetValue(name.Characteristic, out HashSet<string>? places)
             && places.Contains(name.Place)
                 ? TypeOfValue(name.Characteristic, ofHead)
@@ -192,18 +196,26 @@ public sealed class ProcedureNames
         };
     }
 
+    private FormulaType.OfList? TypeOfEach(FormulaName.OverEach name, bool ofHead) =>
+        _characteristics.TryGetValue(name.Characteristic, out Characteristic? found)
+        && !found.OfHead
+        && !(name.OwnKindOnly && ofHead)
+            ? new FormulaType.OfList(found.Dimension)
+            : null;
+
     private IEnumerable<string> Every()
     {
         foreach (string name in _characteristics.Keys)
         {
             yield return name;
             yield return $"as found.{name}";
+            yield return $"{name}.{FormulaName.Each}";
             foreach (string part in FormulaName.StatisticWords.Keys.Concat(_places.GetValueOrDefault(name) ?? []))
             {
                 yield return $"{name}.{part}";
             }
 
-            foreach (string summary in FormulaName.SummaryWords.Keys)
+            foreach (string summary in FormulaName.SummaryWords.Keys.Append(FormulaName.Each))
             {
                 yield return $"all.{name}.{summary}";
                 yield return $"kind.{name}.{summary}";

@@ -11,7 +11,10 @@ internal static class DecimalBits
     /// <summary>10.</summary>
     public static readonly BigInteger Ten = new(10);
 
-    private static readonly long[] Powers = [.. Enumerable.Range(0, 19).Select(places => (long)BigInteger.Pow(10, places))];
+    private static readonly long[] Powers =
+    [
+        .. Enumerable.Range(0, 19).Select(places => (long)BigInteger.Pow(10, places)),
+    ];
 
     private static readonly BigInteger Most = (BigInteger.One << 96) - 1;
 

@@ -61,7 +61,7 @@ public readonly struct Rational
     /// <summary>The same number; nothing is lost.</summary>
     public static Rational FromDecimal(decimal value) =>
         DecimalBits.TryShort(value, out long digits, out long unit)
-            ? Reduced(digits, unit)
+            ? FromParts(digits, unit)
             : FromRatio(DecimalBits.Mantissa(value), BigInteger.Pow(DecimalBits.Ten, value.Scale));
 
     /// <summary>The same number over 1.</summary>
@@ -283,7 +283,8 @@ public readonly struct Rational
     /// <summary>Not below.</summary>
     public static bool operator >=(Rational left, Rational right) => left.CompareTo(right) >= 0;
 
-    private static Rational Reduced(long above, long below)
+    /// <summary>As <see cref="FromRatio"/>, for two longs: neither the least long, the one below the line above zero.</summary>
+    internal static Rational FromParts(long above, long below)
     {
         long divisor = LongRatios.Divisor(above, below);
         return new Rational(above / divisor, below / divisor);

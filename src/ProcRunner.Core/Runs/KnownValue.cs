@@ -8,6 +8,9 @@ namespace ProcRunner.Runs;
 /// <param name="Places">Place by place; empty for a worked-out value.</param>
 internal readonly record struct KnownValue(Quantity Value, IReadOnlyList<PlaceValue> Places)
 {
+    /// <summary>The values at the places, in the order they were asked for; the value itself when it has none.</summary>
+    public IEnumerable<Quantity> Each => Places.Count > 0 ? Places.Select(place => place.Value) : [Value];
+
     /// <summary>A statistic over the places; over the value itself when it has none.</summary>
     public Exact Of(Statistic statistic) =>
         Statistics.Of(statistic, Places.Count > 0 ? [.. Places.Select(p => Exact.Of(p.Value))] : [Exact.Of(Value)]);

@@ -159,10 +159,7 @@ public sealed class Outlook
 
     private Asked AskedAt(Step step, int position)
     {
-        if (
-            step.OnlyWhere is { } condition
-            && condition.Holds(new RunScope(_state, position, staleToo: true)) == false
-        )
+        if (step.OnlyWhere is { } condition && condition.Holds(new RunScope(_state, position, staleToo: true)) == false)
         {
             return Asked.NotHere;
         }

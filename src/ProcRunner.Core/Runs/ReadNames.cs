@@ -45,7 +45,9 @@ internal static class ReadNames
             FormulaName.Value one => one.Characteristic,
             FormulaName.ValueStatistic one => one.Characteristic,
             FormulaName.ValuePlace one => one.Characteristic,
+            FormulaName.ValueEach one => one.Characteristic,
             FormulaName.Over one => one.Characteristic,
+            FormulaName.OverEach one => one.Characteristic,
             FormulaName.AsFound one => AsFound(one.Characteristic),
             FormulaName.SpecFigure one => "spec." + one.Figure,
             FormulaName.SpecLimit one => "spec." + one.Limit,
@@ -72,7 +74,8 @@ internal static class ReadNames
         {
             if (Base(name) is { } read && read != value)
             {
-                bool compares = FormulaName.Parse(name) is FormulaName.Over or FormulaName.PositionsDecided;
+                bool compares =
+                    FormulaName.Parse(name) is FormulaName.Over or FormulaName.OverEach or FormulaName.PositionsDecided;
                 yield return new ReadName(read, value, compares && !step.OfHead && !gives.Contains(read));
             }
         }

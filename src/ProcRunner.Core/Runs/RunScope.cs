@@ -27,6 +27,10 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
                 ? new FormulaValue.Amount(value.Of(one.Statistic))
                 : null,
             FormulaName.ValuePlace one => Amount(Find(one.Characteristic, position)?.At(one.Place)),
+            FormulaName.ValueEach one => Find(one.Characteristic, position) is { } value
+                ? new FormulaValue.Many([.. value.Each.Select(Exact.Of)])
+                : null,
+            FormulaName.OverEach one => Each(one),
             FormulaName.Over one => Over(one),
             FormulaName.AsFound one => Amount(RecordOf(one.Characteristic, position)?.AsFound),
             FormulaName.SpecFigure one => Amount(_plan.Head.FigureOf(one.Figure, Here)?.Value),
@@ -86,6 +90,27 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
         return values.Count > 0 || name.Summary == Statistic.Count
             ? new FormulaValue.Amount(Statistics.Of(name.Summary, values))
             : null;
+    }
+
+    private FormulaValue.Many? Each(FormulaName.OverEach name)
+    {
+        List<Exact> values = [];
+        for (int i = 0; i < _plan.Positions.Count; i++)
+        {
+            if (name.OwnKindOnly && _plan.Positions[i].Kind != Here?.Kind)
+            {
+                continue;
+            }
+
+            if (Find(name.Characteristic, i) is not { } value)
+            {
+                return null;
+            }
+
+            values.Add(Exact.Of(value.Value));
+        }
+
+        return values.Count > 0 ? new FormulaValue.Many(values) : null;
     }
 
     private KnownValue? Find(string characteristic, int at)

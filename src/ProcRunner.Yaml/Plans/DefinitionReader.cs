@@ -165,7 +165,9 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
     public IReadOnlyList<string> Places(Node? node)
     {
         IReadOnlyList<string> places = values.Names(node, "places");
-        foreach (string place in places.Where(FormulaName.StatisticWords.ContainsKey))
+        foreach (
+            string place in places.Where(one => one == FormulaName.Each || FormulaName.StatisticWords.ContainsKey(one))
+        )
         {
             log.Add(
                 "PR-P02",

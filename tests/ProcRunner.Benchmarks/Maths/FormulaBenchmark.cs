@@ -10,6 +10,7 @@ namespace ProcRunner.Benchmarks.Maths;
 internal static class FormulaBenchmark
 {
     private const int Samples = 25;
+    private const int WarmUps = 20;
     private const int Rounds = 20_000;
     private const double GoalNanoseconds = 200;
 
@@ -46,10 +47,7 @@ internal static class FormulaBenchmark
             "mean([a], [b], [c]) - max([a], [b], [c])",
             [("a", "0.3131 in"), ("b", "0.3133 in"), ("c", "7.955 mm")],
             all =>
-                (
-                    ((all[0] + all[1] + all[2]) / new BigRatio(3, 1))
-                    - (all[0].CompareTo(all[1]) > 0 ? all[0] : all[1])
-                )
+                (((all[0] + all[1] + all[2]) / new BigRatio(3, 1)) - (all[0].CompareTo(all[1]) > 0 ? all[0] : all[1]))
                     .Above
                     .Sign < 0
         ),
@@ -73,9 +71,15 @@ internal static class FormulaBenchmark
         Formula formula = one.Compile();
         bool ofAmount = formula.Type is FormulaType.OfQuantity;
         BigRatio[] ratios = one.Ratios;
-        Work(formula, one, ofAmount);
-        ByHand(one, ratios);
-        Thread.Sleep(300);
+
+        // The platform compiles a method again once it has been called often, and a busy machine is late with that.
+        for (int i = 0; i < WarmUps; i++)
+        {
+            Work(formula, one, ofAmount);
+            ByHand(one, ratios);
+            Thread.Sleep(50);
+        }
+
         List<double> formulas = [];
         List<double> hands = [];
         long before = GC.GetAllocatedBytesForCurrentThread();

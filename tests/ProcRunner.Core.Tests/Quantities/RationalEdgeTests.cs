@@ -68,13 +68,12 @@ public sealed class RationalEdgeTests
         BigInteger floor = BigInteger.Divide(above - (((above % below) + below) % below), below);
         BigInteger ceiling = above % below == 0 ? floor : floor + 1;
         BigInteger toZero = above.Sign < 0 ? ceiling : floor;
-        BigInteger nearest =
-            ((2 * (above - (floor * below))) - below) switch
-            {
-                { Sign: < 0 } => floor,
-                { Sign: > 0 } => ceiling,
-                _ => above.Sign < 0 ? floor : ceiling,
-            };
+        BigInteger nearest = ((2 * (above - (floor * below))) - below) switch
+        {
+            { Sign: < 0 } => floor,
+            { Sign: > 0 } => ceiling,
+            _ => above.Sign < 0 ? floor : ceiling,
+        };
         Rational Times(BigInteger steps) => Rational.FromInteger(steps) * step;
         Assert.Equal(Times(floor), a.Ratio.RoundToStep(step, Rounding.Down));
         Assert.Equal(Times(ceiling), a.Ratio.RoundToStep(step, Rounding.Up));

@@ -120,7 +120,9 @@ internal sealed class CircleCheck(Procedure procedure, SourcePlaces places, stri
             FormulaName.Value one => one.Characteristic,
             FormulaName.ValueStatistic one => one.Characteristic,
             FormulaName.ValuePlace one => one.Characteristic,
+            FormulaName.ValueEach one => one.Characteristic,
             FormulaName.Over one => one.Characteristic,
+            FormulaName.OverEach one => one.Characteristic,
             _ => null,
         };
 }

@@ -55,6 +55,7 @@ internal static class Conditions
             FormulaNode.Opposite one => Compared(one.Of),
             FormulaNode.Joint two => Compared(two.Left).Concat(Compared(two.Right)),
             FormulaNode.Call call => call.Values.SelectMany(Compared),
+            FormulaNode.Work work => work.Values.SelectMany(Compared),
             _ => [],
         };
 

@@ -22,6 +22,7 @@ internal static class FormulaNames
             FormulaNode.Call { Function.Name: "known" } => [],
             FormulaNode.Call { Function.Name: "else" } call => call.Values.Skip(1).SelectMany(Needed),
             FormulaNode.Call call => call.Values.SelectMany(Needed),
+            FormulaNode.Work work => work.Values.SelectMany(Needed),
             _ => [],
         };
 }

@@ -49,6 +49,8 @@ internal sealed class OrderCheck(Procedure procedure, SourcePlaces places, IRead
             FormulaName.Value one => MissingValue(one.Characteristic, reader, given),
             FormulaName.ValueStatistic one => MissingValue(one.Characteristic, reader, given),
             FormulaName.ValuePlace one => MissingValue(one.Characteristic, reader, given),
+            FormulaName.ValueEach one => MissingValue(one.Characteristic, reader, given),
+            FormulaName.OverEach one => MissingOver(one.Characteristic, reader, given),
             FormulaName.Over one => MissingOver(one.Characteristic, reader, given),
             FormulaName.AsFound one => MissingAsFound(one.Characteristic, reader, given),
             FormulaName.Decided one => MissingDecision(one.Subject, reader),

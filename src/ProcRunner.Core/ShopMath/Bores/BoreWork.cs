@@ -27,6 +27,11 @@ internal static class BoreWork
                 new("bottom", Readings, "diameters at the bottom, same directions"),
             ],
             Source = Practice,
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "largest", "smallest", "mean", "taper", "out-of-round"),
+                .. WorkGives.Words("largest at", "smallest at"),
+            ],
             Examples =
             [
                 new(
@@ -57,6 +62,7 @@ internal static class BoreWork
                 new("stem-largest", Length, "largest reading of the stem"),
             ],
             Source = "clearance = bore - stem, ISO 286-1:2010",
+            Gives = WorkGives.Of(Dimension.OfLength, "smallest clearance", "largest clearance"),
             Examples =
             [
                 new(
@@ -88,6 +94,7 @@ internal static class BoreWork
                 new("overhang", Length, "from the guide's end to the dial, for tilt", IsOptional: true),
             ],
             Source = "plane geometry of a straight stem touching both ends of its guide",
+            Gives = WorkGives.Of(Dimension.OfLength, "clearance"),
             Examples =
             [
                 new(

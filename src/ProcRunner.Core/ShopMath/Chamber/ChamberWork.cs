@@ -31,6 +31,7 @@ internal static class ChamberWork
                 new("valves", new WorkTakes.Amount(Units.One), "how many; without it 1", IsOptional: true),
             ],
             Source = "volume of a cylinder",
+            Gives = WorkGives.Of(Dimension.OfVolume, "volume change"),
             Examples =
             [
                 new("head-diameter=40 mm; sink=0.50 mm", "volume change=0.628318531 cm3", "pi/4 x 40^2 x 0.50 mm3"),
@@ -60,6 +61,7 @@ internal static class ChamberWork
                 new("area", new WorkTakes.Amount(Units.SquareCentimetre), "of the chamber in the deck's plane"),
             ],
             Source = "volume of a prism",
+            Gives = WorkGives.Of(Dimension.OfVolume, "volume change"),
             Examples =
             [
                 new("deck-cut=0.15 mm; area=52 cm2", "volume change=-0.78 cm3", "52 x 0.015"),
@@ -84,6 +86,7 @@ internal static class ChamberWork
                 new("change", Volume, "of the chamber, below 0 for a skim; without it 0", IsOptional: true),
             ],
             Source = Definition,
+            Gives = [.. WorkGives.Of(Dimension.OfVolume, "swept volume"), .. WorkGives.Of(Dimension.None, "ratio")],
             Examples =
             [
                 new(
@@ -117,6 +120,7 @@ internal static class ChamberWork
             Details = Above + " It is swept / (ratio - 1), not swept / ratio.",
             Parameters = [Bore, Stroke, new("ratio", new WorkTakes.Amount(Units.One), "wanted, above 1")],
             Source = Definition,
+            Gives = WorkGives.Of(Dimension.OfVolume, "swept volume", "chamber"),
             Examples =
             [
                 new("bore=86 mm; stroke=86 mm; ratio=9.5", "chamber=58.771436967 cm3", "499.557214218 / 8.5"),
@@ -145,6 +149,11 @@ internal static class ChamberWork
             Details = Above + " The smallest chamber has the highest ratio.",
             Parameters = [Bore, Stroke, new("chambers", new WorkTakes.Amounts(Units.CubicCentimetre, 2), "one each")],
             Source = Definition,
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfVolume, "swept volume", "spread"),
+                .. WorkGives.Of(Dimension.None, "highest ratio", "lowest ratio"),
+            ],
             Examples =
             [
                 new(

@@ -30,6 +30,11 @@ internal static class CuttingWork
                 new("fastest", Turning, "of the machine; with slowest", IsOptional: true),
             ],
             Source = Jones,
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfTurningSpeed, "spindle"),
+                .. WorkGives.Of(Dimension.OfSpeed, "speed left"),
+            ],
             Examples =
             [
                 new("speed=60 ft/min; diameter=5 in", "spindle=45.8366236105 rpm", Jones + ", printed 46"),
@@ -54,6 +59,7 @@ internal static class CuttingWork
             Details = "How fast the metal passes the cutting edge at that diameter.",
             Parameters = [new("spindle", Turning, "spindle speed"), new("diameter", Length, "where it cuts")],
             Source = Jones,
+            Gives = WorkGives.Of(Dimension.OfSpeed, "speed"),
             Examples =
             [
                 new("spindle=45.8366236105 rpm; diameter=5 in", "speed=60.00000000 ft/min", Jones),
@@ -77,6 +83,7 @@ internal static class CuttingWork
             Details = "Feed per turn times turns per minute.",
             Parameters = [new("feed", Feed, "per turn"), new("spindle", Turning, "spindle speed")],
             Source = "definition",
+            Gives = WorkGives.Of(Dimension.OfSpeed, "feed speed"),
             Examples =
             [
                 new("feed=0.1 mm/rev; spindle=200 rpm", "feed speed=0.02 m/min", "worked by hand"),
@@ -100,6 +107,7 @@ internal static class CuttingWork
             Details = "A real surface is rougher. Peak to valley is no Ra: don't hold it against an Ra limit.",
             Parameters = [new("feed", Feed, "per turn"), new("nose", Length, "radius of the tool's nose")],
             Source = Circles,
+            Gives = WorkGives.Of(Dimension.OfLength, "roughness"),
             Examples = [new("feed=0.1 mm/rev; nose=0.8 mm", "roughness=1.5625 \u00B5m", "f\u00B2 / (8 r) by hand")],
             Work = all =>
                 Working.OneStep(
@@ -123,6 +131,7 @@ internal static class CuttingWork
                 new("nose", Length, "radius of the tool's nose"),
             ],
             Source = Circles,
+            Gives = WorkGives.Of(Dimension.OfFeed, "feed"),
             Examples = [new("roughness=1.5625 \u00B5m; nose=0.8 mm", "feed=0.1 mm/rev", "root(8 r R) by hand")],
             Work = all =>
                 Working.OneStep(

@@ -28,6 +28,12 @@ internal static class DeckWork
                 Optional("limit", "most allowed; without it no verdict"),
             ],
             Source = "definition; the limit is inclusive",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "wedge"),
+                .. WorkGives.Of(Dimension.None, "slope"),
+                .. WorkGives.Words("verdict"),
+            ],
             Examples =
             [
                 new(
@@ -53,6 +59,7 @@ internal static class DeckWork
                 new("pits", Lengths, "depths of pits and grooves; without it none", IsOptional: true),
             ],
             Source = "range over the set-up plane, or the deepest pit if that is deeper",
+            Gives = WorkGives.Of(Dimension.OfLength, "cut needed"),
             Examples =
             [
                 new("readings=0 0.012 0.031 0.006 mm", "cut needed=0.031 mm", "0.031 - 0"),
@@ -91,6 +98,13 @@ internal static class DeckWork
                 Optional("cut", "the cut meant; without it no verdict"),
             ],
             Source = "several limits, the smallest wins; limits are inclusive",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "cut allowed"),
+                .. WorkGives.Words("binds"),
+                .. WorkGives.Of(Dimension.OfLength, "thickness left"),
+                .. WorkGives.Words("verdict"),
+            ],
             Examples =
             [
                 new(

@@ -27,6 +27,12 @@ internal static class FlatnessWork
                 new("z", new WorkTakes.Amounts(Units.Millimetre, 3), "heights read there, in the same order"),
             ],
             Source = "ISO 12781-1:2011, minimum zone and least squares reference planes (from memory)",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "minimum zone", "minimum zone normal"),
+                .. WorkGives.Words("contact"),
+                .. WorkGives.Of(Dimension.OfLength, "least squares", "least squares normal", "range as set up"),
+            ],
             Examples =
             [
                 new(
@@ -92,6 +98,7 @@ internal static class FlatnessWork
                 new("y", new WorkTakes.Amounts(Units.Micrometre, 2), "heights read there, in the same order"),
             ],
             Source = "ISO 12780-1, minimum zone and least squares reference lines (from memory)",
+            Gives = WorkGives.Of(Dimension.OfLength, "minimum zone", "least squares", "end points"),
             Examples =
             [
                 new(

@@ -19,6 +19,8 @@ internal static class TextureWork
             Details = "Only the unit changes. A figure of one parameter can't be turned into another: Ra is no Rz.",
             Parameters = [new("value", Height, "the roughness"), new("parameter", Parameter, "what was measured")],
             Source = "1 uin = 0.0254 um exactly",
+            Gives = WorkGives.Of(Dimension.OfLength, [.. Texture.Parameters]),
+            NotInFormulas = "a quantity there carries its unit along, so there is nothing to turn",
             Examples =
             [
                 .. new[]
@@ -69,6 +71,7 @@ internal static class TextureWork
                 new("band-parameter", Parameter, "what the band is given in"),
             ],
             Source = "limits are inclusive",
+            Gives = WorkGives.Words("verdict"),
             Examples =
             [
                 new(
@@ -92,6 +95,7 @@ internal static class TextureWork
             Details = "Heights at equal steps over one evaluation length, waviness already filtered out.",
             Parameters = [new("heights", new WorkTakes.Amounts(Units.Micrometre, 2), "at equal steps")],
             Source = "ISO 21920-2, earlier ISO 4287 (from memory)",
+            Gives = WorkGives.Of(Dimension.OfLength, "Ra", "Rq", "Rt"),
             Examples =
             [
                 new(
@@ -125,6 +129,7 @@ internal static class TextureWork
             Details = "For surfaces without a regular pattern, by the Ra expected. Five cut-offs are evaluated.",
             Parameters = [new("ra", Height, "Ra expected, over 0.02 um and up to 10 um")],
             Source = "ISO 4288, ISO 21920-3 (from memory)",
+            Gives = WorkGives.Of(Dimension.OfLength, "cut-off", "evaluation length"),
             Examples =
             [
                 new("ra=1.2 um", "cut-off=0.8 mm; evaluation length=4 mm", "0.1 < Ra <= 2: 0.8 and 4 mm (from memory)"),

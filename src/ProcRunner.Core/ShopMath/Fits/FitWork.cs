@@ -25,6 +25,11 @@ internal static class FitWork
                 new("part-largest", Length, "largest size of what goes in"),
             ],
             Source = "ISO 286-1:2010, interference, transition and clearance fits",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "least interference", "most interference"),
+                .. WorkGives.Words("kind"),
+            ],
             Examples =
             [
                 new(
@@ -53,6 +58,7 @@ internal static class FitWork
                 new("interference", Length, "wanted, on the diameter"),
             ],
             Source = "definition of interference, ISO 286-1:2010",
+            Gives = WorkGives.Of(Dimension.OfLength, "bore"),
             Examples =
             [
                 new(
@@ -90,6 +96,7 @@ internal static class FitWork
                 ),
             ],
             Source = "target bore = part - interference for each part, the smallest that is not below the bore",
+            Gives = WorkGives.Of(Dimension.OfLength, "part", "bore to cut", "cut"),
             Examples =
             [
                 new(

@@ -33,6 +33,7 @@ internal static class StandardFitWork
                 new("grade", Grades, "tolerance grade"),
             ],
             Source = "ISO 286-1:2010, Table 1",
+            Gives = WorkGives.Of(Dimension.OfLength, "tolerance"),
             Examples =
             [
                 new("nominal=40 mm; grade=IT7", "tolerance=25 \u00B5m", "ISO 286-1:2010, Table 1, 30 to 50 mm"),
@@ -52,6 +53,7 @@ internal static class StandardFitWork
                 new("class", new WorkTakes.Word([.. IsoDeviation.Holes, .. IsoDeviation.Shafts]), "tolerance class"),
             ],
             Source = Iso,
+            Gives = WorkGives.Of(Dimension.OfLength, "lower deviation", "upper deviation", "smallest", "largest"),
             Examples =
             [
                 new(
@@ -83,6 +85,11 @@ internal static class StandardFitWork
                 new("shaft", new WorkTakes.Word(IsoDeviation.Shafts), "class of what goes in"),
             ],
             Source = Iso,
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "least interference", "most interference"),
+                .. WorkGives.Words("kind"),
+            ],
             Examples =
             [
                 new(
@@ -113,6 +120,11 @@ internal static class StandardFitWork
             ],
             Source =
                 "ANSI B4.1, as printed in Machinery's Handbook, 27th edition p. 663 and 31st edition pp. 658 to 660",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "least interference", "most interference"),
+                .. WorkGives.Words("kind"),
+            ],
             Examples =
             [
                 new(

@@ -39,6 +39,7 @@ internal static class HeightLimitWork
                 new("face-angle", new WorkTakes.Amount(Units.Degree), "angle of the valve's face"),
             ],
             Source = "plane geometry of a cone",
+            Gives = WorkGives.Of(Dimension.OfLength, "margin lost", "margin after"),
             Examples =
             [
                 new(
@@ -79,6 +80,11 @@ internal static class HeightLimitWork
                 GuideAngle,
             ],
             Source = "plane geometry; limits are inclusive",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "recession after cut", "least sink", "most sink"),
+                .. WorkGives.Words("verdict"),
+            ],
             Examples =
             [
                 new(
@@ -127,6 +133,7 @@ internal static class HeightLimitWork
                 GuideAngle,
             ],
             Source = "several limits, the smallest wins",
+            Gives = [.. WorkGives.Of(Dimension.OfLength, "sink left"), .. WorkGives.Words("binds")],
             Examples =
             [
                 new(
@@ -159,6 +166,7 @@ internal static class HeightLimitWork
                 Given("wanted-most", "most lash allowed"),
             ],
             Source = "new shim = old shim + lash measured - lash wanted, at both ends of the interval",
+            Gives = [.. WorkGives.Of(Dimension.OfLength, "thinnest", "thickest"), .. WorkGives.Words("verdict")],
             Examples =
             [
                 new(

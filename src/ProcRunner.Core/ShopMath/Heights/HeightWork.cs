@@ -31,6 +31,7 @@ internal static class HeightWork
             Details = "Below 0 the valve stands out of the deck.",
             Parameters = [Given("recession", "measured now"), Sink, DeckCut, GuideAngle],
             Source = Geometry,
+            Gives = WorkGives.Of(Dimension.OfLength, "recession after"),
             Examples =
             [
                 new("recession=0.60 mm; deck-cut=0.25 mm", "recession after=0.35 mm", Hand),
@@ -79,6 +80,7 @@ internal static class HeightWork
                 GuideAngle,
             ],
             Source = Geometry,
+            Gives = WorkGives.Of(Dimension.OfLength, "sink"),
             Examples =
             [
                 new("wanted=1.00 mm; now=0.62 mm; deck-cut=0.15 mm", "sink=0.53 mm", "1.00 - 0.62 + 0.15"),
@@ -199,6 +201,7 @@ internal static class HeightWork
         string terms
     )
     {
+        string gives = parameters[0].Words + " after";
         string[] words = terms.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         return new WorkFunction
         {
@@ -208,12 +211,13 @@ internal static class HeightWork
             Details = details,
             Parameters = parameters,
             Source = Geometry,
+            Gives = WorkGives.Of(Dimension.OfLength, gives),
             Examples = [example],
             Work = all =>
                 SeatWork
                     .Worked(all)
                     .And(
-                        parameters[0].Words + " after",
+                        gives,
                         $"{{{parameters[0].Name}}}"
                             + string.Concat(words.Chunk(2).Select(pair => Term(all, $" {pair[0]} ", pair[1]))),
                         work(all)

@@ -23,6 +23,7 @@ internal static class LeakWork
                 new("held", Pressure, "pressure that the cylinder holds"),
             ],
             Source = "definition of the leak-down percentage",
+            Gives = WorkGives.Of(Dimension.None, "leak-down"),
             Examples =
             [
                 new(
@@ -55,6 +56,7 @@ internal static class LeakWork
                 new("blocked", Vacuum, "vacuum with the hose blocked"),
             ],
             Source = "definition of a ratio of readings",
+            Gives = WorkGives.Of(Dimension.None, "seal share"),
             Examples = [new("held=20 inHg; blocked=25 inHg", "seal share=80 %", "20/25 by hand")],
             Work = all =>
                 Working.OneStep(
@@ -81,6 +83,7 @@ internal static class LeakWork
                 new("time", new WorkTakes.Amount(Units.Second), "between the two"),
             ],
             Source = "ideal gas: Q = V dP / dt",
+            Gives = WorkGives.Of(Dimension.OfLeakRate, "leak rate"),
             Examples =
             [
                 new(

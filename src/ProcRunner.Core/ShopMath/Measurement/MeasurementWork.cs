@@ -22,6 +22,7 @@ internal static class MeasurementWork
                 + "uncertainty counts against whoever has to prove.",
             Parameters = [new("value", Any, "measured"), Low, High, new("uncertainty", Any, "expanded, U")],
             Source = "ISO 14253-1 (from memory)",
+            Gives = [.. WorkGives.Alike("accept to"), .. WorkGives.Words("verdict")],
             Examples =
             [
                 new(
@@ -56,6 +57,12 @@ internal static class MeasurementWork
                 new("ratio", new WorkTakes.Amount(Units.One), "asked for; without it 4", IsOptional: true),
             ],
             Source = "ASME B89.7.3.1, N:1 rule: zone >= N x 2U",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.None, "ratio is"),
+                .. WorkGives.Alike("most uncertainty"),
+                .. WorkGives.Words("verdict"),
+            ],
             Examples =
             [
                 new(
@@ -97,6 +104,7 @@ internal static class MeasurementWork
                 ),
             ],
             Source = "ISO 14253-1:2017 default, JCGM 106:2012; quantile of the normal distribution",
+            Gives = [.. WorkGives.Of(Dimension.None, "factor"), .. WorkGives.Alike("accept to", "accept from")],
             Examples =
             [
                 new(
@@ -126,6 +134,7 @@ internal static class MeasurementWork
                 High,
             ],
             Source = "JCGM 106:2012, 7.4",
+            Gives = WorkGives.Of(Dimension.None, "probability"),
             Examples =
             [
                 new(
@@ -183,6 +192,7 @@ internal static class MeasurementWork
                 new("accept-high", Any, "most reading accepted; without it high", IsOptional: true),
             ],
             Source = "JCGM 106:2012, 9.5, global risks",
+            Gives = WorkGives.Of(Dimension.None, "conforming", "bad and accepted", "good and rejected"),
             Examples =
             [
                 new(

@@ -37,6 +37,12 @@ internal static class UncertaintyWork
                 ),
             ],
             Source = "JCGM 100:2008, 5.1.2 and G.4.1",
+            Gives =
+            [
+                .. WorkGives.Alike("combined"),
+                .. WorkGives.Of(Dimension.None, "effective degrees of freedom", "coverage factor"),
+                .. WorkGives.Alike("expanded"),
+            ],
             Examples =
             [
                 new(
@@ -64,6 +70,7 @@ internal static class UncertaintyWork
                 new("shape", new WorkTakes.Word(["rectangular", "triangular"]), "how likely the ends are"),
             ],
             Source = "JCGM 100:2008, 4.3.7 and 4.3.9",
+            Gives = WorkGives.Alike("standard uncertainty"),
             Examples =
             [
                 new("half-width=1 um; shape=rectangular", "standard uncertainty=0.5773502692 \u00B5m", "1 / sqrt 3"),
@@ -95,6 +102,7 @@ internal static class UncertaintyWork
             Details = "The least that a readout or digital gauge can have.",
             Parameters = [new("step", Any, "smallest step shown")],
             Source = "JCGM 100:2008, F.2.2.1: step / (2 sqrt 3)",
+            Gives = WorkGives.Alike("standard uncertainty"),
             Examples =
             [
                 new("step=0.005 mm", "standard uncertainty=0.0014433757 mm", "0.2886751346 x 0.005"),
@@ -127,6 +135,7 @@ internal static class UncertaintyWork
                 new("high", Any, "most allowed; without it none", IsOptional: true),
             ],
             Source = "an interval is in limits if both its ends are, out if all of it lies beyond one limit",
+            Gives = WorkGives.Words("verdict"),
             Examples =
             [
                 new(
@@ -161,6 +170,7 @@ internal static class UncertaintyWork
                 new("expansion", new WorkTakes.Amount(Units.PerKelvin), "of its metal"),
             ],
             Source = "ISO 1, reference temperature; linear thermal expansion",
+            Gives = WorkGives.Of(Dimension.OfLength, "too long by", "length at 20"),
             Examples =
             [
                 new(

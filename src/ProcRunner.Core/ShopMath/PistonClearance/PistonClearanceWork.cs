@@ -6,6 +6,9 @@ namespace ProcRunner.ShopMath;
 /// <summary>The table of valve-to-piston clearance.</summary>
 internal static class PistonClearanceWork
 {
+    // Of these a formula can ask one by one; the smallest is of any number.
+    private const int MostCylinders = 12;
+
     public static IReadOnlyList<WorkFunction> Table { get; } =
     [
         new()
@@ -27,6 +30,19 @@ internal static class PistonClearanceWork
                 Optional("least", "least clearance allowed; without it no verdict"),
             ],
             Source = "the valve's head moves with its recession, square to the deck",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "smallest"),
+                .. WorkGives.Of(
+                    Dimension.OfLength,
+                    [
+                        .. Enumerable
+                            .Range(1, MostCylinders)
+                            .Select(one => FormattableString.Invariant($"cylinder {one}")),
+                    ]
+                ),
+                .. WorkGives.Words("verdict"),
+            ],
             Examples =
             [
                 new(

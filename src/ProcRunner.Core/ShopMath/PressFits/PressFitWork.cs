@@ -44,6 +44,19 @@ internal static class PressFitWork
             Details = Model,
             Parameters = [new("interference", Length, "on the diameter"), .. Parts],
             Source = Shigley,
+            Gives =
+            [
+                .. WorkGives.Of(
+                    Dimension.OfPressure,
+                    "contact pressure",
+                    "outer hoop at bore",
+                    "outer hoop outside",
+                    "inner hoop at contact",
+                    "inner hoop at bore"
+                ),
+                .. WorkGives.Of(Dimension.OfForce, "push force"),
+                .. WorkGives.Of(Dimension.OfTorque, "torque"),
+            ],
             Examples =
             [
                 new(
@@ -74,6 +87,20 @@ internal static class PressFitWork
                 .. Parts,
             ],
             Source = Shigley,
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfPressure, "contact pressure"),
+                .. WorkGives.Of(Dimension.OfLength, "interference"),
+                .. WorkGives.Of(
+                    Dimension.OfPressure,
+                    "outer hoop at bore",
+                    "outer hoop outside",
+                    "inner hoop at contact",
+                    "inner hoop at bore"
+                ),
+                .. WorkGives.Of(Dimension.OfForce, "push force"),
+                .. WorkGives.Of(Dimension.OfTorque, "torque"),
+            ],
             Examples =
             [
                 new(
@@ -93,6 +120,18 @@ internal static class PressFitWork
             Details = Model,
             Parameters = [new("pressure", new WorkTakes.Amount(Units.Megapascal), "contact pressure wanted"), .. Parts],
             Source = Shigley,
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfPressure, "contact pressure"),
+                .. WorkGives.Of(Dimension.OfLength, "interference"),
+                .. WorkGives.Of(
+                    Dimension.OfPressure,
+                    "outer hoop at bore",
+                    "outer hoop outside",
+                    "inner hoop at contact",
+                    "inner hoop at bore"
+                ),
+            ],
             Examples =
             [
                 new(
@@ -118,6 +157,7 @@ internal static class PressFitWork
                 new("at", Length, "diameter where the stress is wanted"),
             ],
             Source = "Lam\u00E9; Boresi and Schmidt, Advanced Mechanics of Materials, chapter 11",
+            Gives = WorkGives.Of(Dimension.OfPressure, "radial", "hoop"),
             Examples =
             [
                 new(

@@ -42,6 +42,7 @@ internal static class ThermalFitWork
                 .. MaterialArguments.Expanding("inner"),
             ],
             Source = Linear,
+            Gives = WorkGives.Of(Dimension.OfLength, "interference left"),
             Examples =
             [
                 new(
@@ -75,6 +76,7 @@ internal static class ThermalFitWork
                 .. MaterialArguments.Expanding("part"),
             ],
             Source = Linear,
+            Gives = WorkGives.Of(Dimension.OfTemperatureDifference, "difference"),
             Examples =
             [
                 new(
@@ -104,6 +106,7 @@ internal static class ThermalFitWork
                 .. MaterialArguments.Expanding("part"),
             ],
             Source = Linear,
+            Gives = WorkGives.Of(Dimension.OfLength, "change"),
             Examples =
             [
                 new(
@@ -134,6 +137,7 @@ internal static class ThermalFitWork
                 .. Curve,
             ],
             Source = Kaw,
+            Gives = WorkGives.Of(Dimension.OfLength, "change"),
             Examples =
             [
                 new(
@@ -160,6 +164,7 @@ internal static class ThermalFitWork
                 .. Curve,
             ],
             Source = Kaw,
+            Gives = WorkGives.Of(Dimension.OfTemperature, "temperature"),
             Examples =
             [
                 new(

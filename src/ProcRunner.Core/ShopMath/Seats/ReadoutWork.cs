@@ -54,6 +54,7 @@ internal static class ReadoutWork
                 ),
             ],
             Source = Source,
+            Gives = WorkGives.Of(Dimension.OfLength, "set to", "travel", "target"),
             Examples =
             [
                 new(
@@ -92,6 +93,11 @@ internal static class ReadoutWork
                 .. SetUp,
             ],
             Source = Source,
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "travel", "stop short by", "approach", "target"),
+                .. WorkGives.Words("advice"),
+            ],
             Examples =
             [
                 new(

@@ -28,6 +28,13 @@ internal static class SeatContactWork
                 new("face-angle", Angle, "angle of the valve's face"),
             ],
             Source = "plane geometry of a cone",
+            Gives = WorkGives.Of(
+                Dimension.OfLength,
+                "from the margin",
+                "contact width",
+                "to the inner edge",
+                "off the middle"
+            ),
             Examples =
             [
                 new(
@@ -91,6 +98,12 @@ internal static class SeatContactWork
                 new("inner-diameter", Length, "where the seat ends inside; without it no gap", IsOptional: true),
             ],
             Source = "plane geometry of two cones",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfAngle, "difference"),
+                .. WorkGives.Words("side"),
+                .. WorkGives.Of(Dimension.OfLength, "gap along the axis", "gap square to the face"),
+            ],
             Examples =
             [
                 new(

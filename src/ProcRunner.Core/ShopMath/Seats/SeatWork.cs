@@ -27,6 +27,7 @@ internal static class SeatWork
             Details = "The parts square to the axis and along it are given as well. " + Plane,
             Parameters = [OuterDiameter, InnerDiameter, SeatAngle],
             Source = Cone,
+            Gives = WorkGives.Of(Dimension.OfLength, "width", "radial part", "axial part"),
             Examples =
             [
                 new(
@@ -72,6 +73,7 @@ internal static class SeatWork
             Details = "Where the top cut must meet the seat for the width wanted. " + Plane,
             Parameters = [InnerDiameter, new("width", Length, "along the face"), SeatAngle],
             Source = Cone,
+            Gives = WorkGives.Of(Dimension.OfLength, "outer diameter"),
             Examples =
             [
                 new(
@@ -97,6 +99,7 @@ internal static class SeatWork
             Details = "Where the throat cut must meet the seat for the width wanted. " + Plane,
             Parameters = [OuterDiameter, new("width", Length, "along the face"), SeatAngle],
             Source = Cone,
+            Gives = WorkGives.Of(Dimension.OfLength, "inner diameter"),
             Examples =
             [
                 new(
@@ -127,6 +130,7 @@ internal static class SeatWork
             Details = "At a fixed place along the axis, for the same cone moved in by the depth. " + Plane,
             Parameters = [new("depth", Length, "cut along the axis"), SeatAngle],
             Source = Cone,
+            Gives = WorkGives.Of(Dimension.OfLength, "growth"),
             Examples =
             [
                 new("depth=0.10 mm; seat-angle=45 deg", "growth=0.200 mm", "2 x 0.10 / tan 45 deg"),
@@ -146,6 +150,7 @@ internal static class SeatWork
             Details = "The way back from diameter-growth. " + Plane,
             Parameters = [new("growth", Length, "of the diameter"), SeatAngle],
             Source = Cone,
+            Gives = WorkGives.Of(Dimension.OfLength, "depth"),
             Examples =
             [
                 new(
@@ -173,6 +178,7 @@ internal static class SeatWork
                 new("cutter-angle", Angle, "angle of the cutter, below the seat's"),
             ],
             Source = Cone,
+            Gives = WorkGives.Of(Dimension.OfLength, "depth past touch"),
             Examples =
             [
                 new(
@@ -213,6 +219,7 @@ internal static class SeatWork
                 new("cutter-angle", Angle, "angle of the cutter, above the seat's"),
             ],
             Source = Cone,
+            Gives = WorkGives.Of(Dimension.OfLength, "depth past touch"),
             Examples =
             [
                 new(
@@ -252,6 +259,7 @@ internal static class SeatWork
             Details = "The valve moves along its own axis by more than the metal removed. " + Plane,
             Parameters = [new("removed", Length, "square to the face"), FaceAngle],
             Source = Cone,
+            Gives = WorkGives.Of(Dimension.OfLength, "sink"),
             Examples =
             [
                 new("removed=0.10 mm; face-angle=45 deg", "sink=0.141421356 mm", "0.10 / cos 45 deg"),

@@ -43,6 +43,7 @@ internal static class ProcessWork
                 new("high", Any, "most allowed; without it none", IsOptional: true),
             ],
             Source = "NIST/SEMATECH e-Handbook 6.1.6",
+            Gives = WorkGives.Of(Dimension.None, "Cp", "upper", "lower", "Cpk", "off centre"),
             Examples =
             [
                 new(
@@ -77,6 +78,11 @@ internal static class ProcessWork
                 new("method", new WorkTakes.Word(["range", "variance"]), "average and range, or analysis of variance"),
             ],
             Source = "AIAG, Measurement Systems Analysis (its worked example's data and factors are published)",
+            Gives =
+            [
+                .. WorkGives.Alike("equipment", "appraiser", "gauge", "part", "total"),
+                .. WorkGives.Of(Dimension.None, "gauge share", "classes"),
+            ],
             Examples =
             [
                 new(

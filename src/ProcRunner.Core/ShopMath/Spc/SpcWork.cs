@@ -23,6 +23,11 @@ internal static class SpcWork
             Details = "In the order they were taken. No digit is lost on readings that agree in many leading digits.",
             Parameters = [new("readings", Row, "in order")],
             Source = "definitions; NIST StRD univariate statistics",
+            Gives =
+            [
+                .. WorkGives.Alike("mean", "standard deviation"),
+                .. WorkGives.Of(Dimension.None, "lag-1 autocorrelation"),
+            ],
             Examples =
             [
                 new(
@@ -65,6 +70,7 @@ internal static class SpcWork
             Details = "Three-sigma limits from neighbours' differences. A reading outside asks for its cause.",
             Parameters = [new("readings", Row, "in the order they were taken")],
             Source = "NIST/SEMATECH e-Handbook 6.3.2.2: mean +- 3 x mean moving range / 1.128",
+            Gives = WorkGives.Alike("mean", "mean moving range", "upper limit", "lower limit", "upper limit of ranges"),
             Examples =
             [
                 new(
@@ -100,6 +106,15 @@ internal static class SpcWork
                 new("size", Number, "readings in a subgroup"),
             ],
             Source = "factors A2, D3, D4, d2 as textbooks print them",
+            Gives = WorkGives.Alike(
+                "mean",
+                "mean range",
+                "upper limit",
+                "lower limit",
+                "upper limit of ranges",
+                "lower limit of ranges",
+                "sigma"
+            ),
             Examples =
             [
                 new(
@@ -147,6 +162,7 @@ internal static class SpcWork
                 new("sigma", Any, "standard deviation of earlier readings"),
             ],
             Source = "NIST/SEMATECH e-Handbook 6.3.2.4",
+            Gives = [.. WorkGives.Alike("last", "upper limit", "lower limit"), .. WorkGives.Words("outside")],
             Examples =
             [
                 new(

@@ -26,6 +26,13 @@ internal static class ShimWork
                 new("stack-limit", Length, "the most shim under one spring"),
             ],
             Source = "every stack within the limit is tried",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfLength, "needed"),
+                .. WorkGives.Words("shims"),
+                .. WorkGives.Of(Dimension.OfLength, "height"),
+                .. WorkGives.Words("others that fit"),
+            ],
             Examples =
             [
                 new(

@@ -29,6 +29,7 @@ internal static class SpringWork
                 new("height2", Length, "its height"),
             ],
             Source = Linear,
+            Gives = WorkGives.Of(Dimension.OfSpringRate, "rate"),
             Examples =
             [
                 new(
@@ -62,6 +63,7 @@ internal static class SpringWork
                 new("at", Length, "the height asked about"),
             ],
             Source = Linear,
+            Gives = WorkGives.Of(Dimension.OfForce, "load there"),
             Examples =
             [
                 new(
@@ -94,6 +96,7 @@ internal static class SpringWork
                 new("wanted", Force, "the load asked about"),
             ],
             Source = Linear,
+            Gives = WorkGives.Of(Dimension.OfLength, "height there"),
             Examples =
             [
                 new(
@@ -130,6 +133,7 @@ internal static class SpringWork
             Details = "Below zero when the load is too small. A shim is no cure for a weak spring.",
             Parameters = [new("reading", Force, "load as read"), new("spec", Force, "load of the spec")],
             Source = "definition of a relative deviation",
+            Gives = WorkGives.Of(Dimension.None, "off", "of spec"),
             Examples = [new("reading=86 lbf; spec=97.5 lbf", "off=-11.8 %; of spec=88.2 %", "worked by hand")],
             Work = PercentOfSpec,
         },
@@ -147,6 +151,7 @@ internal static class SpringWork
                 new("margin", Length, "wanted at full lift; with it the most shim is worked out", IsOptional: true),
             ],
             Source = Geometry,
+            Gives = WorkGives.Of(Dimension.OfLength, "left", "most shim"),
             Examples =
             [
                 new(
@@ -170,6 +175,7 @@ internal static class SpringWork
             Details = "Shims under the seal take from it, shims above it don't. 0.050 in is common practice.",
             Parameters = [new("gap", Length, "valve closed"), new("lift", Length, "full lift")],
             Source = Geometry,
+            Gives = WorkGives.Of(Dimension.OfLength, "left"),
             Examples = [new("gap=0.540 in; lift=0.472 in", "left=0.068 in", "worked by hand")],
             Work = all =>
                 Working.OneStep(

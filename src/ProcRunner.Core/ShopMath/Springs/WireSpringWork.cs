@@ -37,6 +37,17 @@ internal static class WireSpringWork
                 ),
             ],
             Source = Shigley,
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfSpringRate, "rate"),
+                .. WorkGives.Of(Dimension.None, "index"),
+                .. WorkGives.Of(Dimension.OfSpringRate, "rate with direct shear"),
+                .. WorkGives.Of(Dimension.None, "shear correction", "wahl correction"),
+                .. WorkGives.Of(Dimension.OfLength, "travel"),
+                .. WorkGives.Of(Dimension.OfPressure, "stress"),
+                .. WorkGives.Of(Dimension.OfMass, "mass"),
+                .. WorkGives.Of(Dimension.OfFrequency, "natural frequency"),
+            ],
             Examples =
             [
                 new(
@@ -65,6 +76,7 @@ internal static class WireSpringWork
             Details = "Round wire, cylindrical.",
             Parameters = [.. Coil, new("rate", new WorkTakes.Amount(Units.NewtonPerMillimetre), "rate wanted")],
             Source = Shigley,
+            Gives = WorkGives.Of(Dimension.None, "coils"),
             Examples =
             [
                 new(
@@ -109,6 +121,13 @@ internal static class WireSpringWork
                 new("solids", new WorkTakes.Amounts(Units.Inch, 1), "solid height of each", IsOptional: true),
             ],
             Source = "springs side by side: loads and rates add up",
+            Gives =
+            [
+                .. WorkGives.Of(Dimension.OfSpringRate, "rate"),
+                .. WorkGives.Of(Dimension.OfForce, "closed", "open"),
+                .. WorkGives.Of(Dimension.OfLength, "least margin"),
+                .. WorkGives.Words("binds first"),
+            ],
             Examples =
             [
                 new(

@@ -6,6 +6,7 @@ namespace ProcRunner.ShopMath;
 public sealed class WorkArguments
 {
     private readonly Dictionary<string, IReadOnlyList<Quantity>> _amounts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, IReadOnlyList<Exact>> _exact = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> _texts = new(StringComparer.Ordinal);
 
     private static readonly Unit[] InchUnits =
@@ -22,6 +23,9 @@ public sealed class WorkArguments
         Units.FootPerMinute,
         Units.InchPerTurn,
     ];
+
+    private const decimal MostShown = 1_000_000_000_000m;
+    private const int ShownPlaces = 12;
 
     private Unit? _alike;
 
@@ -75,6 +79,31 @@ public sealed class WorkArguments
             : read;
     }
 
+    /// <summary>
+    /// Takes what a formula gives, whose kinds were proved before: amounts are worked with as they are, and only what shows
+    /// them is rounded. A fault names the argument that has too few values.
+    /// </summary>
+    /// <param name="given">Each parameter with its amounts, or with its word.</param>
+    internal static ShopResult<WorkArguments> Of(
+        IEnumerable<(WorkParameter Parameter, IReadOnlyList<Exact> Amounts, string Word)> given
+    )
+    {
+        WorkArguments read = new();
+        foreach ((WorkParameter parameter, IReadOnlyList<Exact> amounts, string word) in given)
+        {
+            if (parameter.Takes is WorkTakes.Word)
+            {
+                read._texts[parameter.Name] = word;
+            }
+            else if (read.Take(parameter, amounts) is { } fault)
+            {
+                return fault;
+            }
+        }
+
+        return read;
+    }
+
     /// <summary>Whether it was given.</summary>
     public bool Has(string name) => _texts.ContainsKey(name);
 
@@ -82,10 +111,10 @@ public sealed class WorkArguments
     public Quantity Entered(string name) => _amounts[name][0];
 
     /// <summary>The amount given.</summary>
-    public Exact Amount(string name) => Exact.Of(Entered(name));
+    public Exact Amount(string name) => _exact[name][0];
 
     /// <summary>All amounts given; none if it was left out.</summary>
-    public IReadOnlyList<Exact> Amounts(string name) => [.. Quantities(name).Select(Exact.Of)];
+    public IReadOnlyList<Exact> Amounts(string name) => _exact.GetValueOrDefault(name) ?? [];
 
     /// <summary>All quantities given; none if it was left out.</summary>
     public IReadOnlyList<Quantity> Quantities(string name) => _amounts.GetValueOrDefault(name) ?? [];
@@ -141,7 +170,69 @@ public sealed class WorkArguments
         }
 
         _amounts[parameter.Name] = amounts;
+        _exact[parameter.Name] = [.. amounts.Select(Exact.Of)];
         return null;
+    }
+
+    private ShopFault? Take(WorkParameter parameter, IReadOnlyList<Exact> amounts)
+    {
+        (Unit unit, int least, int most) = parameter.Takes switch
+        {
+            WorkTakes.Amounts several => (several.Unit, several.Least, int.MaxValue),
+            WorkTakes.Amount one => (one.Unit, 1, 1),
+            WorkTakes.Alike alike => (UnitFor(amounts[0].Dimension), alike.Least, alike.Most),
+            _ => (Units.One, 1, 1),
+        };
+        Quantity[] shown = new Quantity[amounts.Count];
+        for (int i = 0; i < shown.Length; i++)
+        {
+            if (!TryShow(amounts[i], unit, out shown[i]))
+            {
+                return new ShopFault(parameter.Name, Allowed.Show(amounts[i]), "that is past any size of the shop");
+            }
+        }
+
+        string text = string.Join(' ', shown);
+        if (amounts.Count < least || amounts.Count > most)
+        {
+            return new ShopFault(
+                parameter.Name,
+                text,
+                most == 1 ? "give one value" : FormattableString.Invariant($"give {least} or more values")
+            );
+        }
+
+        if (parameter.Takes is WorkTakes.Alike)
+        {
+            _alike ??= unit;
+        }
+
+        _texts[parameter.Name] = text;
+        _amounts[parameter.Name] = shown;
+        _exact[parameter.Name] = amounts;
+        return null;
+    }
+
+    // The first unit of the table whose factor is 1, else the first; the checker of formulas lets none through without one.
+    private static Unit UnitFor(Dimension dimension) =>
+        Units.All.FirstOrDefault(unit => unit.Dimension == dimension && unit.Factor == Rational.One)
+        ?? Units.All.FirstOrDefault(unit => unit.Dimension == dimension)
+        ?? Units.One;
+
+    private static bool TryShow(Exact amount, Unit unit, out Quantity shown)
+    {
+        // What is exact in inches is exact in millimetres too, and not the other way round.
+        foreach (Unit one in (Unit[])[UnitFor(amount.Dimension), unit])
+        {
+            if (amount.In(one).TryToDecimal(out decimal exact) && exact.Scale <= ShownPlaces)
+            {
+                shown = new Quantity(exact, one);
+                return Math.Abs(exact) <= MostShown;
+            }
+        }
+
+        return amount.TryToQuantity(unit, ShownPlaces, Rounding.Nearest, out shown)
+            && Math.Abs(shown.Value) <= MostShown;
     }
 
     // The unit that stands last; numbers without any are pure.

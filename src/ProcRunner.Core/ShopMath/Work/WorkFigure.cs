@@ -14,6 +14,9 @@ public sealed record WorkFigure(string Name, Quantity? Value, string Text)
     private const int ShownDigits = 6;
     private const int KeptDigits = 12;
 
+    /// <summary>The amount before it is rounded for <see cref="Value"/>; null for words.</summary>
+    public Exact? Amount { get; init; }
+
     /// <summary>Words.</summary>
     public static WorkFigure OfWords(string name, string words) => new(name, null, words);
 
@@ -28,13 +31,13 @@ public sealed record WorkFigure(string Name, Quantity? Value, string Text)
         )
         {
             Quantity whole = new(exact, unit);
-            return new WorkFigure(name, whole, whole.ToString());
+            return new WorkFigure(name, whole, whole.ToString()) { Amount = amount };
         }
 
         return
             value.TryRound(Places(value, KeptDigits), Rounding.Nearest, out decimal kept)
             && value.TryRound(Places(value, ShownDigits), Rounding.Nearest, out decimal shown)
-            ? new WorkFigure(name, new Quantity(kept, unit), new Quantity(shown, unit).ToString())
+            ? new WorkFigure(name, new Quantity(kept, unit), new Quantity(shown, unit).ToString()) { Amount = amount }
             : null;
     }
 

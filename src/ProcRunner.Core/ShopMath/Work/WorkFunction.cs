@@ -27,6 +27,12 @@ public sealed record WorkFunction
     /// <summary>Where the relation comes from.</summary>
     public required string Source { get; init; }
 
+    /// <summary>Every result it can give, the one most asked for first.</summary>
+    public required IReadOnlyList<WorkGives> Gives { get; init; }
+
+    /// <summary>Why a formula can't call it, as a clause; null for all that one can.</summary>
+    public string? NotInFormulas { get; init; }
+
     /// <summary>At least one example; all of them are worked out by a test.</summary>
     public required IReadOnlyList<WorkExample> Examples { get; init; }
 
@@ -38,7 +44,8 @@ public sealed record WorkFunction
     public ShopResult<WorkAnswer> Answer(IReadOnlyList<KeyValuePair<string, string>> given) =>
         WorkArguments.Read(Parameters, given).Then(Answer);
 
-    private ShopResult<WorkAnswer> Answer(WorkArguments arguments)
+    /// <summary>Works arguments out that were read already; a fault shows its value as it was given.</summary>
+    internal ShopResult<WorkAnswer> Answer(WorkArguments arguments)
     {
         ShopResult<WorkAnswer> answer = Work(arguments);
         return
