@@ -1,4 +1,3 @@
-using ProcRunner.Procedures;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 

@@ -1,4 +1,3 @@
-using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
@@ -68,7 +67,7 @@ internal sealed class StockLeft(Plan plan, IReadOnlyList<FinalValue> values)
     private static Reckoning Less(
         string what,
         string position,
-        IReadOnlyList<Quantity> terms,
+        Quantity[] terms,
         string words,
         string origin
     )

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ProcRunner.People;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
-using ProcRunner.Shop;
 
 namespace ProcRunner.Records;
 

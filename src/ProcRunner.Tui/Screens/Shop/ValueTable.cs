@@ -60,7 +60,7 @@ internal static class ValueTable
             if (characteristic.OfHead && run.Value(i, At.Head) is { } value)
             {
                 string cell = Cell(run, outlook, i, At.Head).PadLeft(CellWidth);
-                yield return new(Name(characteristic, value.Value.Unit) + cell, InkOf([value]));
+                yield return new(Name(characteristic, value.Value.Unit) + cell, InkOf(cell));
             }
         }
     }
@@ -76,7 +76,7 @@ internal static class ValueTable
             if (values.Length > 0)
             {
                 string cells = string.Concat(block.Select(p => Cell(run, outlook, i, p).PadLeft(CellWidth)));
-                yield return new(Name(characteristic, values[0].Value.Unit) + cells, InkOf(values));
+                yield return new(Name(characteristic, values[0].Value.Unit) + cells, InkOf(cells));
             }
         }
     }
@@ -107,8 +107,9 @@ internal static class ValueTable
         return mark + value.Value.Value.ToString(CultureInfo.InvariantCulture);
     }
 
-    private static Ink InkOf(IReadOnlyList<ValueRecord> values) =>
-        values.Any(v => !v.Stale && v.Judgement.Verdict == Verdict.Out) ? Ink.Bad
-        : values.Any(v => v.Stale) ? Ink.Mind
+    private static Ink InkOf(string cells) =>
+        cells.Contains(OutMark, StringComparison.Ordinal) || cells.Contains(ConcededMark, StringComparison.Ordinal)
+            ? Ink.Bad
+        : cells.Contains(StaleMark, StringComparison.Ordinal) ? Ink.Mind
         : Ink.Plain;
 }
