@@ -23,7 +23,7 @@ internal sealed class AdviceBook(
         plan
             .Steps.Where(s => ForTheBuilder.Contains(s.Name) && s.Say.Length > 0)
             .Where(s => outlook.AskedAt(new At(s.Index, At.Head)) == Asked.Yes)
-            .Select(s => new Advice(s.Say, $"procedure {plan.Procedure.Name}, {s.Name}"));
+            .Select(s => new Advice($"Still to be done: {s.Say}.", $"procedure {plan.Procedure.Name}, {s.Name}"));
 
     private IEnumerable<Advice> OfTheDeck()
     {
@@ -31,7 +31,7 @@ internal sealed class AdviceBook(
         {
             string before = ValueOf("head lost before") is { } lost ? $", {lost.Record.Value} before" : "";
             yield return new Advice(
-                $"The deck came down by {skim.Record.Value} in this job{before}: valves stand nearer to the pistons and compression is higher than with an uncut head. Choose the gasket's thickness for it.",
+                $"The deck was lowered by {skim.Record.Value} now{before}: valves stand nearer to the pistons and compression is higher than with an uncut head. Choose the gasket's thickness for it.",
                 Common
             );
         }

@@ -10,6 +10,7 @@ namespace ProcRunner.Records;
 /// <param name="Gauge">The gauge's id; empty when none is kept or the value was worked out.</param>
 /// <param name="WorkedOut">True when it was worked out from other readings.</param>
 /// <param name="Working">The formula with its numbers, of a value that was worked out.</param>
+/// <param name="FoundPlaces">As found, place by place; empty for a single value and where nothing was found.</param>
 /// <param name="Standing">How it stands.</param>
 /// <param name="By">Who entered it.</param>
 public sealed record FinalValue(
@@ -20,6 +21,7 @@ public sealed record FinalValue(
     string Gauge,
     bool WorkedOut,
     string Working,
+    IReadOnlyList<PlaceValue> FoundPlaces,
     ValueStanding Standing,
     Stamped By
 )

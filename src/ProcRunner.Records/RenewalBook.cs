@@ -6,16 +6,22 @@ namespace ProcRunner.Records;
 /// <summary>What stopped holding because something moved, and whether it was taken again.</summary>
 internal sealed class RenewalBook(RunState state, Outlook outlook, Telling tell)
 {
-    /// <summary>The renewals of an entry taken together, in order.</summary>
-    public IReadOnlyList<Renewal> All(IReadOnlyList<RecordEntry> entries) => [.. entries.SelectMany(Of)];
+    /// <summary>The renewals, those of one cause together, in the order of their first entries.</summary>
+    public IReadOnlyList<Renewal> All(IReadOnlyList<RecordEntry> entries) =>
+        [
+            .. entries
+                .SelectMany(entry => entry.Events.OfType<RunEvent.WentStale>().Select(e => (Entry: entry, Stale: e)))
+                .GroupBy(e => e.Stale.Cause, StringComparer.Ordinal)
+                .Select(g =>
+                    Tell(
+                        g.Key,
+                        [.. g.SelectMany(e => e.Stale.Items).Distinct()],
+                        [.. g.Select(e => e.Entry).Distinct().Select(tell.Stamp)]
+                    )
+                ),
+        ];
 
-    private IEnumerable<Renewal> Of(RecordEntry entry) =>
-        entry
-            .Events.OfType<RunEvent.WentStale>()
-            .GroupBy(e => e.Cause, StringComparer.Ordinal)
-            .Select(g => Tell(g.Key, [.. g.SelectMany(e => e.Items).Distinct()], tell.Stamp(entry)));
-
-    private Renewal Tell(string cause, StaleItem[] items, Stamped by)
+    private Renewal Tell(string cause, StaleItem[] items, IReadOnlyList<Stamped> by)
     {
         StaleItem[] values = [.. items.Where(i => i.Characteristic >= 0)];
         bool Stays(StaleItem i) =>

@@ -64,13 +64,7 @@ internal sealed class StockLeft(Plan plan, IReadOnlyList<FinalValue> values)
 
     private Quantity? ValueOf(string name) => values.FirstOrDefault(v => v.Name == name)?.Record.Value;
 
-    private static Reckoning Less(
-        string what,
-        string position,
-        Quantity[] terms,
-        string words,
-        string origin
-    )
+    private static Reckoning Less(string what, string position, Quantity[] terms, string words, string origin)
     {
         Exact left = terms.Skip(1).Aggregate(Exact.Of(terms[0]), (rest, term) => rest - Exact.Of(term));
         return new Reckoning(what, position, Show.In(left, terms[0].Unit), terms, words, origin);

@@ -45,10 +45,20 @@ internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
             reading?.Gauge ?? "",
             WorkedOut: reading is null,
             working,
+            FoundPlaces(characteristic.Name, position, value),
             Standing(index, position, value, record),
             tell.Stamp(value.Sequence)
         );
     }
+
+    private IReadOnlyList<PlaceValue> FoundPlaces(string name, int position, ValueRecord value) =>
+        value.AsFoundBy < 0
+            ? []
+            : state
+                .Find(new At(value.AsFoundBy, position))
+                ?.Readings.LastOrDefault(r => r.Characteristic == name && r.Value == value.AsFound)
+                ?.Places
+                ?? [];
 
     private ValueStanding Standing(int index, int position, ValueRecord value, StepRecord? record)
     {

@@ -5,11 +5,11 @@ namespace ProcRunner.Records.Story;
 /// <param name="Items">What no longer held, each with its positions.</param>
 /// <param name="NotAgain">What of it was not taken again: it tells how the head came.</param>
 /// <param name="StillOpen">What of it is still to be taken again.</param>
-/// <param name="By">Who, when, which entry.</param>
+/// <param name="By">Every entry in which that happened.</param>
 public sealed record Renewal(
     string Cause,
     IReadOnlyList<string> Items,
     IReadOnlyList<string> NotAgain,
     IReadOnlyList<string> StillOpen,
-    Stamped By
+    IReadOnlyList<Stamped> By
 );

@@ -1,6 +1,4 @@
-using System.Globalization;
-using ProcRunner.Quantities;
-using ProcRunner.Records;
+using ProcRunner.Records.Data;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 using ProcRunner.Trail;
@@ -29,8 +27,8 @@ internal static class JobAccountJson
             ("opened", Text(JobListing.Second(account.Record.Opened.At))),
             ("since", Text(JobListing.Second(account.Record.Last.At))),
             ("entries", new Json.Whole(account.Record.Last.Entry)),
-            ("values", List(account.Record.Values.Select(Value))),
-            ("parts", List(account.Record.Parts.Where(p => p.IsInPlace).Select(Part))),
+            ("values", List(account.Record.Values.Select(RecordJson.Value))),
+            ("parts", List(account.Record.Parts.Where(p => p.IsInPlace).Select(RecordJson.Part))),
             (
                 "decisions",
                 List(
@@ -39,60 +37,15 @@ internal static class JobAccountJson
                     )
                 )
             ),
-            ("marks", List(account.Record.Marks.Select(Mark))),
+            ("marks", List(account.Record.Marks.Select(RecordJson.Mark))),
             ("notes", List(account.Record.Notes.Select(Note))),
             ("open", List(account.IsClosed ? [] : account.Open.Select(at => Text(state.Plan.NameOf(at))))),
             ("recheck", List(account.Rechecks.Select(at => Text(state.Plan.NameOf(at)))))
         );
     }
 
-    private static Json.Map Value(FinalValue value)
-    {
-        Judgement judgement = value.Record.Judgement;
-        return Json.MapOf(
-            ("name", Text(value.Name)),
-            ("at", Text(value.Position)),
-            ("value", Amount(value.Record.Value)),
-            (
-                "places",
-                List(value.Record.Places.Select(p => Json.MapOf(("place", Text(p.Place)), ("value", Amount(p.Value)))))
-            ),
-            ("low", Amount(judgement.Low)),
-            ("aim", Amount(judgement.Aim)),
-            ("high", Amount(judgement.High)),
-            ("origin", Text(judgement.Origin)),
-            ("verdict", Text(value.Verdict)),
-            ("stale", new Json.Flag(value.Record.Stale)),
-            ("step", Text(value.Step)),
-            ("gauge", Text(value.Gauge)),
-            ("worked-out", new Json.Flag(value.WorkedOut)),
-            ("as-found", Amount(value.Record.AsFound)),
-            ("entry", new Json.Whole(value.Record.Sequence))
-        );
-    }
-
     private static Json.Map Pinned(string name, int revision, string digest) =>
         Json.MapOf(("name", Text(name)), ("revision", new Json.Whole(revision)), ("sha256", Text(digest)));
-
-    private static Json.Map Part(PartTold part) =>
-        Json.MapOf(
-            ("part", Text(part.Part)),
-            ("at", Text(part.Position)),
-            ("number", Text(part.Number)),
-            ("lot", Text(part.Lot))
-        );
-
-    private static Json.Map Mark(MarkTold told) =>
-        Json.MapOf(
-            ("meaning", Text(told.Mark.Meaning)),
-            ("step", Text(told.Step)),
-            ("person", Text(told.Mark.Mark.Person)),
-            ("name", Text(told.Mark.Mark.Name)),
-            ("time", Text(JobListing.Second(told.Mark.Mark.At))),
-            ("beside", told.Mark.Beside is { } lead ? Text(lead.Name) : Json.Nothing),
-            ("reason", Text(told.Mark.Reason)),
-            ("entry", new Json.Whole(told.By.Entry))
-        );
 
     private static Json.Map Note(Said note) =>
         Json.MapOf(
@@ -103,11 +56,6 @@ internal static class JobAccountJson
         );
 
     private static string Place(Said note) => note.Position == "head" ? note.About : $"{note.About} at {note.Position}";
-
-    private static Json Amount(Quantity? amount) =>
-        amount is { } some
-            ? Json.MapOf(("v", Text(some.Value.ToString(CultureInfo.InvariantCulture))), ("u", Text(some.Unit.Symbol)))
-            : Json.Nothing;
 
     private static Json.Text Text(string text) => new Json.Text(text);
 

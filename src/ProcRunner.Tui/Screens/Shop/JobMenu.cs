@@ -27,6 +27,7 @@ internal static class JobMenu
         [
             MenuItem.Instead("history of a position", () => Positions(session, run)),
             MenuItem.Instead(closed ? "notes" : "notes: read them, write one", () => new NotesScreen(session, run)),
+            MenuItem.Instead("build record: write it to a file", () => new RecordForm(session, run)),
         ];
         if (run.State.Standing == JobStanding.Open)
         {
