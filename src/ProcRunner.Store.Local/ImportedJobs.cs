@@ -53,7 +53,7 @@ public sealed class ImportedJobs
     /// <summary>Keeps a file; what was checked is the caller's to know.</summary>
     public void Put(ReadOnlySpan<byte> file)
     {
-        Disk.MakeFolder(_folder);
+        Folders.Make(Disk.Real, _folder);
         WholeFile.Put(Disk.Real, PathOf(file), file);
     }
 
@@ -67,7 +67,7 @@ public sealed class ImportedJobs
             int read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             return read <= ExportFile.MostBytes ? bytes[..read] : null;
         }
-        catch (Exception e) when (Disk.IsTrouble(e))
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
             return null;
         }
