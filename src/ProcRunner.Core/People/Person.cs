@@ -21,8 +21,8 @@ public sealed record Person(
 )
 {
     /// <summary>
-    /// The key that the certificate was made with: the certifier's then, whatever it is now. Not in the event; the shop book's
-    /// order tells.
+    /// The key that the certificate was made with: the certifier's then, whatever it is now. Not in the event: the
+    /// shop book's order tells it; empty outside of <see cref="Shop.ShopState"/>.
     /// </summary>
     public string CertifierKey { get; init; } = "";
 

@@ -31,7 +31,7 @@ public static class PersonKeys
     {
         using UnlockedKey? lead = certifiedBy is null ? null : TryUnlock(certifiedBy.Lead, certifiedBy.Pin);
         return certifiedBy is null || lead is not null
-            ? Create(id, name, role, pin, rounds, entropy, lead)
+            ? CreateCertified(id, name, role, pin, rounds, entropy, lead)
             : new PersonMaking.WrongPin();
     }
 
@@ -43,7 +43,7 @@ public static class PersonKeys
     /// <param name="rounds">PBKDF2 rounds, 1 or more.</param>
     /// <param name="entropy">Where randomness comes from.</param>
     /// <param name="certifiedBy">The lead who vouches; null for a first lead, whose key certifies itself.</param>
-    public static PersonMaking Create(
+    public static PersonMaking CreateCertified(
         string id,
         string name,
         Role role,
@@ -116,7 +116,6 @@ public static class PersonKeys
                     Name = name,
                     Role = role,
                     CertifiedBy = lead.Person.Id,
-                    CertifierKey = lead.Person.PublicKey,
                     Certificate = lead.SignBase64(CertificateText(person.Id, name, role, person.PublicKey)),
                 }
             )
@@ -217,10 +216,7 @@ public static class PersonKeys
         byte[] privateKey = key.ExportPkcs8PrivateKey();
         WrappedKey wrapped = KeyWrap.Wrap(privateKey, id, publicKey, pin, rounds, entropy);
         CryptographicOperations.ZeroMemory(privateKey);
-        Person person = new(id, name, role, publicKey, wrapped, lead?.Person.Id ?? id, "")
-        {
-            CertifierKey = lead?.Person.PublicKey ?? publicKey,
-        };
+        Person person = new(id, name, role, publicKey, wrapped, lead?.Person.Id ?? id, "");
         using UnlockedKey own = new(person, key);
         return person with
         {

@@ -41,7 +41,7 @@ public sealed record ShopState
     /// <summary>The first lead, and every later one that the shop began anew with.</summary>
     public ImmutableList<ShopRoot> Roots { get; init; } = [];
 
-    /// <summary>People as they were under a key that has been replaced since, the oldest first.</summary>
+    /// <summary>People as they were under a key that was replaced since, or as leads that they no longer are; the oldest first.</summary>
     public ImmutableList<Person> FormerKeys { get; init; } = [];
 
     /// <summary>Wrong PINs since the last right one, by person's id; nobody who has none.</summary>
@@ -116,9 +116,11 @@ public sealed record ShopState
     }
 
     private Person? Certifier(Person person) =>
-        People.TryGetValue(person.CertifiedBy, out Person? now) && now.PublicKey == person.CertifierKey
-            ? now
-            : FormerKeys.FindLast(p => p.Id == person.CertifiedBy && p.PublicKey == person.CertifierKey);
+        FormerKeys
+            .Append(People.GetValueOrDefault(person.CertifiedBy))
+            .LastOrDefault(p =>
+                p is { Role: Role.Lead } && p.Id == person.CertifiedBy && p.PublicKey == person.CertifierKey
+            );
 
     private bool IsCertified(Person person)
     {
@@ -132,7 +134,7 @@ public sealed record ShopState
         {
             ShopEvent.ShopFounded e => this with { Name = e.Name },
             ShopEvent.PersonAdded e => WithPerson(e.Person, entry),
-            ShopEvent.PersonChanged e => With(e.Id, p => Changed(p, e)),
+            ShopEvent.PersonChanged e => Changed(e),
             ShopEvent.PersonLeft e => With(e.Id, p => p with { RetiredAt = entry.At }),
             ShopEvent.PersonRetired e => With(e.Id, p => p with { RetiredAt = entry.At }),
             ShopEvent.PinSet e => With(e.Id, p => p with { WrappedKey = e.WrappedKey }),
@@ -158,15 +160,28 @@ public sealed record ShopState
     private ShopState With(string id, Func<Person, Person> change) =>
         People.TryGetValue(id, out Person? person) ? this with { People = People.SetItem(id, change(person)) } : this;
 
-    private Person Changed(Person person, ShopEvent.PersonChanged e) =>
-        person with
-        {
-            Name = e.Name,
-            Role = e.Role,
-            CertifiedBy = e.Act.By,
-            CertifierKey = KeyOf(e.Act.By),
-            Certificate = e.Certificate,
-        };
+    // Whom somebody vouched for as a lead stays vouched for.
+    private ShopState Changed(ShopEvent.PersonChanged e)
+    {
+        ShopState changed = With(
+            e.Id,
+            p =>
+                p with
+                {
+                    Name = e.Name,
+                    Role = e.Role,
+                    CertifiedBy = e.Act.By,
+                    CertifierKey = KeyOf(e.Act.By),
+                    Certificate = e.Certificate,
+                }
+        );
+        return People.TryGetValue(e.Id, out Person? before) && before.Role == Role.Lead && e.Role != Role.Lead
+            ? changed with
+            {
+                FormerKeys = FormerKeys.Add(before),
+            }
+            : changed;
+    }
 
     // The key until now goes on counting for what it signed.
     private ShopState WithKey(ShopEvent.PinReset e)

@@ -65,7 +65,7 @@ internal sealed class ShopDesk(
             return (null, "A shop needs a name, and not the demo shop's.", false);
         }
 
-        PersonMaking making = PersonKeys.Create(id, name, Role.Lead, pin, rounds, Machine.Entropy, certifiedBy: (UnlockedKey?)null);
+        PersonMaking making = PersonKeys.Create(id, name, Role.Lead, pin, rounds, Machine.Entropy, null);
         if (making is not PersonMaking.Made made)
         {
             return (null, InWords(making, id), false);
@@ -93,7 +93,7 @@ internal sealed class ShopDesk(
         string id = ProposeId(Tidy(name), Shop);
         return Shop.RootId is not null
             ? "The shop has its first lead."
-            : Keep(id, PersonKeys.Create(id, Tidy(name), Role.Lead, pin, rounds, entropy, certifiedBy: (UnlockedKey?)null));
+            : Keep(id, PersonKeys.Create(id, Tidy(name), Role.Lead, pin, rounds, entropy, null));
     }
 
     /// <summary>Adds a person, certified by a lead.</summary>
@@ -110,7 +110,7 @@ internal sealed class ShopDesk(
             : ByLead(
                 lead,
                 leadPin,
-                key => Keep(key.Person.Id, PersonKeys.Create(tidyId, Tidy(name), role, pin, rounds, entropy, key))
+                key => Keep(key.Person.Id, PersonKeys.CreateCertified(tidyId, Tidy(name), role, pin, rounds, entropy, key))
             );
     }
 
@@ -214,7 +214,7 @@ internal sealed class ShopDesk(
             return "Say why no lead can sign any more: it stands in the shop book for ever.";
         }
 
-        PersonMaking making = PersonKeys.Create(tidyId, Tidy(name), Role.Lead, pin, rounds, entropy, certifiedBy: (UnlockedKey?)null);
+        PersonMaking making = PersonKeys.Create(tidyId, Tidy(name), Role.Lead, pin, rounds, entropy, null);
         if (making is not PersonMaking.Made { Person: var person })
         {
             return InWords(making, tidyId);
