@@ -218,10 +218,7 @@ public static class PersonKeys
         CryptographicOperations.ZeroMemory(privateKey);
         Person person = new(id, name, role, publicKey, wrapped, lead?.Person.Id ?? id, "");
         using UnlockedKey own = new(person, key);
-        return person with
-        {
-            Certificate = (lead ?? own).SignBase64(CertificateText(id, name, role, publicKey)),
-        };
+        return person with { Certificate = (lead ?? own).SignBase64(CertificateText(id, name, role, publicKey)) };
     }
 
     private static ECDsa NewKey(EntropySource entropy)

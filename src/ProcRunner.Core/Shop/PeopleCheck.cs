@@ -66,7 +66,8 @@ public sealed class PeopleCheck
             ShopEvent.PinSet e => Signed(e.Act, stored, before, $"the new PIN of {NameOf(e.Id)}", p => p.Id == e.Id),
             ShopEvent.IdleSet e => ByLead(e.Act, stored, before, "the setting"),
             ShopEvent.FirstLeadAnew e => Anew(e, stored, before),
-            ShopEvent.PersonRetired e => $"that {NameOf(e.Id)} left is signed by nobody: it may have been put in by hand",
+            ShopEvent.PersonRetired e =>
+                $"that {NameOf(e.Id)} left is signed by nobody: it may have been put in by hand",
             ShopEvent.PinChanged e =>
                 $"the new PIN of {NameOf(e.Id)} is signed for by nobody: it may have been put in by hand",
             _ => null,
@@ -96,7 +97,9 @@ public sealed class PeopleCheck
 
     private string? Anew(ShopEvent.FirstLeadAnew e, Json.Map stored, Digest before) =>
         _shop.People.ContainsKey(e.Person.Id) ? $"a new first lead has the id of somebody else, {e.Person.Id}"
-        : e.Person.Role == Role.Lead && PersonKeys.IsCertified(e.Person, e.Person) && e.Act.IsBy(e.Person, stored, before)
+        : e.Person.Role == Role.Lead
+        && PersonKeys.IsCertified(e.Person, e.Person)
+        && e.Act.IsBy(e.Person, stored, before)
             ? null
         : "the new first lead's key doesn't sign for itself";
 

@@ -26,13 +26,8 @@ public abstract record ShopEvent
     public sealed record PinSet(string Id, WrappedKey WrappedKey, SignedAct Act) : ShopEvent;
 
     /// <summary>A lead gave someone a new key behind a new PIN. What the old key signed stays good.</summary>
-    public sealed record PinReset(
-        string Id,
-        string PublicKey,
-        WrappedKey WrappedKey,
-        string Certificate,
-        SignedAct Act
-    ) : ShopEvent;
+    public sealed record PinReset(string Id, string PublicKey, WrappedKey WrappedKey, string Certificate, SignedAct Act)
+        : ShopEvent;
 
     /// <summary>
     /// Whoever holds the store's folder named a new first lead, because no lead could sign any more. Nobody before vouches for

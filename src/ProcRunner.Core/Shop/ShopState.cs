@@ -141,10 +141,7 @@ public sealed record ShopState
             ShopEvent.PinChanged e => With(e.Id, p => p with { WrappedKey = e.WrappedKey }),
             ShopEvent.PinReset e => WithKey(e),
             ShopEvent.FirstLeadAnew e => WithRoot(e.Person, entry, e.Reason),
-            ShopEvent.PinRefused e => this with
-            {
-                WrongPins = WrongPins.SetItem(e.Id, new(e.InARow, entry.At)),
-            },
+            ShopEvent.PinRefused e => this with { WrongPins = WrongPins.SetItem(e.Id, new(e.InARow, entry.At)) },
             ShopEvent.PinAccepted e => this with { WrongPins = WrongPins.Remove(e.Id) },
             ShopEvent.IdleSet e => this with { IdleMinutes = e.Minutes },
             ShopEvent.GaugeAdded e => this with { Gauges = Gauges.SetItem(e.Gauge.Id, e.Gauge) },

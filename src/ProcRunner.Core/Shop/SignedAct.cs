@@ -21,9 +21,7 @@ public sealed record SignedAct(string By, string Signature)
     {
         ArgumentNullException.ThrowIfNull(stored);
         (string, Json)[] act = [.. stored.Items.Where(p => p.Key != SignatureKey).Select(p => (p.Key, p.Value))];
-        return CanonicalJson.Write(
-            Json.MapOf(("act", Json.MapOf(act)), ("book", new Json.Text(before.ToString())))
-        );
+        return CanonicalJson.Write(Json.MapOf(("act", Json.MapOf(act)), ("book", new Json.Text(before.ToString()))));
     }
 
     /// <summary>Signs an event.</summary>

@@ -81,10 +81,8 @@ internal static class SignedActFormat
             "person left" when id is not null => new ShopEvent.PersonLeft(id, act),
             "pin set" when id is not null && wrapped is not null => new ShopEvent.PinSet(id, wrapped, act),
             "pin reset"
-                when id is not null
-                    && wrapped is not null
-                    && certificate is not null
-                    && map.TextAt(Key) is { } key => new ShopEvent.PinReset(id, key, wrapped, certificate, act),
+                when id is not null && wrapped is not null && certificate is not null && map.TextAt(Key) is { } key =>
+                new ShopEvent.PinReset(id, key, wrapped, certificate, act),
             "first lead anew"
                 when id is not null
                     && wrapped is not null

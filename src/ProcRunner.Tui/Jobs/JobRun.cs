@@ -53,16 +53,7 @@ internal sealed class JobRun
         string person,
         IReadOnlyList<RunEvent> lastEvents
     )
-        : this(
-            () => store.Shop,
-            store.Append,
-            time,
-            state,
-            last,
-            person,
-            lastEvents,
-            PinGate.Of(store, time)
-        ) { }
+        : this(() => store.Shop, store.Append, time, state, last, person, lastEvents, PinGate.Of(store, time)) { }
 
     /// <summary>The run.</summary>
     public RunState State { get; }

@@ -109,8 +109,7 @@ internal sealed class SignatureCheck
     }
 
     // The book's last entry before the one that took this entry up; of all entries while none has.
-    private long TakenUpAfter(long sequence) =>
-        _enteredAt.TryGetValue(sequence, out long by) ? by - 1 : long.MaxValue;
+    private long TakenUpAfter(long sequence) => _enteredAt.TryGetValue(sequence, out long by) ? by - 1 : long.MaxValue;
 
     private void Check(RunState before, TrailEntry entry, JobMark mark, Mark signed, bool byLead)
     {

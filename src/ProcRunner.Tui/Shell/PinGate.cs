@@ -65,7 +65,8 @@ internal sealed class PinGate
         TimeSpan left = Left(person.Id);
         if (left > TimeSpan.Zero)
         {
-            fault = $"After {Count(person.Id)} wrong PINs in a row {person.Name}'s PIN is tried again in {InWords(left)}.";
+            fault =
+                $"After {Count(person.Id)} wrong PINs in a row {person.Name}'s PIN is tried again in {InWords(left)}.";
             return null;
         }
 

@@ -110,7 +110,8 @@ internal sealed class ShopDesk(
             : ByLead(
                 lead,
                 leadPin,
-                key => Keep(key.Person.Id, PersonKeys.CreateCertified(tidyId, Tidy(name), role, pin, rounds, entropy, key))
+                key =>
+                    Keep(key.Person.Id, PersonKeys.CreateCertified(tidyId, Tidy(name), role, pin, rounds, entropy, key))
             );
     }
 

@@ -109,9 +109,7 @@ public sealed class PersonKeysTests
     {
         Person trainee = Make("p1", Role.Trainee, "1234", new(Root, "123456"));
         using UnlockedKey lead = PersonKeys.TryUnlock(Root, "123456")!;
-        var made = Assert.IsType<PersonMaking.Made>(
-            PersonKeys.Recertify(trainee, trainee.Name, Role.Operator, lead)
-        );
+        var made = Assert.IsType<PersonMaking.Made>(PersonKeys.Recertify(trainee, trainee.Name, Role.Operator, lead));
 
         Assert.Equal((Role.Operator, trainee.PublicKey), (made.Person.Role, made.Person.PublicKey));
         Assert.True(PersonKeys.IsCertified(made.Person, Root));
@@ -126,7 +124,10 @@ public sealed class PersonKeysTests
     public void A_changed_PIN_keeps_the_key()
     {
         using UnlockedKey key = PersonKeys.TryUnlock(Root, "123456")!;
-        Person changed = Root with { WrappedKey = PersonKeys.Rewrap(key, "654321", FewRounds, RandomNumberGenerator.Fill) };
+        Person changed = Root with
+        {
+            WrappedKey = PersonKeys.Rewrap(key, "654321", FewRounds, RandomNumberGenerator.Fill),
+        };
 
         Assert.IsType<SigningResult.WrongPin>(PersonKeys.TrySign(changed, "123456", "x"u8));
         Assert.IsType<SigningResult.Made>(PersonKeys.TrySign(changed, "654321", "x"u8));

@@ -81,16 +81,17 @@ public sealed class PeopleCheckTests
     public void Each_act_by_somebody_who_might_not_is_found()
     {
         BookOfPeople Book() =>
-            BookOfPeople
-                .WithLead()
-                .AddPerson("p1", Role.Operator, "1234")
-                .AddPerson("lead2", Role.Lead, "222222");
+            BookOfPeople.WithLead().AddPerson("p1", Role.Operator, "1234").AddPerson("lead2", Role.Lead, "222222");
 
         BookOfPeople operators = Book();
         operators.Add(operators.Left("lead2", "p1", "1234"));
         BookOfPeople others = Book();
         others.Add(
-            others.Signed("lead1", BookOfPeople.LeadPin, a => new ShopEvent.PinSet("p1", others.Shop.Root!.WrappedKey, a))
+            others.Signed(
+                "lead1",
+                BookOfPeople.LeadPin,
+                a => new ShopEvent.PinSet("p1", others.Shop.Root!.WrappedKey, a)
+            )
         );
         BookOfPeople gone = Book();
         gone.Add(gone.Left("lead2"));

@@ -81,10 +81,7 @@ public sealed class ShopStateTests
                 new ShopEvent.PersonChanged("p1", "Other Name", Role.Trainee, "Y2VydA==", Act),
                 """{"by":"lead1","certificate":"Y2VydA==","e":"person changed","id":"p1","name":"Other Name","role":"trainee","signature":"c2ln"}"""
             ),
-            (
-                new ShopEvent.PersonLeft("p1", Act),
-                """{"by":"lead1","e":"person left","id":"p1","signature":"c2ln"}"""
-            ),
+            (new ShopEvent.PersonLeft("p1", Act), """{"by":"lead1","e":"person left","id":"p1","signature":"c2ln"}"""),
             (
                 new ShopEvent.PinSet("p1", wrapped, Act with { By = "p1" }),
                 """{"by":"p1","e":"pin set","id":"p1","signature":"c2ln","wrapped":{"nonce":"bm9uY2U=","rounds":600000,"salt":"c2FsdA==","sealed":"Ym94"}}"""
@@ -110,10 +107,7 @@ public sealed class ShopStateTests
             ),
             (new ShopEvent.PinRefused("p1", 3), """{"e":"pin refused","id":"p1","tries":3}"""),
             (new ShopEvent.PinAccepted("p1"), """{"e":"pin accepted","id":"p1"}"""),
-            (
-                new ShopEvent.IdleSet(10, Act),
-                """{"by":"lead1","e":"idle set","minutes":10,"signature":"c2ln"}"""
-            ),
+            (new ShopEvent.IdleSet(10, Act), """{"by":"lead1","e":"idle set","minutes":10,"signature":"c2ln"}"""),
             (
                 new ShopEvent.GaugeAdded(Dial),
                 """{"e":"gauge added","id":"g1","kind":"depth gauge","name":"dial gauge","resolution":"0.0005 in","turn":"0.100 in","uncertainty":"0.0004 in","until":"2027-03-01"}"""

