@@ -147,7 +147,7 @@ public static class ExportFile
             ("export", new Json.Text(What)),
             ("format", new Json.Whole(1)),
             ("job", new Json.Text(job.JobId)),
-            ("root", new Json.Text(job.Root.ToString())),
+            ("roots", Json.ListOf([.. job.Roots.Select(root => (Json)new Json.Text(root.ToString()))])),
             ("shop", new Json.Text(job.Shop)),
             ("stamp", new Json.Text(job.Stamp))
         );
@@ -159,7 +159,8 @@ public static class ExportFile
         && map.WholeAt("book") is { } book and >= 0
         && map.TextAt("job") is { } id
         && JobId.IsValid(id)
-        && Digest.Parse(map.TextAt("root")) is { } root
+        && map["roots"] is Json.List roots
+        && roots.Items.All(root => Digest.Parse((root as Json.Text)?.Value) is not null)
         && map.TextAt("shop") is { } shop
         && map.TextAt("stamp") is { } stamp
             ? (
@@ -168,7 +169,7 @@ public static class ExportFile
                     JobId = id,
                     Stamp = stamp,
                     Shop = shop,
-                    Root = root,
+                    Roots = [.. roots.Items.Select(root => Digest.Parse(((Json.Text)root).Value)!.Value)],
                     Texts = [],
                     People = [],
                     Book = [],

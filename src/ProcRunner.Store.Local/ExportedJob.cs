@@ -24,8 +24,11 @@ public sealed record ExportedJob : ITrailReader
     /// <summary>The name of the shop it comes from, as the file says.</summary>
     public required string Shop { get; init; }
 
-    /// <summary>SHA-256 of the public key that the certificates lead up to, as the file says.</summary>
-    public required Digest Root { get; init; }
+    /// <summary>
+    /// SHA-256 of the first lead's public key, which the certificates lead up to, as the file says; of more than one where the
+    /// shop had to begin anew.
+    /// </summary>
+    public required ImmutableArray<Digest> Roots { get; init; }
 
     /// <summary>The pinned texts.</summary>
     public required ImmutableArray<byte[]> Texts { get; init; }

@@ -113,22 +113,19 @@ public static class ExportedJobCheck
 
     private static IEnumerable<StoreFinding> People(ExportedJob job, ShopState shop)
     {
-        if (shop.Root is not { } root || FingerprintOf(root) != job.Root)
+        Digest[] roots = [.. shop.Roots.Select(root => FingerprintOf(root.Lead))];
+        if (roots.Length == 0 || !roots.SequenceEqual(job.Roots))
         {
             yield return Broken(
                 job,
                 null,
-                "The key that the certificates lead up to isn't the one in the file's first line."
+                "The keys that the certificates lead up to aren't those in the file's first line."
             );
         }
 
-        foreach (string id in shop.Uncertified())
+        foreach (PeopleFinding found in PeopleCheck.Of(job.ReadTrail(JobId.Shop).Entries, isExcerpt: true))
         {
-            yield return Broken(
-                job,
-                null,
-                $"The key of {SafeText.Show(shop.People[id].Name)} ({SafeText.Show(id)}) isn't certified up to the root key: what they signed proves nothing."
-            );
+            yield return new(job.JobId, found.IsBroken, null, SafeText.Show(found.Text));
         }
     }
 

@@ -23,7 +23,7 @@ public static class JobExport
             return (null, "The job's trail doesn't hold. " + trail.Verdict.InWords());
         }
 
-        if (book.Verdict is not TrailVerdict.Holds || shop.Root is not { } root)
+        if (book.Verdict is not TrailVerdict.Holds || shop.Roots.IsEmpty)
         {
             return (null, "The shop book doesn't hold, or nobody is in it yet. " + book.Verdict.InWords());
         }
@@ -39,9 +39,9 @@ public static class JobExport
                 JobId = jobId,
                 Stamp = opening.Stamp,
                 Shop = shop.Name,
-                Root = ExportedJobCheck.FingerprintOf(root),
+                Roots = [.. shop.Roots.Select(root => ExportedJobCheck.FingerprintOf(root.Lead))],
                 Texts = [.. opening.Texts.Select(digest => reader.ReadText(digest)!)],
-                People = [.. ShopExcerpt.People(book.Entries, people.Append(root.Id))],
+                People = [.. ShopExcerpt.People(book.Entries, people.Concat(shop.Roots.Select(root => root.Lead.Id)))],
                 Book = [.. ShopExcerpt.Job(book.Entries, jobId)],
                 Trail = trail.Entries.SelectMany(line => TrailLine.Encode(line.Entry)).ToArray(),
             },

@@ -46,8 +46,12 @@ internal static class VerifyFile
     public static void TellWhatItProves(ExportedJob job)
     {
         bool closed = job.ReadShop().Jobs.GetValueOrDefault(job.JobId) is { IsClosedOut: true };
-        string root = string.Join(' ', Enumerable.Range(0, 16).Select(i => job.Root.ToString().Substring(i * 4, 4)));
-        Say.Line($"Every key in it is certified up to this one: {root}");
+        Say.Line("Every key in it is certified up to the shop's first lead, whose key has this fingerprint:");
+        foreach (Digest root in job.Roots)
+        {
+            Say.Line("  " + string.Join(' ', Enumerable.Range(0, 16).Select(i => root.ToString().Substring(i * 4, 4))));
+        }
+
         Say.Line(
             "Compare that with the fingerprint on the paper record, or ask the shop for it: the file alone can't prove whose key it is."
         );

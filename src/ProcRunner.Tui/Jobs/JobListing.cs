@@ -49,7 +49,7 @@ internal static class JobListing
             ("job", new Json.Text(job.JobId)),
             ("state", new Json.Text("from elsewhere")),
             ("shop", new Json.Text(job.Shop)),
-            ("root", new Json.Text(job.Root.ToString()))
+            ("roots", Trail.Json.ListOf([.. job.Roots.Select(root => (Json)new Json.Text(root.ToString()))]))
         );
 
     /// <summary>A moment for a person, in UTC.</summary>
