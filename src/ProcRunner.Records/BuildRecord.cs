@@ -91,6 +91,9 @@ public sealed record BuildRecord
     /// <summary>Every mark: sign-offs, release, concessions, scrapping.</summary>
     public required IReadOnlyList<MarkTold> Marks { get; init; }
 
+    /// <summary>Where the clock stood earlier than at the entry before, in words.</summary>
+    public required IReadOnlyList<string> Clock { get; init; }
+
     /// <summary>What only the engine builder can close.</summary>
     public required IReadOnlyList<Advice> Advice { get; init; }
 

@@ -71,6 +71,7 @@ internal sealed class RecordMaker
             LeftOut = _sayings.LeftOut,
             Notes = _sayings.Notes,
             Marks = _sayings.Marks,
+            Clock = [.. ClockSetBack.In(_source.Entries.Select(e => e.Entry)).Select(set => set.InWords())],
             Advice = [.. new AdviceBook(_tell.Plan, _outlook, values, cases).All()],
         };
     }

@@ -47,6 +47,7 @@ internal sealed class CsvRecord
         csv.Values(record);
         progress.Report(1, 2);
         csv.Story(record);
+        csv.Work(record);
         progress.Report(2, 2);
         to.Write(Encoding.UTF8.GetBytes(csv._built.ToString()));
     }
@@ -156,7 +157,10 @@ internal sealed class CsvRecord
         {
             Add("moved", r.Cause, text: string.Join(", ", r.Items), by: r.By[0]);
         }
+    }
 
+    private void Work(BuildRecord record)
+    {
         foreach (PartTold p in record.Parts)
         {
             Add(
@@ -211,6 +215,11 @@ internal sealed class CsvRecord
                 text: $"{m.Mark.Mark.Name}{beside}{(m.Mark.Reason.Length > 0 ? ": " : "")}{m.Mark.Reason}",
                 by: m.By
             );
+        }
+
+        foreach (string set in record.Clock)
+        {
+            Add("clock", "clock set back", text: set);
         }
 
         foreach (Advice a in record.Advice)

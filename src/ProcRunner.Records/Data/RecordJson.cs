@@ -63,6 +63,7 @@ public static class RecordJson
             ("tools", List(record.Tools.Select(SaidOf))),
             ("notes", List(record.Notes.Select(SaidOf))),
             ("marks", List(record.Marks.Select(Mark))),
+            ("clock", Texts(record.Clock)),
             ("advice", List(record.Advice.Select(a => Json.MapOf(("text", Text(a.Text)), ("from", Text(a.From))))))
         );
     }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ProcRunner.Procedures;
-using ProcRunner.Runs;
 
 namespace ProcRunner.Records.Drawings;
 

@@ -25,6 +25,11 @@ internal static class HistoryPart
             );
         }
 
+        if (record.Clock.Count > 0)
+        {
+            yield return new Block.Notice("The clock was set back during the work", record.Clock, NeedsAttention: true);
+        }
+
         Caution[] cautions = [.. record.Plan.Procedure.Stages[^1].Cautions];
         yield return new Block.Notice(
             "Cautions",

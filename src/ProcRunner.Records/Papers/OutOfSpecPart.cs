@@ -1,5 +1,4 @@
 using ProcRunner.Records.Story;
-using ProcRunner.Runs;
 
 namespace ProcRunner.Records.Papers;
 

@@ -1,5 +1,3 @@
-using ProcRunner.Records.Story;
-
 namespace ProcRunner.Records.Papers;
 
 /// <summary>Sets a record: one page that a customer understands, then the detail.</summary>

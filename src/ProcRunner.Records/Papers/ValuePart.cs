@@ -1,4 +1,3 @@
-using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 
 namespace ProcRunner.Records.Papers;

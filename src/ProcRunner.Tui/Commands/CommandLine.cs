@@ -51,6 +51,8 @@ internal static class CommandLine
             ShowVerb.Create(),
             RecordVerb.Create(),
             VerifyVerb.Create(),
+            ExportVerb.Create(),
+            ImportVerb.Create(),
             PeopleVerb.Create(),
             GaugesVerb.Create(),
             CheckVerb.Create(),

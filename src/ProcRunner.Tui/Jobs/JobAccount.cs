@@ -34,7 +34,7 @@ internal sealed class JobAccount
     public bool IsClosed => Record.IsClosed;
 
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
-    public static (JobAccount? Account, string Fault) Read(StoreReader reader, string jobId)
+    public static (JobAccount? Account, string Fault) Read(ITrailReader reader, string jobId)
     {
         TrailReading trail = reader.ReadTrail(jobId);
         List<RecordEntry> entries = [];
@@ -54,7 +54,7 @@ internal sealed class JobAccount
     }
 
     // A gauge calibrated since then doesn't change what the job was measured with.
-    private static ShopState ShopThen(StoreReader reader, long book) =>
+    private static ShopState ShopThen(ITrailReader reader, long book) =>
         reader
             .ReadTrail(JobId.Shop)
             .Entries.Where(e => e.Entry.Sequence <= book)

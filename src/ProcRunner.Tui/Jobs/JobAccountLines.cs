@@ -91,6 +91,7 @@ internal static class JobAccountLines
             .. Section("Decisions", record.Decisions.Select(d => $"{d.About}, {d.Position}: {d.Text}")),
             .. Section("Sign-offs", record.Marks.Select(Mark)),
             .. Section("Notes", record.Notes.Select(Note)),
+            .. Section("Clock", record.Clock),
         ];
 
     private static IEnumerable<string> Ahead(JobAccount account) =>
