@@ -64,8 +64,8 @@ internal sealed class AdviceBook(
 
     private IEnumerable<Advice> OfConcessions() =>
         cases
-            .Where(c => c.End == CaseEnd.Conceded)
-            .Select(c => new Advice($"{c.Step}, {c.Position}, is used out of spec. {c.Outcome}", "this job"));
+            .Where(c => c is { End: CaseEnd.Conceded, IsCurrent: true })
+            .Select(c => new Advice($"{c.Position} is used out of spec: {c.Fault}. Take it into account.", "this job"));
 
     private FinalValue? ValueOf(string name) => values.FirstOrDefault(v => v.Name == name && v.Position == "head");
 }

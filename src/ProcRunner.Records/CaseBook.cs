@@ -1,3 +1,4 @@
+using ProcRunner.Procedures;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 
@@ -6,9 +7,8 @@ namespace ProcRunner.Records;
 /// <summary>Follows every result out of spec from its first reading to how it was settled.</summary>
 internal sealed class CaseBook(Telling tell)
 {
-    private readonly List<(At At, List<CaseLine> Lines)> _cases = [];
-    private readonly Dictionary<At, List<CaseLine>> _open = [];
-    private readonly Dictionary<List<CaseLine>, (CaseEnd End, string Outcome)> _ends = [];
+    private readonly List<Course> _cases = [];
+    private readonly Dictionary<At, Course> _open = [];
 
     /// <summary>Takes an entry.</summary>
     public void Take(RecordEntry entry, Stamped by)
@@ -23,7 +23,7 @@ internal sealed class CaseBook(Telling tell)
                 case RunEvent.FindingNoted e:
                     Finding(e, by);
                     break;
-                case RunEvent.WayTaken e:
+                case RunEvent.WayTaken { Kind: not (WayKind.Concession or WayKind.Scrap) } e:
                     Add(e.At, $"Decided: {e.Way}{Because(e.Reason)}.{Undone(entry)}", by);
                     break;
                 case RunEvent.Conceded e:
@@ -48,22 +48,37 @@ internal sealed class CaseBook(Telling tell)
     }
 
     /// <summary>The cases, in the order they began.</summary>
-    public IReadOnlyList<Case> All(RunState state) =>
-        [
-            .. _cases.Select(c =>
-            {
-                (CaseEnd end, string outcome) = _ends.TryGetValue(c.Lines, out (CaseEnd, string) ended)
-                    ? ended
-                    : (CaseEnd.Open, NotSettled(state, c.At));
-                return new Case(
-                    tell.Plan.Steps[c.At.Step].FullName,
-                    tell.Plan.PositionName(c.At.Position),
-                    c.Lines,
-                    end,
-                    outcome
-                );
-            }),
-        ];
+    public IReadOnlyList<Case> All(RunState state) => [.. _cases.Select(c => Told(state, c))];
+
+    private Case Told(RunState state, Course course)
+    {
+        Step step = tell.Plan.Steps[course.At.Step];
+        string since = course.End == CaseEnd.Conceded ? Since(state, course.At) : "";
+        return new Case(
+            tell.Plan.Procedure.Stages[step.StageIndex].Name,
+            step.Name,
+            tell.Plan.PositionName(course.At.Position),
+            course.Lines,
+            course.Fault,
+            course.End,
+            (course.Outcome.Length > 0 ? course.Outcome : NotSettled(state, course.At)) + since,
+            since.Length == 0
+        );
+    }
+
+    // A concession holds for the result it was given for; one taken since stands on its own.
+    private string Since(RunState state, At at)
+    {
+        Step step = tell.Plan.Steps[at.Step];
+        if (step.Taking is { } taking && state.Value(taking.Characteristic, at.Position) is { } value)
+        {
+            return value.ByStep == at.Step
+                ? ""
+                : $" It was measured again since, at {tell.Plan.Steps[value.ByStep].FullName}: {value.Value.ToDisplay()}. That value counts now.";
+        }
+
+        return state.Find(at) is { Conceded: true } ? "" : " It was done over since.";
+    }
 
     private static string NotSettled(RunState state, At at) =>
         state.Standing == JobStanding.Scrapped ? "The head was given up."
@@ -76,7 +91,8 @@ internal sealed class CaseBook(Telling tell)
         string words = Telling.Reading(taken.Reading);
         if (!taken.Reading.Good)
         {
-            Begin(taken.At, $"Measured {words}. Out of spec: {string.Join("; ", taken.Reading.Faults)}.", by);
+            string faults = string.Join("; ", taken.Reading.Faults);
+            Begin(taken.At, $"Measured {words}. Out of spec: {faults}.", faults, by);
             return;
         }
 
@@ -101,7 +117,7 @@ internal sealed class CaseBook(Telling tell)
         string what = tell.Plan.Steps[found.At.Step].Subject;
         if (!found.Good)
         {
-            Begin(found.At, $"Inspected {what}: {found.Finding}. Out of spec.", by);
+            Begin(found.At, $"Inspected {what}: {found.Finding}. Out of spec.", $"{what}: {found.Finding}", by);
             return;
         }
 
@@ -109,30 +125,31 @@ internal sealed class CaseBook(Telling tell)
         End(found.At, CaseEnd.Settled, $"Settled: {what}: {found.Finding}.");
     }
 
-    private void Begin(At at, string text, Stamped by)
+    private void Begin(At at, string text, string fault, Stamped by)
     {
-        if (!_open.ContainsKey(at))
+        if (!_open.TryGetValue(at, out Course? course))
         {
-            _cases.Add((at, _open[at] = []));
+            _cases.Add(_open[at] = course = new Course(at));
         }
 
+        (course.Fault, course.End, course.Outcome) = (fault, CaseEnd.Open, "");
         Add(at, text, by);
     }
 
     private void Add(At at, string text, Stamped by)
     {
-        if (_open.TryGetValue(at, out List<CaseLine>? lines))
+        if (_open.TryGetValue(at, out Course? course))
         {
-            lines.Add(new CaseLine(text, by));
+            course.Lines.Add(new CaseLine(text, by));
         }
     }
 
     // A concession can be overtaken by a later reading at the same place, so its case goes on.
     private void End(At at, CaseEnd end, string outcome)
     {
-        if (_open.TryGetValue(at, out List<CaseLine>? lines))
+        if (_open.TryGetValue(at, out Course? course))
         {
-            _ends[lines] = (end, outcome);
+            (course.End, course.Outcome) = (end, outcome);
             if (end != CaseEnd.Conceded)
             {
                 _open.Remove(at);
@@ -150,4 +167,17 @@ internal sealed class CaseBook(Telling tell)
     }
 
     private static string Because(string reason) => reason.Length > 0 ? $", because: {reason}" : "";
+
+    private sealed class Course(At at)
+    {
+        public At At { get; } = at;
+
+        public List<CaseLine> Lines { get; } = [];
+
+        public string Fault { get; set; } = "";
+
+        public CaseEnd End { get; set; }
+
+        public string Outcome { get; set; } = "";
+    }
 }

@@ -48,6 +48,7 @@ internal sealed class CsvRecord
         progress.Report(1, 2);
         csv.Story(record);
         csv.Work(record);
+        csv.Words(record);
         progress.Report(2, 2);
         to.Write(Encoding.UTF8.GetBytes(csv._built.ToString()));
     }
@@ -142,10 +143,16 @@ internal sealed class CsvRecord
         {
             foreach (CaseLine line in told.Lines)
             {
-                Add("out of spec", told.Step, told.Position, text: line.Text, by: line.By);
+                Add("out of spec", $"{told.Stage} / {told.Step}", told.Position, text: line.Text, by: line.By);
             }
 
-            Add("out of spec", told.Step, told.Position, standing: told.End.ToString(), text: told.Outcome);
+            Add(
+                "out of spec",
+                $"{told.Stage} / {told.Step}",
+                told.Position,
+                standing: told.End.ToString(),
+                text: told.Outcome
+            );
         }
 
         foreach (Correction c in record.Corrections)
@@ -196,7 +203,10 @@ internal sealed class CsvRecord
                     : "not in the shop book"
             );
         }
+    }
 
+    private void Words(BuildRecord record)
+    {
         foreach ((string kind, IReadOnlyList<Said> said) in Sayings(record))
         {
             foreach (Said s in said)

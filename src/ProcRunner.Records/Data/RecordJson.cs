@@ -179,8 +179,11 @@ public static class RecordJson
 
     private static Json.Map CaseOf(Case told) =>
         Json.MapOf(
+            ("stage", Text(told.Stage)),
             ("step", Text(told.Step)),
             ("at", Text(told.Position)),
+            ("fault", Text(told.Fault)),
+            ("counts-now", new Json.Flag(told.IsCurrent)),
             (
                 "end",
                 Text(

@@ -14,12 +14,15 @@ internal static class FrontPage
         yield return Identity(record);
         yield return new Block.Heading(2, "In short");
         yield return new Block.Bullets([.. InShort(record)]);
-        Case[] notable = [.. record.Cases.Where(c => c.End is CaseEnd.Conceded or CaseEnd.Open)];
+        Case[] notable =
+        [
+            .. record.Cases.Where(c => c.End is CaseEnd.Open || c is { End: CaseEnd.Conceded, IsCurrent: true }),
+        ];
         if (notable.Length > 0)
         {
             yield return new Block.Notice(
                 "Used out of spec, or not settled",
-                [.. notable.Select(c => $"{c.Step}{PaperMaker.At(c.Position)}: {c.Outcome}")],
+                [.. notable.Select(c => $"{c.About}: {c.Fault}. {c.Outcome}")],
                 NeedsAttention: true
             );
         }
@@ -28,7 +31,7 @@ internal static class FrontPage
         {
             yield return new Block.Picture(plan);
             yield return new Block.Paragraph(
-                $"Lengths in {record.Plan.Head.LengthUnit.Symbol}. Depth: how far the closed valve lies below the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter.",
+                $"Lengths in {record.Plan.Head.LengthUnit.Symbol}. Depth (recession): how far the closed valve lies below the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter.",
                 IsQuiet: true
             );
         }
@@ -107,7 +110,7 @@ internal static class FrontPage
             yield return $"On the way {Counted(settled, "result was", "results were")} out of spec and put right; each stands under \"Out of spec, and what was done\".";
         }
 
-        int conceded = record.Cases.Count(c => c.End == CaseEnd.Conceded);
+        int conceded = record.Cases.Count(c => c is { End: CaseEnd.Conceded, IsCurrent: true });
         if (conceded > 0)
         {
             yield return $"{Counted(conceded, "result is", "results are")} out of spec and used all the same, by a written permission (a concession) that names who gave it and why.";
@@ -156,8 +159,11 @@ internal static class FrontPage
                 : "";
         return inLimits == judged.Length
             ? $"All {PaperMaker.Number(judged.Length)} final values that have limits are within them.{open}"
-            : $"{PaperMaker.Number(inLimits)} of {PaperMaker.Number(judged.Length)} final values that have limits are within them; the others are named below.{open}";
+            : $"{PaperMaker.Number(inLimits)} of {PaperMaker.Number(judged.Length)} final values that have limits are within them. Not within: {string.Join("; ", judged.Where(v => v.Standing != ValueStanding.In).Select(Outside))}.{open}";
     }
+
+    private static string Outside(FinalValue value) =>
+        $"{value.Position} {value.Name} {value.Record.Value.ToDisplay()} ({Telling.Window(value.Record.Judgement)})";
 
     private static string Changed(BuildRecord record) =>
         string.Join(
@@ -176,7 +182,8 @@ internal static class FrontPage
                 .Decisions.Where(d => d.Position != "head" && d.Text != "keep")
                 .Where(d =>
                     !record.Parts.Any(p =>
-                        p.Position == d.Position && p.Part.Contains(d.About, StringComparison.OrdinalIgnoreCase)
+                        p.Position == d.Position
+                        && (p.Part == d.About || p.Part.EndsWith($" {d.About}", StringComparison.Ordinal))
                     )
                 )
                 .GroupBy(d => (d.About, d.Text))

@@ -21,11 +21,19 @@ internal static class OutOfSpecPart
         yield return new Block.Paragraph(
             "Each result outside its limits, from the first reading to how it was settled. The first reading stays on record."
         );
+        if (record.Cases.Any(c => c.Lines.Any(l => l.Text.Contains("shifted by", StringComparison.Ordinal))))
+        {
+            yield return new Block.Paragraph(
+                "\"Shifted by\" means that the limits were moved by the cut of the deck that was still to come, so that the depth is right once the deck has come down.",
+                IsQuiet: true
+            );
+        }
+
         for (int i = 0; i < record.Cases.Count; i++)
         {
             Case told = record.Cases[i];
             string number = PaperMaker.Number(i + 1);
-            yield return new Block.Heading(3, $"Case {number}: {told.Step}{PaperMaker.At(told.Position)}");
+            yield return new Block.Heading(3, $"Case {number}: {told.About}");
             if (WhyOf(record, told) is { Length: > 0 } why)
             {
                 yield return new Block.Paragraph($"Why it matters: {why}.", IsQuiet: true);
@@ -38,7 +46,7 @@ internal static class OutOfSpecPart
             yield return new Block.Notice(
                 EndWord(told.End),
                 [told.Outcome],
-                NeedsAttention: told.End is CaseEnd.Conceded or CaseEnd.Open or CaseEnd.Scrapped
+                NeedsAttention: told.End != CaseEnd.Settled
             );
         }
     }
@@ -53,7 +61,7 @@ internal static class OutOfSpecPart
         };
 
     private static string WhyOf(BuildRecord record, Case told) =>
-        record.Plan.TryStep(told.Step, out int step)
+        record.Plan.TryStep($"{told.Stage} / {told.Step}", out int step)
         && record.Plan.Steps[step] is var found
         && found.Taking is { } taking
         && record.Plan.TryCharacteristic(taking.Characteristic, out int index)

@@ -34,9 +34,9 @@ internal sealed class WebPage
 
     private void Begin(Paper paper)
     {
-        _to.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
-        _to.Raw($"<meta http-equiv=\"Content-Security-Policy\" content=\"{Policy}\">\n");
-        _to.Raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
+        _to.Raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n");
+        _to.Raw($"<meta http-equiv=\"Content-Security-Policy\" content=\"{Policy}\"/>\n");
+        _to.Raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
         _to.Element("title", $"{paper.Title}: {paper.Subject}").Raw("\n<style>\n").Raw(PageStyle.Text);
         _to.Raw("\n</style>\n</head>\n<body>\n");
         if (paper.Across.Length > 0)

@@ -27,7 +27,6 @@ internal static class JobMenu
         [
             MenuItem.Instead("history of a position", () => Positions(session, run)),
             MenuItem.Instead(closed ? "notes" : "notes: read them, write one", () => new NotesScreen(session, run)),
-            MenuItem.Instead("build record: write it to a file", () => new RecordForm(session, run)),
         ];
         if (run.State.Standing == JobStanding.Open)
         {
@@ -40,6 +39,7 @@ internal static class JobMenu
             items.Add(new(() => "take it up again", () => TakeUp(session, run)));
         }
 
+        items.Add(MenuItem.Instead("build record: write it to a file", () => new RecordForm(session, run)));
         return items;
     }
 
