@@ -13,7 +13,7 @@ internal sealed class StoreInFolder : IDisposable
     public StoreInFolder() =>
         Time.SetLocalTimeZone(TimeZoneInfo.CreateCustomTimeZone("t", TimeSpan.FromHours(2), "t", "t"));
 
-    public string Root { get; } = Path.Combine(Directory.CreateTempSubdirectory("procrunner-").FullName, "store");
+    public string Root { get; init; } = Path.Combine(Directory.CreateTempSubdirectory("procrunner-").FullName, "store");
 
     public FakeTimeProvider Time { get; } = new(new DateTimeOffset(2026, 11, 25, 1, 2, 3, 456, TimeSpan.Zero));
 
