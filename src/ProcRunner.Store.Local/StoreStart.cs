@@ -50,7 +50,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
             return StoreFormat.Check(paths);
         }
 
-        if (File.Exists(paths.Format) || paths.JobIds().Any())
+        if (!paths.IsFree())
         {
             return new StoreOpening.AlreadyThere();
         }
