@@ -35,7 +35,10 @@ internal static class OpeningCommand
             Fill(demo, store, jobs, entries);
             long bytes = Directory.GetFiles(Path.Combine(store, "jobs")).Sum(file => new FileInfo(file).Length);
             Console.WriteLine(
-                string.Create(CultureInfo.InvariantCulture, $"{jobs} open jobs, {entries} entries each, {bytes / 1e6:0} MB")
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{jobs} open jobs, {entries} entries each, {bytes / 1e6:0} MB"
+                )
             );
             List<double> opened = [];
             for (int i = 0; i < Times; i++)
@@ -90,7 +93,10 @@ internal static class OpeningCommand
     {
         StoreReader reader = StoreReader.Open(demo).Reader!;
         TrailEntry[] like = [.. reader.ReadTrail(reader.JobIds().Single()).Entries.Select(line => line.Entry)];
-        ReadOnlyMemory<byte>[] texts = [.. like[0].Opening!.Texts.Select(text => (ReadOnlyMemory<byte>)reader.ReadText(text)!)];
+        ReadOnlyMemory<byte>[] texts =
+        [
+            .. like[0].Opening!.Texts.Select(text => (ReadOnlyMemory<byte>)reader.ReadText(text)!),
+        ];
         List<AppendResult.Written> begun = [];
         StoreOpening founding = StoreFolder.Found(
             folder,
