@@ -1,5 +1,6 @@
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
+using ProcRunner.Runs.Doubts;
 using ProcRunner.Shop;
 
 namespace ProcRunner.Runs;
@@ -8,7 +9,12 @@ namespace ProcRunner.Runs;
 internal static class ReadingTaker
 {
     /// <summary>Reads an entry for a step at a position.</summary>
-    public static ReadingResult Read(Deciding on, At at, Taking taking, string text)
+    /// <param name="on">The run and the shop.</param>
+    /// <param name="at">The step.</param>
+    /// <param name="taking">What it takes.</param>
+    /// <param name="text">What was typed.</param>
+    /// <param name="predicted">At a cut, what the readout gives; null elsewhere.</param>
+    public static ReadingResult Read(Deciding on, At at, Taking taking, string text, Exact? predicted = null)
     {
         Characteristic characteristic = on.Plan.Procedure.Characteristics[
             on.Plan.CharacteristicIndex(taking.Characteristic)
@@ -45,10 +51,32 @@ internal static class ReadingTaker
                 new RunEvent.EntryQuestioned(at, text, q.Why, q.Meanings)
             ),
             EntryResult.Unreadable bad => Refused($"Read {bad.WhatWasRead}; expected {bad.Expected}.", bad.WhatToDo),
-            EntryResult.Taken taken => Judge(on, at, taking, characteristic, limits, taken, gauge, chosen),
+            EntryResult.Taken taken => Doubted(
+                Judge(on, at, taking, characteristic, limits, taken, gauge, chosen),
+                reading => new Seen
+                {
+                    On = on,
+                    At = at,
+                    Of = characteristic,
+                    Limits = limits,
+                    Reading = reading,
+                    Gauge = gauge,
+                    Predicted = predicted,
+                },
+                before => EntryText.Parse(before, field)
+            ),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }
+
+    private static ReadingResult Doubted(
+        ReadingResult result,
+        Func<TakenReading, Seen> seen,
+        Func<string, EntryResult> parse
+    ) =>
+        result is ReadingResult.Taken taken && ReadingDoubts.Of(seen(taken.Reading), parse) is { } question
+            ? new ReadingResult.Questioned(question)
+            : result;
 
     private static ReadingResult Judge(
         Deciding on,
