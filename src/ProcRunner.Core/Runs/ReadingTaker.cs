@@ -124,6 +124,10 @@ internal static class ReadingTaker
         return notYet.Length > 0 ? Refused(notYet) : new ReadingResult.Taken(reading with { Worked = worked }, chosen);
     }
 
+    // How far over its limit a value that is only recorded may be before it looks like a slip of the point: parts come worn,
+    // so three times further than one that is judged. Common practice, no source.
+    private static readonly Rational Worn = Rational.FromInteger(3);
+
     // A window open at one end is closed with the head spec's own limit of that name, so that a lost point shows there too.
     // Limits worked out from readings can cross: then nothing passes, and there is nothing to expect either.
     private static FieldHint Field(RunState state, Characteristic characteristic, At at, int places, Limits limits)
@@ -131,10 +135,14 @@ internal static class ReadingTaker
         Unit unit = characteristic.UnitOn(state.Plan.Head);
         (Quantity? specLow, _, Quantity? specHigh) = LimitFinder.Figures(state, characteristic.Name, at.Position);
         Quantity? low = Hint(limits.Low, unit) ?? Hint(limits.High is null ? null : ExactOf(specLow), unit);
-        Quantity? high = Hint(limits.High, unit) ?? Hint(limits.Low is null ? null : ExactOf(specHigh), unit);
+        Quantity? high =
+            Hint(limits.High, unit) ?? Hint(limits.Low is null ? Farthest(specHigh) : ExactOf(specHigh), unit);
         bool crossed = low is { } from && high is { } to && from.CompareTo(to) > 0;
         return crossed ? new FieldHint(unit, places, places) : new FieldHint(unit, places, places, low, high);
     }
+
+    private static Exact? Farthest(Quantity? high) =>
+        high is { Value: > 0 } end ? new Exact(Exact.Of(end).Value * Worn, end.Dimension) : null;
 
     private static Exact? ExactOf(Quantity? quantity) => quantity is { } value ? Exact.Of(value) : null;
 

@@ -82,7 +82,5 @@ internal static class OddDoubt
         && seen.On.Plan.Steps.Where(step => step is { Work: StepWork.Decide, OfHead: false })
             .Select(step => step.Subject)
             .Distinct()
-            .All(subject =>
-                seen.State.ChoiceOf(subject, seen.At.Position) == seen.State.ChoiceOf(subject, other)
-            );
+            .All(subject => seen.State.ChoiceOf(subject, seen.At.Position) == seen.State.ChoiceOf(subject, other));
 }

@@ -37,10 +37,12 @@ internal sealed record Seen
 
     /// <summary>
     /// The latest value here that another step took and nothing has moved since, or null. One that this very step took
-    /// counts for nothing: it is being taken again.
+    /// counts for nothing: it is being taken again. Nor does any to a correction: it may be of an entry before that one.
     /// </summary>
     public ValueRecord? Before =>
-        State.Value(Of.Name, Of.OfHead ? Runs.At.Head : At.Position) is { Stale: false } value && value.ByStep != At.Step
+        !On.Corrects
+        && State.Value(Of.Name, Of.OfHead ? Runs.At.Head : At.Position) is { Stale: false } value
+        && value.ByStep != At.Step
             ? value
             : null;
 

@@ -121,8 +121,9 @@ internal static class TurnDoubt
         {
             Rational apart = Seen.Apart(value, expected);
             string turns =
-                apart == one ? $"one turn of gauge {seen.Gauge!.Id}"
-                : $"about one turn of gauge {seen.Gauge!.Id}, {seen.Gauge.Turn}";
+                apart == one
+                    ? $"one turn of gauge {seen.Gauge!.Id}"
+                    : $"about one turn of gauge {seen.Gauge!.Id}, {seen.Gauge.Turn}";
             return $"{seen.Text(apart)} ({turns}) {(value > expected ? "more" : "less")}";
         }
 
