@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using LiteDB;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;
 
@@ -15,23 +14,22 @@ namespace ProcRunner.Store.Local;
 /// </remarks>
 public sealed class SearchIndex
 {
-    private readonly StorePaths _paths;
-    private readonly IndexProjection _projection;
+    private readonly IndexFile _file;
 
-    internal SearchIndex(StorePaths paths, IndexProjection projection)
-    {
-        _paths = paths;
-        _projection = projection;
-    }
+    internal SearchIndex(StorePaths paths, IndexProjection projection) => _file = new(paths, projection);
 
     /// <summary>Told how many jobs of how many have been read while the index is brought up to the trails.</summary>
-    public Action<int, int>? Progress { get; set; }
+    public Action<int, int>? Progress
+    {
+        get => _file.Progress;
+        set => _file.Progress = value;
+    }
 
     /// <summary>What went wrong with the index last, null when nothing did.</summary>
-    public string? Trouble { get; private set; }
+    public string? Trouble => _file.Trouble;
 
     /// <summary>Brings the index up to the trails; false when that fails, with <see cref="Trouble"/> saying why.</summary>
-    public bool TryRefresh() => Use<bool>(static _ => true);
+    public bool TryRefresh() => _file.TryRefresh();
 
     /// <summary>All jobs, the latest activity first; empty when the index can't be used.</summary>
     public ImmutableArray<IndexedJob> All() => Search("");
@@ -78,110 +76,5 @@ public sealed class SearchIndex
 
     private static ImmutableArray<T> OrEmpty<T>(ImmutableArray<T> found) => found.IsDefault ? [] : found;
 
-    private T? Use<T>(Func<LiteDatabase, T> query)
-    {
-        using FileStream? held = IndexLock.Take(_paths.IndexLock);
-        if (held is null)
-        {
-            Trouble = "the index is in use";
-            return default;
-        }
-
-        // What damage does inside LiteDB can't be foreseen, and none of it matters: the second time the index is new.
-        for (int attempt = 1; ; attempt++)
-        {
-            try
-            {
-                if (attempt == 2 || !IndexSum.Matches(_paths))
-                {
-                    IndexSum.Clear(_paths);
-                }
-
-                BringUp();
-                using LiteDatabase database = Open(readOnly: true);
-                T found = query(database);
-                Trouble = null;
-                return found;
-            }
-            catch (Exception e) when (attempt == 1 && e is not OutOfMemoryException)
-            {
-                Trouble = e.Message;
-            }
-            catch (Exception e) when (e is LiteException || Disk.IsTrouble(e))
-            {
-                Trouble = e.Message;
-                return default;
-            }
-        }
-    }
-
-    private void BringUp()
-    {
-        bool isNew = !File.Exists(_paths.Index);
-        ImmutableArray<IndexChange> changes = FindChanges(isNew);
-        if (changes.IsEmpty && !isNew)
-        {
-            return;
-        }
-
-        IndexSum.Forget(_paths);
-        using (LiteDatabase database = Open(readOnly: false))
-        {
-            IndexDocuments.Prepare(database);
-            var reader = new StoreReader(_paths);
-            int done = 0;
-            foreach (IndexChange change in changes)
-            {
-                IndexDocuments.Remove(database, change.JobId);
-                if (change.State is { } state)
-                {
-                    IEnumerable<TrailEntry> entries = reader.ReadTrail(change.JobId).Entries.Select(line => line.Entry);
-                    IndexDocuments.Write(database, change.JobId, state, _projection(change.JobId, entries));
-                }
-
-                Progress?.Invoke(++done, changes.Length);
-            }
-        }
-
-        IndexSum.Write(_paths);
-    }
-
-    private ImmutableArray<IndexChange> FindChanges(bool isNew)
-    {
-        var there = _paths
-            .JobIds()
-            .ToDictionary(id => id, id => TrailTip.Read(_paths.Trail(id)), StringComparer.Ordinal);
-        Dictionary<string, TrailTip> recorded = [];
-        if (!isNew)
-        {
-            using LiteDatabase database = Open(readOnly: true);
-            recorded = IndexDocuments.Tips(database);
-        }
-
-        return
-        [
-            .. there
-                .Where(pair => recorded.GetValueOrDefault(pair.Key) != pair.Value)
-                .Select(pair => new IndexChange(pair.Key, pair.Value)),
-            .. recorded.Keys.Where(id => !there.ContainsKey(id)).Select(id => new IndexChange(id, null)),
-        ];
-    }
-
-    private LiteDatabase Open(bool readOnly)
-    {
-        if (!readOnly && !File.Exists(_paths.Index))
-        {
-            Disk.OpenShared(_paths.Index, FileMode.CreateNew, FileAccess.Write, FileShare.None).Dispose();
-        }
-
-        return new(
-            new ConnectionString
-            {
-                Filename = _paths.Index,
-                Connection = ConnectionType.Direct,
-                ReadOnly = readOnly,
-                Collation = Collation.Binary,
-            }
-        );
-    }
+    private T? Use<T>(Func<LiteDatabase, T> query) => _file.Use(query);
 }

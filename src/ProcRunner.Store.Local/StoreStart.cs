@@ -1,4 +1,5 @@
 using ProcRunner.Shop;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;
@@ -28,9 +29,9 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
 
             opening ??= OpenHeld(newName, held!);
         }
-        catch (Exception e) when (Disk.IsTrouble(e))
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
-            opening = new StoreOpening.Unusable(e.Message);
+            opening = new StoreOpening.Unusable(DiskTrouble.InWords(e));
         }
         finally
         {
@@ -55,7 +56,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
             return new StoreOpening.AlreadyThere();
         }
 
-        Disk.MakeFolder(paths.Root);
+        Folders.Make(disk, paths.Root);
         return null;
     }
 
@@ -81,7 +82,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
             return new StoreOpening.BookBroken(verdict);
         }
 
-        var store = new LocalStore(paths, disk, settings, held, book, shop);
+        var store = new LocalStore(paths, disk, settings, OpenLock, held, book, shop);
         if (CatchUp(store) is AppendResult.Failed failed)
         {
             store.Dispose();
@@ -96,8 +97,10 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
     // The format file comes last: until it is there, the folder is no store and can be founded again.
     private void Found(string name)
     {
-        Disk.MakeFolder(paths.Jobs);
-        Disk.MakeFolder(paths.Texts);
+        disk.MakeFolder(paths.Root);
+        Folders.FlushName(disk, paths.Root);
+        Folders.Make(disk, paths.Jobs);
+        Folders.Make(disk, paths.Texts);
         DateTimeOffset now = settings.Time.GetUtcNow();
         var entry = new TrailEntry
         {
@@ -119,7 +122,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
     {
         foreach (string folder in (string[])[paths.Root, paths.Jobs, paths.Texts])
         {
-            Disk.MakeFolder(folder);
+            Folders.Make(disk, folder);
             foreach (string file in Directory.GetFiles(folder, "*" + StorePaths.Temporary))
             {
                 File.Delete(file);
@@ -141,12 +144,29 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         }
 
         ShopState shop = ShopState.Empty;
+        List<(TrailEntry, Digest)> entries = [];
         using (FileStream file = Disk.OpenForReading(paths.Book))
         {
-            TrailCheck.Verify(file, JobId.Shop, (entry, digest) => shop = shop.After(entry, digest));
+            TrailCheck.Verify(
+                file,
+                JobId.Shop,
+                (entry, digest) =>
+                {
+                    shop = shop.After(entry, digest);
+                    entries.Add((entry, digest));
+                }
+            );
         }
 
-        var book = new AppendOnlyFile(disk, paths.Book, summary.Length);
+        // What is only to be known for ever is verify's to say; what nobody signed for is said at every start.
+        _findings.AddRange(
+            PeopleCheck
+                .Of(entries)
+                .Where(f => f.IsBroken)
+                .Select(f => new StoreFinding(JobId.Shop, true, f.Entry, SafeText.Show(f.Text)))
+        );
+
+        var book = new AppendOnlyFile(disk, paths.Book, JobId.Shop, summary.Length, summary.Last);
         return (new(JobId.Shop, book, summary.Entries, summary.Last, isClosedOut: false), shop, summary.Verdict);
     }
 

@@ -41,7 +41,7 @@ internal sealed class ShopBench : IDisposable
         );
         Store = ((StoreOpening.Opened)opening).Store;
         reader = Store.Reader;
-        Desk = new ShopDesk(Store, Fill, rounds: 1);
+        Desk = new ShopDesk(Store, Fill, rounds: 1, Time);
         Session = new ShopSession(
             Store,
             Folder,
