@@ -43,7 +43,7 @@ internal static class SwapDoubt
 
         string[] names = [.. fitting.Select(f => seen.On.Plan.PositionName(f.Position))];
         return new Doubt(
-            $"Read {seen.Reading.Value}; {seen.NameOf(before)} here {before.Value}, but {fitting[0].Found} as found at {names[0]}"
+            $"Read {seen.Reading.Value}; {Seen.NameOf(before)} here {before.Value}, but {fitting[0].Found} as found at {names[0]}"
                 + $"{(names.Length > 1 ? $" (and near it at {Seen.Names(names[1..])})" : "")}. Are parts swapped, or is this another position?",
             by
         );

@@ -34,7 +34,7 @@ internal static class TurnDoubt
         {
             { Predicted: { } predicted } => turning.Off(predicted.Value, "the readout gives,"),
             { Before: { } before } when Seen.Apart(seen.Value, Seen.Base(before.Value)) <= about => null,
-            { Before: { } before } => turning.Off(Seen.Base(before.Value), $"{seen.NameOf(before)},")
+            { Before: { } before } => turning.Off(Seen.Base(before.Value), $"{Seen.NameOf(before)},")
                 ?? turning.OfLimits(),
             _ => turning.OfLimits(),
         };

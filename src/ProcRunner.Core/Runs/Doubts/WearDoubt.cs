@@ -20,7 +20,7 @@ internal static class WearDoubt
         bool larger = seen.Of.Wears == Wear.Larger;
         Rational by = Seen.By(seen.Of.Doubts.AgainstWear, seen.Noise);
         return seen.Before is { } before
-            ? Against(seen, larger, by, Seen.Base(before.Value), $"{seen.NameOf(before)},")
+            ? Against(seen, larger, by, Seen.Base(before.Value), $"{Seen.NameOf(before)},")
             : OfNew(seen, larger, by);
     }
 
