@@ -49,9 +49,9 @@ internal static class Hostile
         foreach (string line in File.ReadLines(RepoRoot.PathOf("procedures/demo/pump-four.entries")))
         {
             int because = line.IndexOf(" because ", StringComparison.Ordinal);
-            int lot = line.IndexOf(", lot ", StringComparison.Ordinal);
+            bool isPart = line.Contains(", lot ", StringComparison.Ordinal);
             yield return because >= 0 ? line[..because] + " because " + OneLine(number++)
-            : lot >= 0 ? $"{OneLine(number++).Replace(',', ';')}, lot {OneLine(number++)}"
+            : isPart ? $"{OneLine(number++).Replace(',', ';')}, lot {OneLine(number++)}"
             : line;
             if (line.StartsWith("@ teardown / recession", StringComparison.Ordinal))
             {
