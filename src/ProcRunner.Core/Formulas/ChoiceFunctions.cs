@@ -49,7 +49,10 @@ internal static class ChoiceFunctions
             Parameters = [new("value", Value), new("fallback", Value)],
             Gives = new FormulaGives.LikeLast(),
             Summary = "a value, or another while it is not known",
-            Details = "The fallback stands in for a value not known yet, never for one that can't be worked out.",
+            Details =
+                "The fallback stands in for a value not known yet, never for one that can't be worked out. "
+                + "A value that must be taken again counts as not known, so that no step waits for one behind it; the working "
+                + "shows ? in its place.",
             Relation = "value, if it is known; else fallback",
             Source = Definition,
             Examples = [new("else('0.5 mm', '0 mm')", "0.5 mm")],

@@ -38,8 +38,8 @@ public static class FormulaLanguagePage
         along. Two temperatures are not added; their difference is a temperature difference, in K.
 
         A name whose value is not known yet leaves the whole formula not known yet, unless `else`, `known`, `if`, `and` or `or`
-        keeps it from being looked at. In a job a value that must be taken again counts as not known, so that nothing is worked
-        out from it: `else` then takes its fallback, and the working says so. Only conditions still see it. Division by zero and the like has no result; the program says why.
+        keeps it from being looked at. A value that must be taken again counts as not known yet; only conditions still see it.
+        Division by zero and the like has no result; the program says why.
 
         ## Operators
 

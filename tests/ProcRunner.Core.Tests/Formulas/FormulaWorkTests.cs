@@ -269,8 +269,8 @@ public class FormulaWorkTests
             // A formula has no unit of its own, so amounts within words are metric.
             string metric = expected switch
             {
-                "0.06 in" => "1.524 mm",
-                "0.03 in + 0.015 in" => "0.762 mm + 0.381 mm",
+                "0.060 in" => "1.5240 mm",
+                "0.030 in + 0.015 in" => "0.762 mm + 0.381 mm",
                 _ => expected,
             };
             Assert.Equal(new FormulaValue.Word(metric), bench.Value(text));

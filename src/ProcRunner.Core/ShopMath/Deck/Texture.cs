@@ -6,8 +6,14 @@ namespace ProcRunner.ShopMath;
 /// <param name="RaMicrometres">Mean of the absolute heights.</param>
 /// <param name="RqMicrometres">Root of the mean square height.</param>
 /// <param name="RtMicrometres">Highest peak to deepest valley.</param>
-public sealed record Texture(double RaMicrometres, double RqMicrometres, double RtMicrometres)
+/// <param name="RzMicrometres">
+/// Mean over five sampling lengths, equal parts of the evaluation length, of highest peak to deepest valley within each; null
+/// for fewer than two heights in each.
+/// </param>
+public sealed record Texture(double RaMicrometres, double RqMicrometres, double RtMicrometres, double? RzMicrometres)
 {
+    private const int SamplingLengths = 5;
+
     /// <summary>The names a roughness goes by; a figure of one says nothing about another.</summary>
     public static IReadOnlyList<string> Parameters { get; } = ["Ra", "Rq", "Rz", "Rt"];
 
@@ -28,8 +34,23 @@ public sealed record Texture(double RaMicrometres, double RqMicrometres, double 
         return new Texture(
             heightsMicrometres.Average(one => Math.Abs(one - mean)),
             Math.Sqrt(heightsMicrometres.Average(one => (one - mean) * (one - mean))),
-            heightsMicrometres.Max() - heightsMicrometres.Min()
+            heightsMicrometres.Max() - heightsMicrometres.Min(),
+            heightsMicrometres.Count >= 2 * SamplingLengths ? Rz(heightsMicrometres) : null
         );
+    }
+
+    private static double Rz(IReadOnlyList<double> heights)
+    {
+        double sum = 0;
+        for (int part = 0; part < SamplingLengths; part++)
+        {
+            int from = part * heights.Count / SamplingLengths;
+            int to = (part + 1) * heights.Count / SamplingLengths;
+            double[] within = [.. heights.Skip(from).Take(to - from)];
+            sum += within.Max() - within.Min();
+        }
+
+        return sum / SamplingLengths;
     }
 
     /// <summary>

@@ -7,6 +7,7 @@ internal static class TextureWork
 {
     private const string Family = "deck";
     private static readonly WorkTakes Height = new WorkTakes.Amount(Units.Micrometre);
+    private static readonly WorkTakes Length = new WorkTakes.Amount(Units.Millimetre);
     private static readonly WorkTakes Parameter = new WorkTakes.Word(Texture.Parameters);
 
     public static IReadOnlyList<WorkFunction> Table { get; } =
@@ -91,11 +92,19 @@ internal static class TextureWork
         {
             Name = "texture-profile",
             Family = Family,
-            Summary = "Ra, Rq and Rt of a profile's heights",
-            Details = "Heights at equal steps over one evaluation length, waviness already filtered out.",
-            Parameters = [new("heights", new WorkTakes.Amounts(Units.Micrometre, 2), "at equal steps")],
-            Source = "ISO 21920-2, earlier ISO 4287 (from memory)",
-            Gives = WorkGives.Of(Dimension.OfLength, "Ra", "Rq", "Rt"),
+            Summary = "Ra, Rq, Rz and Rt of a profile's heights",
+            Details =
+                "Heights at equal steps. With spacing and cut-off waviness is filtered out first, and half a cut-off is dropped at "
+                + "each end; without them the heights are taken as filtered. What is left is one evaluation length; Rz is the mean "
+                + "over its five sampling lengths and needs ten heights.",
+            Parameters =
+            [
+                new("heights", new WorkTakes.Amounts(Units.Micrometre, 2), "at equal steps"),
+                new("spacing", Length, "from one height to the next", IsOptional: true),
+                new("cut-off", Length, "of the Gaussian filter", IsOptional: true),
+            ],
+            Source = "ISO 21920-2, earlier ISO 4287; filter: ISO 16610-21 (from memory)",
+            Gives = WorkGives.Of(Dimension.OfLength, "Ra", "Rq", "Rz", "Rt"),
             Examples =
             [
                 new(
@@ -108,18 +117,18 @@ internal static class TextureWork
                     "Ra=40 \u00B5in; Rt=80 \u00B5in",
                     "square profile of amplitude A: A, 2A"
                 ),
+                new(
+                    "heights=1 -1 2 -2 3 -3 2 -2 1 -1 um",
+                    "Rz=3.6 \u00B5m; Rt=6 \u00B5m",
+                    "by hand: (2 + 4 + 6 + 4 + 2) / 5"
+                ),
+                new(
+                    "heights=1 -1 1 -1 1 -1 1 -1 1 -1 1 -1 um; spacing=0.1 mm; cut-off=0.5 mm",
+                    "Ra=0.973737035 \u00B5m; Rt=1.947534822 \u00B5m",
+                    "the filter's weights summed in another language"
+                ),
             ],
-            Work = all =>
-                Texture
-                    .Of([.. all.Amounts("heights").Select(one => one.In(Units.Micrometre).ToDouble())])
-                    .Then(texture =>
-                    {
-                        Working working = new(all);
-                        Add(working, "Ra", "mean of |height - mean|", texture.RaMicrometres);
-                        Add(working, "Rq", "root of the mean of (height - mean) squared", texture.RqMicrometres);
-                        Add(working, "Rt", "highest less lowest of {heights}", texture.RtMicrometres);
-                        return working.Done();
-                    }),
+            Work = Profile,
         },
         new()
         {
@@ -156,6 +165,40 @@ internal static class TextureWork
                     }),
         },
     ];
+
+    private static ShopResult<WorkAnswer> Profile(WorkArguments all)
+    {
+        if (all.Has("spacing") != all.Has("cut-off"))
+        {
+            (string given, string missing) = all.Has("spacing") ? ("spacing", "cut-off") : ("cut-off", "spacing");
+            return new ShopFault(missing, "nothing", $"the filter needs it beside the {given}");
+        }
+
+        double[] heights = [.. all.Amounts("heights").Select(one => one.In(Units.Micrometre).ToDouble())];
+        return (
+            all.Has("cut-off")
+                ? GaussianFilter.Roughness(
+                    heights,
+                    all.In("spacing", Units.Millimetre),
+                    all.In("cut-off", Units.Millimetre)
+                )
+                : heights
+        )
+            .Then(Texture.Of)
+            .Then(texture =>
+            {
+                Working working = new(all);
+                Add(working, "Ra", "mean of |height - mean|", texture.RaMicrometres);
+                Add(working, "Rq", "root of the mean of (height - mean) squared", texture.RqMicrometres);
+                if (texture.RzMicrometres is { } rz)
+                {
+                    Add(working, "Rz", "mean of highest less lowest in each fifth of {heights}", rz);
+                }
+
+                Add(working, "Rt", "highest less lowest of {heights}", texture.RtMicrometres);
+                return working.Done();
+            });
+    }
 
     private static void Add(Working working, string name, string formula, double micrometres) =>
         working.Step(name, formula, micrometres, Units.Micrometre, Units.Microinch);

@@ -37,12 +37,12 @@ internal static class ShimWork
             [
                 new(
                     "measured=1.762 in; wanted=1.700 in; tolerance=0.005 in; drawer=0.015 0.030 0.060 in; stack-limit=0.060 in",
-                    "shims=0.06 in; height=1.702 in",
+                    "shims=0.060 in; height=1.702 in",
                     "thicknesses and limit as sold; worked by hand"
                 ),
                 new(
                     "measured=1.745 in; wanted=1.700 in; tolerance=0.005 in; drawer=0.015 0.030 0.060 in; stack-limit=0.060 in",
-                    "shims=0.03 in + 0.015 in; height=1.700 in",
+                    "shims=0.030 in + 0.015 in; height=1.700 in",
                     "worked by hand"
                 ),
             ],
@@ -81,13 +81,15 @@ internal static class ShimWork
                 return working.Done();
             });
 
+    private static Unit UnitOf(WorkArguments all) => all.IsInch ? Units.Inch : Units.Millimetre;
+
     private static string Words(ShimPack stack, WorkArguments all) =>
         stack.Shims.Count == 0
             ? "no shim"
             : string.Join(
                 " + ",
                 stack.Shims.Select(one =>
-                    WorkFigure.Of("", one, all.IsInch ? Units.Inch : Units.Millimetre)?.Text ?? Allowed.Show(one)
+                    WorkFigure.Of("", one, UnitOf(all), all.PlacesIn(UnitOf(all)))?.Text ?? Allowed.Show(one)
                 )
             );
 }

@@ -104,6 +104,15 @@ public sealed class WorkArguments
         return read;
     }
 
+    /// <summary>The most places after the point that any argument in a unit was given to; 0 where none is in it.</summary>
+    public int PlacesIn(Unit unit) =>
+        _amounts
+            .Values.SelectMany(all => all)
+            .Where(one => one.Unit == unit)
+            .Select(one => (int)one.Value.Scale)
+            .DefaultIfEmpty(0)
+            .Max();
+
     /// <summary>Whether it was given.</summary>
     public bool Has(string name) => _texts.ContainsKey(name);
 

@@ -21,7 +21,11 @@ public sealed record WorkFigure(string Name, Quantity? Value, string Text)
     public static WorkFigure OfWords(string name, string words) => new(name, null, words);
 
     /// <summary>An amount in a unit; null if it is too large to be written.</summary>
-    public static WorkFigure? Of(string name, Exact amount, Unit unit)
+    /// <param name="name">What it is.</param>
+    /// <param name="amount">The amount.</param>
+    /// <param name="unit">The unit shown.</param>
+    /// <param name="places">After the point, shown at least where the amount has an end: those of what was given.</param>
+    public static WorkFigure? Of(string name, Exact amount, Unit unit, int places = 0)
     {
         Rational value = amount.In(unit);
         if (
@@ -30,7 +34,11 @@ public sealed record WorkFigure(string Name, Quantity? Value, string Text)
             && Math.Abs(value.ToDouble()) < Math.Pow(10, MostExactDigits - exact.Scale)
         )
         {
-            Quantity whole = new(exact, unit);
+            // A sum takes over the places of its parts; adding 0 changes no amount.
+            Quantity whole = new(
+                exact + new decimal(0, 0, 0, false, (byte)Math.Clamp(places, 0, MostExactPlaces)),
+                unit
+            );
             return new WorkFigure(name, whole, whole.ToString()) { Amount = amount };
         }
 

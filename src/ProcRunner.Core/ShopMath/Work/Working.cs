@@ -51,7 +51,7 @@ internal sealed class Working
     public void Step(string name, string formula, Exact amount, Unit metric, Unit inch, bool isResult = true)
     {
         Unit unit = _arguments.IsInch ? inch : metric;
-        if (WorkFigure.Of(name, amount, unit) is { } figure)
+        if (WorkFigure.Of(name, amount, unit, _arguments.PlacesIn(unit)) is { } figure)
         {
             Add(figure, formula, isResult);
         }

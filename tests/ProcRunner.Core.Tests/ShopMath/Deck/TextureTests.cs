@@ -19,6 +19,12 @@ public class TextureTests
 
     [Theory]
     [InlineData("texture-profile", "heights=1 um", "heights")]
+    [InlineData("texture-profile", "heights=1 2 3 um; spacing=0.1 mm", "cut-off")]
+    [InlineData("texture-profile", "heights=1 2 3 um; cut-off=0.8 mm", "spacing")]
+    [InlineData("texture-profile", "heights=1 2 3 um; spacing=0.1 mm; cut-off=0.8 mm", "heights")]
+    [InlineData("texture-profile", "heights=1 2 3 um; spacing=0.5 mm; cut-off=0.8 mm", "spacing")]
+    [InlineData("texture-profile", "heights=1 2 3 um; spacing=0 mm; cut-off=0.8 mm", "spacing")]
+    [InlineData("texture-profile", "heights=1 2 3 um; spacing=0.1 mm; cut-off=0 mm", "cut-off")]
     [InlineData("texture-cut-off", "ra=11 um", "ra")]
     [InlineData("texture-cut-off", "ra=0.02 um", "ra")]
     [InlineData("texture-unit", "value=1 um; parameter=roughness", "parameter")]
@@ -30,6 +36,52 @@ public class TextureTests
     [InlineData("deck-wedge", "thickness=127 mm", "thickness")]
     public void What_can_not_be_is_refused_by_name(string function, string given, string argument) =>
         Assert.Equal(argument, WorkBench.Fault(function, given).Argument);
+
+    // ISO 16610-21: a wave as long as the cut-off is halved; of a wavelength w, 2^-(cut-off/w)^2 goes into the mean line.
+    [Theory]
+    [InlineData(0.8, 0.5)]
+    [InlineData(0.4, 0.9375)]
+    [InlineData(1.6, 0.1591035847)]
+    [InlineData(0.2, 0.9999847412)]
+    [InlineData(8, 0.0069075045)]
+    public void The_filter_leaves_of_a_wave_what_its_length_says(double wavelengthMillimetres, double left)
+    {
+        const double Spacing = 0.001;
+        const double CutOff = 0.8;
+        double[] wave =
+        [
+            .. Enumerable
+                .Range(0, 20_000)
+                .Select(i => 3 * Math.Cos(2 * Math.PI * (i - 10_000) * Spacing / wavelengthMillimetres)),
+        ];
+        Assert.True(GaussianFilter.Roughness(wave, Spacing, CutOff).TryGet(out IReadOnlyList<double>? rough, out _));
+        Assert.Equal(20_000 - 800, rough.Count);
+
+        // The middle of the wave is a crest, far from the ends.
+        Assert.Equal(3 * left, rough[10_000 - 400], 4);
+    }
+
+    [Fact]
+    public void The_filter_takes_a_straight_slope_away_whole()
+    {
+        double[] slope = [.. Enumerable.Range(0, 200).Select(i => 5 + (0.3 * i))];
+        Assert.True(GaussianFilter.Roughness(slope, 0.05, 0.8).TryGet(out IReadOnlyList<double>? rough, out _));
+        Assert.All(rough.Skip(8).Take(rough.Count - 16), one => Assert.Equal(0, one, 9));
+    }
+
+    // Five sampling lengths of equal waves: each has the whole height, and so has their mean.
+    [Fact]
+    public void Rz_of_equal_waves_is_their_height_and_of_one_high_peak_a_fifth()
+    {
+        double[] waves = [.. Enumerable.Range(0, 1000).Select(i => Math.Sin(2 * Math.PI * (i + 0.5) / 100))];
+        Assert.True(Texture.Of(waves).TryGet(out Texture? even, out _));
+        Assert.Equal(2, even.RzMicrometres!.Value, 0.0011);
+        double[] peak = new double[1000];
+        peak[500] = 10;
+        Assert.True(Texture.Of(peak).TryGet(out Texture? high, out _));
+        Assert.Equal(2, high.RzMicrometres!.Value, 12);
+        Assert.Equal(10, high.RtMicrometres, 12);
+    }
 
     private static void Holds(Func<double, double> height, double ra, double rq)
     {

@@ -58,7 +58,7 @@ public class ShimChoiceTests
         WorkBench.Gives(
             "spring-shims",
             "measured=1.760 in; wanted=1.700 in; tolerance=0.001 in; drawer=0.015 0.030 0.060 in; stack-limit=0.060 in",
-            "shims=0.06 in; others that fit=0.03 in + 0.03 in or 0.03 in + 0.015 in + 0.015 in or 0.015 in + 0.015 in + 0.015 in + 0.015 in"
+            "shims=0.060 in; others that fit=0.030 in + 0.030 in or 0.030 in + 0.015 in + 0.015 in or 0.015 in + 0.015 in + 0.015 in + 0.015 in"
         );
     }
 

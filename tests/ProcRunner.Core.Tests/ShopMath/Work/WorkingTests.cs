@@ -105,4 +105,24 @@ public class WorkingTests
     [InlineData(double.PositiveInfinity)]
     public void What_is_no_number_does_not_become_one(double value) =>
         Assert.False(TwelveDigits.TryRound(value, out _));
+
+    // What comes out of thousandths is shown to thousandths, a trailing nought included; what has no end, to six digits.
+    [Theory]
+    [InlineData(
+        "spring-shims",
+        "measured=1.760 in; wanted=1.700 in; tolerance=0.005 in; drawer=0.030 0.060 in; stack-limit=0.060 in",
+        "needed",
+        "0.060 in"
+    )]
+    [InlineData("target-bore", "part=38.100 mm; interference=0.1 mm", "bore", "38.000 mm")]
+    [InlineData("target-bore", "part=1.500 in; interference=0.0020 in", "bore", "1.4980 in")]
+    [InlineData("target-bore", "part=1.500 in; interference=0.0508 mm", "bore", "1.498 in")]
+    [InlineData("sink-from-face", "removed=0.10 mm; face-angle=60 deg", "sink", "0.20 mm")]
+    [InlineData("sink-from-face", "removed=0.10 mm; face-angle=45 deg", "sink", "0.141421 mm")]
+    public void A_result_is_shown_to_the_places_that_were_given(
+        string function,
+        string given,
+        string name,
+        string text
+    ) => Assert.Equal(text, WorkBench.Answer(function, given).Find(name)!.Text);
 }
