@@ -25,6 +25,9 @@ internal sealed record StorePaths(string Root)
 
     public string Texts => Path.Combine(Root, "texts");
 
+    /// <summary>Jobs from elsewhere, each in the file it came in.</summary>
+    public string Imported => Path.Combine(Root, "imported");
+
     public string Index => Path.Combine(Root, "index.db");
 
     /// <summary>LiteDB's own log beside the index; left over only after a crash.</summary>
@@ -62,6 +65,24 @@ internal sealed record StorePaths(string Root)
     {
         using FileStream file = Disk.OpenForReading(Trail(of));
         return TrailCheck.Summarise(file, of);
+    }
+
+    /// <summary>True when there is nothing in the folder but what a founding that was cut off leaves.</summary>
+    public bool IsFree()
+    {
+        string[] left =
+        [
+            Lock,
+            Holder,
+            Book,
+            Jobs,
+            Texts,
+            Book + Temporary,
+            Format + Temporary,
+            Path.Combine(Root, "lost+found"),
+        ];
+        return !Directory.Exists(Root)
+            || (Directory.EnumerateFileSystemEntries(Root).All(left.Contains) && !JobIds().Any());
     }
 
     /// <summary>How a file is named in the shop book: from the root, with forward slashes.</summary>

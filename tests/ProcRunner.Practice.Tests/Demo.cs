@@ -27,7 +27,10 @@ internal static class Demo
         Problem[] problems = [.. procedure.Problems, .. head.Problems, .. setup.Problems];
         Assert.True(problems.Length == 0, string.Join('\n', problems.AsEnumerable()));
         Assert.Empty(PlanCheck.Join(procedure.Value!, head.Value!, "head"));
-        (Binding? binding, IReadOnlyList<Problem> unbound) = Bindings.Binding.Of(new Plan(procedure.Value!, head.Value!), setup.Value!);
+        (Binding? binding, IReadOnlyList<Problem> unbound) = Bindings.Binding.Of(
+            new Plan(procedure.Value!, head.Value!),
+            setup.Value!
+        );
         Assert.True(unbound.Count == 0, string.Join('\n', unbound));
         return binding!;
     }

@@ -7,9 +7,4 @@ namespace ProcRunner.Lessons;
 /// <param name="Of">The head's dimension.</param>
 /// <param name="Places">The head's place for a place of the procedure, where they are called differently.</param>
 /// <param name="Source">Where it stands in the file.</param>
-public sealed record BoundReading(
-    string Reading,
-    string Of,
-    IReadOnlyDictionary<string, string> Places,
-    Place Source
-);
+public sealed record BoundReading(string Reading, string Of, IReadOnlyDictionary<string, string> Places, Place Source);

@@ -8,10 +8,6 @@ public sealed record GaugeList(IReadOnlyList<GaugeCharacter> Gauges)
     public PracticeSetup In(PracticeSetup setup) =>
         setup with
         {
-            Gauges =
-            [
-                .. setup.Gauges.Where(g => Gauges.All(mine => mine.Gauge.Kind != g.Gauge.Kind)),
-                .. Gauges,
-            ],
+            Gauges = [.. setup.Gauges.Where(g => Gauges.All(mine => mine.Gauge.Kind != g.Gauge.Kind)), .. Gauges],
         };
 }

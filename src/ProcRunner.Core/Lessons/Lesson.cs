@@ -55,10 +55,6 @@ public sealed record Lesson
                 .Tools.Where(t => !Tools.ContainsKey(t.Key))
                 .Concat(Tools)
                 .ToDictionary(StringComparer.Ordinal),
-            Gauges =
-            [
-                .. setup.Gauges.Where(g => Gauges.All(mine => mine.Gauge.Kind != g.Gauge.Kind)),
-                .. Gauges,
-            ],
+            Gauges = [.. setup.Gauges.Where(g => Gauges.All(mine => mine.Gauge.Kind != g.Gauge.Kind)), .. Gauges],
         };
 }

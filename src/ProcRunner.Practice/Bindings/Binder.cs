@@ -85,7 +85,10 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
 
         if (Truths.Find(reading.Of) is not { } dimension)
         {
-            Add(reading.Source, $"a practice head has no '{reading.Of}'{Near(reading.Of, Truths.All.Select(d => d.Name))}");
+            Add(
+                reading.Source,
+                $"a practice head has no '{reading.Of}'{Near(reading.Of, Truths.All.Select(d => d.Name))}"
+            );
             return;
         }
 
@@ -165,7 +168,9 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
     {
         foreach (Step step in plan.Steps)
         {
-            Work? work = _works.TryGetValue(step.Index, out (Work Work, IReadOnlyList<AimTerm>) bound) ? bound.Work : null;
+            Work? work = _works.TryGetValue(step.Index, out (Work Work, IReadOnlyList<AimTerm>) bound)
+                ? bound.Work
+                : null;
             if (step.Work is StepWork.Zero && work?.Touches is null)
             {
                 Add(File, $"the zero '{step.FullName}' is bound to no work that touches a surface");
@@ -188,7 +193,10 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
         {
             if (setup.Readings.All(r => r.Reading != taking.Characteristic))
             {
-                Add(File, $"the reading '{taking.Characteristic}' of '{step.FullName}' is bound to nothing of the practice head");
+                Add(
+                    File,
+                    $"the reading '{taking.Characteristic}' of '{step.FullName}' is bound to nothing of the practice head"
+                );
             }
 
             return;
@@ -249,7 +257,10 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
         {
             if (Truths.Find(key.Name) is not { IsGiven: true } dimension)
             {
-                Add(value.Source, $"'{key.Name}' isn't given to a practice head{Near(key.Name, Truths.All.Where(d => d.IsGiven).Select(d => d.Name))}");
+                Add(
+                    value.Source,
+                    $"'{key.Name}' isn't given to a practice head{Near(key.Name, Truths.All.Where(d => d.IsGiven).Select(d => d.Name))}"
+                );
             }
             else if (value.Is.Any(q => q.Dimension != dimension.Kind))
             {
@@ -257,7 +268,10 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
             }
             else if (value.Is.Count > 1 && value.Is.Count != dimension.Places.Count)
             {
-                Add(value.Source, $"'{key.Name}' has {dimension.Places.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)} places: {string.Join(", ", dimension.Places)}");
+                Add(
+                    value.Source,
+                    $"'{key.Name}' has {dimension.Places.Count.ToString(System.Globalization.CultureInfo.InvariantCulture)} places: {string.Join(", ", dimension.Places)}"
+                );
             }
 
             CheckWhere(key, value.Source);

@@ -1,5 +1,4 @@
 using ProcRunner.Lessons;
-using ProcRunner.Practice.Heads;
 using ProcRunner.Practice.Works;
 using ProcRunner.Problems;
 using ProcRunner.Runs;

@@ -32,7 +32,10 @@ public sealed class PracticeGauge(GaugeCharacter character, ulong key)
         int taking
     )
     {
-        ulong stream = SplitMix.Inside(SplitMix.Inside(_key, dimension.Name), ((ulong)(position + 2) << 32) + (ulong)taking);
+        ulong stream = SplitMix.Inside(
+            SplitMix.Inside(_key, dimension.Name),
+            ((ulong)(position + 2) << 32) + (ulong)taking
+        );
         Chance chance = new(stream);
         Unit unit = character.Gauge.Resolution.Unit;
         double turn = character.Gauge.Turn is { } full ? Exact.Of(full).In(unit).ToDouble() : 0;
@@ -44,7 +47,8 @@ public sealed class PracticeGauge(GaugeCharacter character, ulong key)
         for (int i = 0; i < readings.Length; i++)
         {
             double seen = Seen(head, dimension, position, places[i]);
-            double error = character.Bias + (character.Spread * chance.Normal()) + (character.Feel * chance.Normal()) + off;
+            double error =
+                character.Bias + (character.Spread * chance.Normal()) + (character.Feel * chance.Normal()) + off;
             double value = ((seen - unit.Offset.ToDouble()) / unit.Factor.ToDouble()) + error;
             readings[i] = new(Stepped(value), head[dimension, position, places[i]], turnOff, notZeroed);
         }

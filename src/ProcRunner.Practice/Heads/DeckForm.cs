@@ -11,7 +11,14 @@ internal sealed class DeckForm
     // The pit lies in the middle, beside the fire rings.
     private const int Middle = N * N / 2;
 
-    private static readonly (int Along, int Across)[] CornerPoints = [(0, 0), (0, N - 1), (N - 1, 0), (N - 1, N - 1), (2, 2)];
+    private static readonly (int Along, int Across)[] CornerPoints =
+    [
+        (0, 0),
+        (0, N - 1),
+        (N - 1, 0),
+        (N - 1, N - 1),
+        (2, 2),
+    ];
 
     private readonly double[] _heights = new double[N * N];
     private readonly bool[] _cut = new bool[N * N];
@@ -19,7 +26,15 @@ internal sealed class DeckForm
     private readonly double _pit;
     private double _removedAtPit;
 
-    public DeckForm(double casting, double tiltAlong, double tiltAcross, double bowAlong, double bowAcross, double twist, double pit)
+    public DeckForm(
+        double casting,
+        double tiltAlong,
+        double tiltAcross,
+        double bowAlong,
+        double bowAcross,
+        double twist,
+        double pit
+    )
     {
         (_casting, _pit) = (casting, pit);
         for (int i = 0; i < _heights.Length; i++)
@@ -27,7 +42,11 @@ internal sealed class DeckForm
             double x = ((i / N) - 2) / 2.0;
             double y = ((i % N) - 2) / 2.0;
             _heights[i] =
-                (tiltAlong * x / 2) + (tiltAcross * y / 2) - (bowAlong * x * x) - (bowAcross * y * y) + (twist * x * y / 2);
+                (tiltAlong * x / 2)
+                + (tiltAcross * y / 2)
+                - (bowAlong * x * x)
+                - (bowAcross * y * y)
+                + (twist * x * y / 2);
         }
     }
 
@@ -58,7 +77,8 @@ internal sealed class DeckForm
         int i = Math.Min((int)x, N - 2);
         int j = Math.Min((int)y, N - 2);
         (double u, double v) = (x - i, y - j);
-        return ((1 - u) * (((1 - v) * At(i, j)) + (v * At(i, j + 1)))) + (u * (((1 - v) * At(i + 1, j)) + (v * At(i + 1, j + 1))));
+        return ((1 - u) * (((1 - v) * At(i, j)) + (v * At(i, j + 1))))
+            + (u * (((1 - v) * At(i + 1, j)) + (v * At(i + 1, j + 1))));
     }
 
     /// <summary>How far the deck leaves the straight line between a line's ends: the larger of above and below, taken together.</summary>

@@ -28,7 +28,8 @@ public sealed class PracticeHead
     /// <param name="place">Index of the place.</param>
     public double this[HeadDimension dimension, int position, int place = 0]
     {
-        get => dimension.Worked is { } worked ? worked(this, position, place) : _given[Slot(dimension, position, place)];
+        get =>
+            dimension.Worked is { } worked ? worked(this, position, place) : _given[Slot(dimension, position, place)];
         internal set => _given[Slot(dimension, position, place)] = value;
     }
 

@@ -53,7 +53,11 @@ public static class Truths
     internal static readonly HeadDimension Manifold = Head("manifold face flatness", ["intake side", "exhaust side"]);
     internal static readonly HeadDimension CamBores = Head("cam bore straightness");
     internal static readonly HeadDimension OtherHead = Head("other head thickness");
-    internal static readonly HeadDimension DeckThickness = Head("deck thickness", Corners, (h, _, i) => h.Deck.Thickness(i));
+    internal static readonly HeadDimension DeckThickness = Head(
+        "deck thickness",
+        Corners,
+        (h, _, i) => h.Deck.Thickness(i)
+    );
     internal static readonly HeadDimension Flatness = Head("flatness", Lines, (h, _, i) => h.Deck.LineRange(i));
     internal static readonly HeadDimension DeckRange = Head("deck range", One, (h, _, _) => h.Deck.Range);
     internal static readonly HeadDimension DeepestPit = Head("deepest pit", One, (h, _, _) => h.Deck.Pit);

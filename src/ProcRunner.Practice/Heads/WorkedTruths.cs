@@ -32,7 +32,8 @@ internal static class WorkedTruths
             ["pilot as it stands", "pilot turned"],
             (h, p, _) => RunoutOf(h[Truths.OffAlong, p], h[Truths.OffAcross, p]),
             // The indicator turns about the pilot: what the pilot is bent by stands first on one side, then on the other.
-            (h, p, i) => RunoutOf(h[Truths.OffAlong, p] - ((i == 0 ? 1 : -1) * h[Truths.PilotBend, p]), h[Truths.OffAcross, p])
+            (h, p, i) =>
+                RunoutOf(h[Truths.OffAlong, p] - ((i == 0 ? 1 : -1) * h[Truths.PilotBend, p]), h[Truths.OffAcross, p])
         ),
         Of("seat vacuum", Pressure, Vacuum),
         Of("final vacuum", Pressure, Vacuum),
@@ -48,8 +49,15 @@ internal static class WorkedTruths
         Of("most insert fit", (h, p) => Most(h, Truths.InsertOutside, p) - Least(h, Truths.CounterboreBore, p)),
         Of("insert set-back", (h, p) => Most(h, Truths.CounterboreDepth, p) - Most(h, Truths.InsertHeight, p)),
         Of("seat load", Dimension.OfForce, (h, p) => LoadAt(h, p, Bare(h, p) - h[Truths.ShimStack, p])),
-        Of("open load", Dimension.OfForce, (h, p) => LoadAt(h, p, Bare(h, p) - h[Truths.ShimStack, p] - h[Truths.Lift, p])),
-        Of("coil-bind margin", (h, p) => Bare(h, p) - h[Truths.ShimStack, p] - h[Truths.Lift, p] - h[Truths.SolidHeight, p]),
+        Of(
+            "open load",
+            Dimension.OfForce,
+            (h, p) => LoadAt(h, p, Bare(h, p) - h[Truths.ShimStack, p] - h[Truths.Lift, p])
+        ),
+        Of(
+            "coil-bind margin",
+            (h, p) => Bare(h, p) - h[Truths.ShimStack, p] - h[Truths.Lift, p] - h[Truths.SolidHeight, p]
+        ),
         Of("pre-chamber protrusion", ["front", "rear"], (h, p, i) => h[Truths.ChamberStand, p, i] - h.DeckHeightAt(p)),
         Of("injector protrusion", (h, p) => h[Truths.InjectorStand, p] - h.DeckHeightAt(p)),
         Of("lash", (h, p) => h[Truths.CamClearance, p] - h[Truths.CamShim, p] - Depth(h, p)),
@@ -66,13 +74,18 @@ internal static class WorkedTruths
 
     // The retainer sits a fixed way down from the groove's own place, so grinding the tip leaves it where it is.
     private static double Bare(PracticeHead head, int position) =>
-        head[Truths.ValveLength, position] + Depth(head, position) - head[Truths.SpringPocket, position] - head[Truths.TipToRetainer, position];
+        head[Truths.ValveLength, position]
+        + Depth(head, position)
+        - head[Truths.SpringPocket, position]
+        - head[Truths.TipToRetainer, position];
 
     // A spring is straight between the two loads it is known by.
     private static double LoadAt(PracticeHead head, int position, double height)
     {
         double closed = head[Truths.LoadClosed, position];
-        double rate = (head[Truths.LoadOpen, position] - closed) / (head[Truths.TestClosed, position] - head[Truths.TestOpen, position]);
+        double rate =
+            (head[Truths.LoadOpen, position] - closed)
+            / (head[Truths.TestClosed, position] - head[Truths.TestOpen, position]);
         return closed + (rate * (head[Truths.TestClosed, position] - height));
     }
 

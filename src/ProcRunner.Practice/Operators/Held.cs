@@ -1,5 +1,3 @@
-using ProcRunner.Runs;
-
 namespace ProcRunner.Practice.Operators;
 
 /// <summary>What a reading that was taken said, and what was true then and in the end.</summary>

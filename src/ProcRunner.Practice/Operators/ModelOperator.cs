@@ -193,7 +193,10 @@ public sealed class ModelOperator
 
     private bool Holds(ChoiceRule rule, int position)
     {
-        if (rule.Found is { } found && !rule.Is.Contains(_state.FindingOf(found, position) ?? "", StringComparer.Ordinal))
+        if (
+            rule.Found is { } found
+            && !rule.Is.Contains(_state.FindingOf(found, position) ?? "", StringComparer.Ordinal)
+        )
         {
             return false;
         }
@@ -231,9 +234,9 @@ public sealed class ModelOperator
         }
 
         _refusals.Add((at, way.Text));
-        return Try(
-            new RunCommand.TakeWay(at, way.Text, "rehearsal", way.Kind == WayKind.Scrap ? Mark : null)
-        ) is { Length: > 0 } refused
+        return
+            Try(new RunCommand.TakeWay(at, way.Text, "rehearsal", way.Kind == WayKind.Scrap ? Mark : null))
+                is { Length: > 0 } refused
             ? $"{refused} at {Plan.NameOf(at)}: {way.Text}"
             : "";
     }
@@ -268,7 +271,9 @@ public sealed class ModelOperator
     {
         bool direct = _taken.TryGetValue((c, p), out (GaugeReading[] Readings, double Standard) taken);
         Quantity[] shown = value.Places.Count > 0 ? [.. value.Places.Select(v => v.Value)] : [value.Value];
-        IReadOnlyList<int> places = bound.PlacesOf([.. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : []]);
+        IReadOnlyList<int> places = bound.PlacesOf([
+            .. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : [],
+        ]);
         for (int i = 0; i < shown.Length; i++)
         {
             double now = _session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]];

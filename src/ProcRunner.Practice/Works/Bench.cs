@@ -8,7 +8,7 @@ namespace ProcRunner.Practice.Works;
 /// <summary>A practice head on the machine: what work is done on it, with which tools, under which chance.</summary>
 internal sealed class Bench(PracticeHead head, HeadSpec spec, PracticeSetup setup, ulong key)
 {
-    private readonly Dictionary<string, int> _times = new(StringComparer.Ordinal);
+    private readonly Dictionary<(string, int), int> _times = [];
 
     public PracticeHead Head => head;
 
@@ -16,7 +16,8 @@ internal sealed class Bench(PracticeHead head, HeadSpec spec, PracticeSetup setu
 
     public Tooling Tools { get; } = new(setup.Tools);
 
-    public Spindle Spindle { get; } = new(setup.Readout, new Tooling(setup.Tools), new Chance(SplitMix.Inside(key, "spindle")));
+    public Spindle Spindle { get; } =
+        new(setup.Readout, new Tooling(setup.Tools), new Chance(SplitMix.Inside(key, "spindle")));
 
     /// <summary>The deck's highest spot when the cutter was set to it.</summary>
     public double DeckTouched { get; set; }
@@ -33,7 +34,7 @@ internal sealed class Bench(PracticeHead head, HeadSpec spec, PracticeSetup setu
     /// <summary>The stream of one piece of work; the next time it is done it has another.</summary>
     public Chance ChanceOf(string work, int position)
     {
-        int times = _times[$"{work} {position}"] = _times.GetValueOrDefault($"{work} {position}") + 1;
+        int times = _times[(work, position)] = _times.GetValueOrDefault((work, position)) + 1;
         return new Chance(SplitMix.Inside(SplitMix.Inside(key, work), ((ulong)(position + 2) << 32) + (ulong)times));
     }
 

@@ -12,7 +12,11 @@ internal static class DeckWork
         new("touch deck", false, null, (b, _) => b.DeckTouched = -b.Head.Deck.Highest),
         new("cut deck", false, null, null, Skim),
         new("let head come to room", false, ComeToRoom),
-        new("warm head", false, (b, _, _) => b.Head[Truths.HeadTemperature, 0] = b.Head[Truths.RoomTemperature, 0] + b.Tools["oven"]),
+        new(
+            "warm head",
+            false,
+            (b, _, _) => b.Head[Truths.HeadTemperature, 0] = b.Head[Truths.RoomTemperature, 0] + b.Tools["oven"]
+        ),
         new("wash head", false, WashHead),
         new("fit pre-chamber", false, FitChamber),
         new("fit spring", false, (b, p, _) => b.Fit("spring", p, b.ChanceOf("spring", p))),

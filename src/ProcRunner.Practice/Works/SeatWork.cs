@@ -58,7 +58,8 @@ internal static class SeatWork
         double along = head[Truths.PilotBend, position] + (bench.Tools["pilot centring"] * chance.Normal());
         double across = bench.Tools["pilot centring"] * chance.Normal();
         double offset = Math.Sqrt(
-            Math.Pow(head[Truths.OffAlong, position] - along, 2) + Math.Pow(head[Truths.OffAcross, position] - across, 2)
+            Math.Pow(head[Truths.OffAlong, position] - along, 2)
+                + Math.Pow(head[Truths.OffAcross, position] - across, 2)
         );
         double slope = Math.Tan(head[Truths.SeatAngle, position] * Math.PI / 180);
         Deepen(head, position, (offset * slope) + bench.Tools["seat clean-up"]);

@@ -33,7 +33,10 @@ internal sealed class Spindle(Readout readout, Tooling tools, Chance chance)
     {
         double sense = readout.GrowsDeeper ? 1 : -1;
         double past = tools["stop"] * chance.Normal() / Factor;
-        decimal steps = Math.Round((decimal)(past / (double)readout.Step) * (decimal)sense, MidpointRounding.AwayFromZero);
+        decimal steps = Math.Round(
+            (decimal)(past / (double)readout.Step) * (decimal)sense,
+            MidpointRounding.AwayFromZero
+        );
         return new Quantity(wanted.Value + (steps * readout.Step), wanted.Unit);
     }
 

@@ -8,7 +8,13 @@ internal static class WorkTable
     /// <summary>A reading that the operator chooses instead of taking it from a gauge, as a planned skim.</summary>
     public static readonly Work Choose = new("choose", true, null);
 
-    private static readonly FrozenDictionary<string, Work> ByName = new[] { GuideWork.All, SeatWork.All, DeckWork.All, [Choose] }
+    private static readonly FrozenDictionary<string, Work> ByName = new[]
+    {
+        GuideWork.All,
+        SeatWork.All,
+        DeckWork.All,
+        [Choose],
+    }
         .SelectMany(all => all)
         .ToFrozenDictionary(work => work.Name, StringComparer.Ordinal);
 

@@ -51,10 +51,11 @@ internal sealed class GaugeReader(ProblemLog log)
 
         Unit? unit = _values.UnitOf(keys.Require("unit"));
         Quantity? step = _values.Quantity(keys.Require("step"), unit);
-        bool grows = _values.OneOf(
-            keys.Find("deeper"),
-            new Dictionary<string, bool>(StringComparer.Ordinal) { ["grows"] = true, ["shrinks"] = false }
-        ) ?? true;
+        bool grows =
+            _values.OneOf(
+                keys.Find("deeper"),
+                new Dictionary<string, bool>(StringComparer.Ordinal) { ["grows"] = true, ["shrinks"] = false }
+            ) ?? true;
         bool diameter = _values.YesNo(keys.Find("shows-diameter")) ?? false;
         bool stepMode = _values.YesNo(keys.Find("step-mode")) ?? false;
         bool preset = _values.YesNo(keys.Find("preset")) ?? false;

@@ -128,7 +128,10 @@ internal sealed class SetupReader(ProblemLog log)
             return null;
         }
 
-        AimTerm[] to = [.. _values.List(keys.Find("to"), "names").Select(n => _values.Text(n)).OfType<string>().Select(Term)];
+        AimTerm[] to =
+        [
+            .. _values.List(keys.Find("to"), "names").Select(n => _values.Text(n)).OfType<string>().Select(Term),
+        ];
         return new BoundWork(entry.Key.Text, name, to, entry.Key.Place);
     }
 

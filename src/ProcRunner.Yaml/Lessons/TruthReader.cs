@@ -55,7 +55,8 @@ internal sealed class TruthReader(ProblemLog log, Unit length)
     {
         string text = _values.Text(node) ?? "";
         int share = text.LastIndexOf(" in ", StringComparison.Ordinal);
-        return share > 0
+        return
+            share > 0
             && double.TryParse(
                 text[(share + 4)..],
                 System.Globalization.NumberStyles.AllowDecimalPoint,
