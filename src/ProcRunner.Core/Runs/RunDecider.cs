@@ -42,7 +42,7 @@ public static class RunDecider
                 : Deciding.No("The job is open already.");
         }
 
-        RunMachines machines = new(on);
+        RunMachines machines = RunMachines.For(on);
         if (machines.JobRefuses(command) is { } closed)
         {
             return closed;
