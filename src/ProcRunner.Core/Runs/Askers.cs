@@ -55,10 +55,7 @@ internal sealed class Askers
 
         foreach (int given in _plan.GivenBy(at.Step))
         {
-            if (
-                _state.Value(given, at.Position) is { Stale: true }
-                && (!asked || Of(given, at.Position) == at.Step)
-            )
+            if (_state.Value(given, at.Position) is { Stale: true } && (!asked || Of(given, at.Position) == at.Step))
             {
                 return true;
             }

@@ -31,6 +31,7 @@ public sealed class ModelOperator
     private readonly Dictionary<(int, int), (GaugeReading[] Readings, double Standard)> _taken = [];
     private readonly Dictionary<At, GaugeReading[]> _looked = [];
     private readonly List<CutEnd> _cuts = [];
+    private readonly HashSet<At> _inMetal = [];
     private int _entries;
 
     private ModelOperator(Binding binding, ShopState shop, ulong seed, ulong number)
@@ -95,6 +96,8 @@ public sealed class ModelOperator
                 return Try(new RunCommand.Enter(at, Reading(prompt)));
             case Awaited.NumberSet:
                 return Try(new RunCommand.Enter(at, prompt.NumberToSet.ToString()!));
+            case Awaited.Readout when IsGoodEnough(prompt) && Try(new RunCommand.EndCut(at)).Length == 0:
+                return "";
             case Awaited.Readout:
                 return Try(new RunCommand.Enter(at, _session.StopAt(prompt.Target!.Show).ToString()));
             case Awaited.Finding:
@@ -109,6 +112,12 @@ public sealed class ModelOperator
                     : Try(new RunCommand.Enter(at, "done"));
         }
     }
+
+    private bool IsGoodEnough(Prompt prompt) =>
+        _binding.Setup.EndsCutsInWindow
+        && prompt.Progress is { } progress
+        && progress.Travel.Value > 0
+        && progress.Travel == progress.TravelAtReading;
 
     private string Try(RunCommand command)
     {
@@ -144,6 +153,12 @@ public sealed class ModelOperator
             case RunEvent.EntryQuestioned asked:
                 _looked.Remove(asked.At);
                 break;
+            case RunEvent.PassCut pass:
+                _inMetal.Add(pass.At);
+                break;
+            case RunEvent.CutEnded ended:
+                NoticeEnd(ended.At);
+                break;
             default:
                 break;
         }
@@ -153,9 +168,29 @@ public sealed class ModelOperator
     {
         if (Plan.Steps[taken.At.Step].Work is StepWork.Cut && taken.Reading.Judgement.Verdict != Verdict.Short)
         {
-            double? high = taken.Reading.Judgement.High is { } most ? PracticeHead.InBase(most) : null;
-            _cuts.Add(new CutEnd(taken.At, looked.Max(r => r.True), high));
+            AddCut(taken.At, taken.Reading, looked);
         }
+    }
+
+    private void NoticeEnd(At at)
+    {
+        int characteristic = Plan.CharacteristicIndex(Plan.Steps[at.Step].Taking!.Characteristic);
+        if (_taken.TryGetValue((characteristic, at.Position), out (GaugeReading[] Readings, double) last))
+        {
+            AddCut(at, _state.Find(at)!.Readings[^1], last.Readings);
+        }
+    }
+
+    private void AddCut(At at, TakenReading reading, GaugeReading[] looked)
+    {
+        // One end for each time metal was taken: measuring again is no other cut.
+        if (!_inMetal.Remove(at))
+        {
+            return;
+        }
+
+        double? high = reading.Judgement.High is { } most ? PracticeHead.InBase(most) : null;
+        _cuts.Add(new CutEnd(at, looked.Max(r => r.True), high));
     }
 
     private static double StandardOf(PracticeGauge gauge) =>
@@ -281,7 +316,9 @@ public sealed class ModelOperator
     private IEnumerable<Held> Held(int c, int p, BoundDimension bound, ValueRecord value)
     {
         Quantity[] shown = value.Places.Count > 0 ? [.. value.Places.Select(v => v.Value)] : [value.Value];
-        IReadOnlyList<int> places = bound.PlacesOf([.. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : []]);
+        IReadOnlyList<int> places = bound.PlacesOf([
+            .. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : [],
+        ]);
         int[] inputs = [.. Inputs(c, value).Where(i => _taken.ContainsKey((i, p)))];
         double standard = Math.Sqrt(inputs.Sum(i => _taken[(i, p)].Standard * _taken[(i, p)].Standard));
         bool moved = inputs.Any(i => HasMoved(i, p));

@@ -21,9 +21,7 @@ public static class RehearsalJson
             ("tally", Of(tally, plan)),
             (
                 "spreads",
-                Json.ListOf([
-                    .. tally.Spreads.Where(s => !s.Value.LimitsShift).Select(s => Of(plan, s.Key, s.Value)),
-                ])
+                Json.ListOf([.. tally.Spreads.Where(s => !s.Value.LimitsShift).Select(s => Of(plan, s.Key, s.Value))])
             ),
             ("escapes", Json.ListOf([.. tally.Escapes.Select(e => Of(plan, e))])),
             (

@@ -22,7 +22,16 @@ public static class RehearsalLines
         yield return Row("released", tally.Released, tally.Heads);
         yield return Row("given up", tally.Scrapped, tally.Heads);
         yield return Row("came to no end", tally.Stuck.Values.Sum(), tally.Heads);
-        foreach (IEnumerable<string> part in new[] { Refusals(tally, plan), Escapes(tally, plan), Spreads(tally, plan), Effects(result), Approaches(result) })
+        foreach (
+            IEnumerable<string> part in new[]
+            {
+                Refusals(tally, plan),
+                Escapes(tally, plan),
+                Spreads(tally, plan),
+                Effects(result),
+                Approaches(result),
+            }
+        )
         {
             foreach (string line in part)
             {
@@ -33,7 +42,12 @@ public static class RehearsalLines
 
     /// <summary>A share as a percentage.</summary>
     internal static string Share(long part, long of) =>
-        of == 0 ? "-" : (100.0 * part / of).ToString(part > 0 && part < of / 1000.0 ? "0.0000" : "0.0", CultureInfo.InvariantCulture) + " %";
+        of == 0
+            ? "-"
+            : (100.0 * part / of).ToString(
+                part > 0 && part < of / 1000.0 ? "0.0000" : "0.0",
+                CultureInfo.InvariantCulture
+            ) + " %";
 
     /// <summary>An amount in base units as a number in a unit.</summary>
     internal static string In(double amount, Unit unit) =>
@@ -53,10 +67,20 @@ public static class RehearsalLines
         plan.Procedure.Characteristics[characteristic].UnitOn(plan.Head);
 
     /// <summary>The spreads worth a plot: of what cuts end in, at the release.</summary>
-    internal static IEnumerable<((int Characteristic, string Kind) Key, Distribution Spread)> Plotted(Tally tally, Plan plan)
+    internal static IEnumerable<((int Characteristic, string Kind) Key, Distribution Spread)> Plotted(
+        Tally tally,
+        Plan plan
+    )
     {
-        HashSet<int> cut = [.. plan.Steps.Where(s => s.Work is StepWork.Cut).Select(s => plan.CharacteristicIndex(s.Taking!.Characteristic))];
-        return tally.Spreads.Where(s => cut.Contains(s.Key.Characteristic) && !s.Value.LimitsShift).Select(s => (s.Key, s.Value));
+        HashSet<int> cut =
+        [
+            .. plan
+                .Steps.Where(s => s.Work is StepWork.Cut)
+                .Select(s => plan.CharacteristicIndex(s.Taking!.Characteristic)),
+        ];
+        return tally
+            .Spreads.Where(s => cut.Contains(s.Key.Characteristic) && !s.Value.LimitsShift)
+            .Select(s => (s.Key, s.Value));
     }
 
     internal static string NameOf(Plan plan, (int Characteristic, string Kind) key) =>
@@ -88,9 +112,9 @@ public static class RehearsalLines
         yield return "Released and truly out of limits";
         yield return Row("values", tally.Escaped, tally.Judged);
         yield return Row("heads with one or more", tally.HeadsWithEscape, tally.Released);
-        yield return $"  {"expected from the gauges' uncertainty",-46} {tally.Expected.ToString("F1", CultureInfo.InvariantCulture),10}";
-        yield return $"  {"that no gauge's error explains",-46} {N(tally.Unexplained),10}";
-        yield return $"  {"cuts deeper than the high limit, in truth",-46} {N(tally.CutsOver),10}  {Share(tally.CutsOver, tally.Cuts)} of {N(tally.Cuts)}";
+        yield return $"  {"expected from the gauges' uncertainty", -46} {tally.Expected.ToString("F1", CultureInfo.InvariantCulture), 10}";
+        yield return $"  {"that no gauge's error explains", -46} {N(tally.Unexplained), 10}";
+        yield return $"  {"cuts deeper than the high limit, in truth", -46} {N(tally.CutsOver), 10}  {Share(tally.CutsOver, tally.Cuts)} of {N(tally.Cuts)}";
         foreach (Escape escape in tally.Escapes.Take(12))
         {
             Unit unit = UnitOf(plan, escape.Value.Characteristic);
@@ -102,12 +126,18 @@ public static class RehearsalLines
     private static IEnumerable<string> Spreads(Tally tally, Plan plan)
     {
         yield return "";
-        yield return $"{"At the release, in truth",-30} {"mean",10} {"deviation",10} {"least",9} {"most",9} {"Cpk",5}";
-        foreach (((int Characteristic, string Kind) key, Distribution spread) in tally.Spreads.Where(s => !s.Value.LimitsShift))
+        yield return $"{"At the release, in truth", -30} {"mean", 10} {"deviation", 10} {"least", 9} {"most", 9} {"Cpk", 5}";
+        foreach (
+            ((int Characteristic, string Kind) key, Distribution spread) in tally.Spreads.Where(s =>
+                !s.Value.LimitsShift
+            )
+        )
         {
             Unit unit = UnitOf(plan, key.Characteristic);
-            string cpk = spread.Capability is { } capability ? capability.ToString("F2", CultureInfo.InvariantCulture) : "";
-            yield return $"{NameOf(plan, key),-30} {In(spread.Mean, unit),10} {SizeIn(spread.Deviation, unit),10} {In(spread.Least, unit),9} {In(spread.Most, unit),9} {cpk,5}";
+            string cpk = spread.Capability is { } capability
+                ? capability.ToString("F2", CultureInfo.InvariantCulture)
+                : "";
+            yield return $"{NameOf(plan, key), -30} {In(spread.Mean, unit), 10} {SizeIn(spread.Deviation, unit), 10} {In(spread.Least, unit), 9} {In(spread.Most, unit), 9} {cpk, 5}";
         }
 
         foreach (((int Characteristic, string Kind) key, Distribution spread) in Plotted(tally, plan))
@@ -128,10 +158,11 @@ public static class RehearsalLines
         {
             double from = spread.From + ((spread.To - spread.From) * i / Distribution.Bars);
             double to = spread.From + ((spread.To - spread.From) * (i + 1) / Distribution.Bars);
-            bool isOut = (spread.Low is { } low && to <= low + 1e-9) || (spread.High is { } high && from >= high - 1e-9);
+            bool isOut =
+                (spread.Low is { } low && to <= low + 1e-9) || (spread.High is { } high && from >= high - 1e-9);
             long count = spread.Histogram[i];
             int length = count == 0 ? 0 : Math.Max(1, (int)(count * Widest / tallest));
-            yield return $"  {In(from, unit),10} {(isOut ? "out" : "   ")} {new string(isOut ? '!' : '#', length)} {(count > 0 ? N(count) : "")}".TrimEnd();
+            yield return $"  {In(from, unit), 10} {(isOut ? "out" : "   ")} {new string(isOut ? '!' : '#', length)} {(count > 0 ? N(count) : "")}".TrimEnd();
         }
     }
 
@@ -145,8 +176,8 @@ public static class RehearsalLines
         Plan plan = result.Binding.Plan;
         yield return "";
         yield return $"With one gauge's error taken away ({N(plain.Heads)} heads each; resolution stays)";
-        yield return $"  {"gauge",-16} {"first time",10} {"truly out",10}  deviation of what is cut, in parts of itself";
-        yield return $"  {"all as they are",-16} {Share(plain.FirstTime, plain.Heads),10} {N(plain.Escaped),10}";
+        yield return $"  {"gauge", -16} {"first time", 10} {"truly out", 10}  deviation of what is cut, in parts of itself";
+        yield return $"  {"all as they are", -16} {Share(plain.FirstTime, plain.Heads), 10} {N(plain.Escaped), 10}";
         foreach (GaugeEffect effect in result.Gauges.OrderBy(g => Least(g.Without, plain, plan)))
         {
             string parts = string.Join(
@@ -158,7 +189,7 @@ public static class RehearsalLines
                             : ""
                     )
             );
-            yield return $"  {effect.Kind,-16} {Share(effect.Without.FirstTime, effect.Without.Heads),10} {N(effect.Without.Escaped),10}  {parts}".TrimEnd();
+            yield return $"  {effect.Kind, -16} {Share(effect.Without.FirstTime, effect.Without.Heads), 10} {N(effect.Without.Escaped), 10}  {parts}".TrimEnd();
         }
     }
 
@@ -188,7 +219,7 @@ public static class RehearsalLines
         }
     }
 
-    private static string Row(string what, long part, long of) => $"  {what,-46} {N(part),10}  {Share(part, of),9}";
+    private static string Row(string what, long part, long of) => $"  {what, -46} {N(part), 10}  {Share(part, of), 9}";
 
     private static string Limit(double? limit, Unit unit) => limit is { } value ? In(value, unit) : "none";
 

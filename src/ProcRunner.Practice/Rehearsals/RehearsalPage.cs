@@ -19,17 +19,25 @@ public static class RehearsalPage
         StringBuilder page = new();
         page.Append("<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>Rehearsal: ")
             .Append(Safe(plan.Procedure.Title))
-            .Append("</title>\n<style>body{font:16px sans-serif;max-width:60em;margin:2em auto;padding:0 1em}pre{font:13px monospace;overflow-x:auto}")
-            .Append(".practice{background:#000;color:#fff;padding:.3em 1em;font-weight:bold}svg{display:block;margin:.5em 0 2em}</style></head><body>\n")
+            .Append(
+                "</title>\n<style>body{font:16px sans-serif;max-width:60em;margin:2em auto;padding:0 1em}pre{font:13px monospace;overflow-x:auto}"
+            )
+            .Append(
+                ".practice{background:#000;color:#fff;padding:.3em 1em;font-weight:bold}svg{display:block;margin:.5em 0 2em}</style></head><body>\n"
+            )
             .Append("<p class=\"practice\">PRACTICE: practice heads, worth nothing to a customer</p>\n<h1>Rehearsal: ")
             .Append(Safe(plan.Procedure.Title))
             .Append(" on ")
             .Append(Safe(plan.Head.Title))
             .Append("</h1>\n");
-        foreach (((int Characteristic, string Kind) key, Distribution spread) in RehearsalLines.Plotted(result.Tally, plan))
+        foreach (
+            ((int Characteristic, string Kind) key, Distribution spread) in RehearsalLines.Plotted(result.Tally, plan)
+        )
         {
             Unit unit = RehearsalLines.UnitOf(plan, key.Characteristic);
-            page.Append("<h2>").Append(Safe(RehearsalLines.NameOf(plan, key))).Append(" at the release, in truth</h2>\n");
+            page.Append("<h2>")
+                .Append(Safe(RehearsalLines.NameOf(plan, key)))
+                .Append(" at the release, in truth</h2>\n");
             Draw(page, spread, unit);
         }
 
@@ -42,8 +50,12 @@ public static class RehearsalPage
     private static void Draw(StringBuilder page, Distribution spread, Unit unit)
     {
         long tallest = Math.Max(1, spread.Histogram.Max());
-        string title = $"{N(spread.Count)} values, mean {RehearsalLines.In(spread.Mean, unit)}, deviation {RehearsalLines.SizeIn(spread.Deviation, unit)} {unit}";
-        page.Append(CultureInfo.InvariantCulture, $"<svg width=\"{Width}\" height=\"{Height + 30}\" role=\"img\"><title>{Safe(title)}</title>\n");
+        string title =
+            $"{N(spread.Count)} values, mean {RehearsalLines.In(spread.Mean, unit)}, deviation {RehearsalLines.SizeIn(spread.Deviation, unit)} {unit}";
+        page.Append(
+            CultureInfo.InvariantCulture,
+            $"<svg width=\"{Width}\" height=\"{Height + 30}\" role=\"img\"><title>{Safe(title)}</title>\n"
+        );
         double bar = (double)Width / Distribution.Bars;
         for (int i = 0; i < Distribution.Bars; i++)
         {

@@ -70,7 +70,13 @@ public sealed record RehearsalResult(
                         error
                     );
                     approaches.Add(
-                        new ApproachEffect(setting, allowance, gauge, error, Run(other, fewer, $"heads with {setting} {allowance}"))
+                        new ApproachEffect(
+                            setting,
+                            allowance,
+                            gauge,
+                            error,
+                            Run(other, fewer, $"heads with {setting} {allowance}")
+                        )
                     );
                 }
             }

@@ -170,7 +170,9 @@ public sealed class Tally
     // A quarter of the window beyond each limit; with one limit the window is as wide as the limit is far from 0.
     private static Distribution Over(Held value)
     {
-        double width = value is { Low: { } least, High: { } most } ? most - least : Math.Abs(value.High ?? value.Low ?? 0);
+        double width = value is { Low: { } least, High: { } most }
+            ? most - least
+            : Math.Abs(value.High ?? value.Low ?? 0);
         width = Math.Max(width, 1e-4);
         double from = (value.Low ?? (value.High!.Value - width)) - (width / 4);
         double to = (value.High ?? (value.Low!.Value + width)) + (width / 4);

@@ -34,7 +34,10 @@ internal static class RehearseVerb
             DefaultValueFactory = _ => 1,
         };
         Option<string?> gauges = new("--gauges") { Description = "a file of gauges in place of the setup's" };
-        Option<string?> practice = new("--practice") { Description = "the practice setup; otherwise the one for the two" };
+        Option<string?> practice = new("--practice")
+        {
+            Description = "the practice setup; otherwise the one for the two",
+        };
         Option<int> cores = new("--cores")
         {
             Description = "on how many cores",
@@ -88,15 +91,7 @@ internal static class RehearseVerb
         return verb;
     }
 
-    private static int Run(
-        Binding binding,
-        ulong seed,
-        int heads,
-        int cores,
-        bool compares,
-        string? output,
-        bool json
-    )
+    private static int Run(Binding binding, ulong seed, int heads, int cores, bool compares, string? output, bool json)
     {
         Dictionary<string, Progress> progress = new(StringComparer.Ordinal);
         long started = Machine.Time.GetTimestamp();
@@ -119,7 +114,11 @@ internal static class RehearseVerb
         double seconds = Machine.Time.GetElapsedTime(started).TotalSeconds;
         if (output is not null)
         {
-            File.WriteAllText(output, RehearsalPage.Of(result), new UTF8Encoding(encoderShouldEmitUTF8Identifier: false));
+            File.WriteAllText(
+                output,
+                RehearsalPage.Of(result),
+                new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)
+            );
         }
 
         if (json)
@@ -133,7 +132,9 @@ internal static class RehearseVerb
                 Say.Line(line);
             }
 
-            Say.Aside($"{seconds.ToString("F1", CultureInfo.InvariantCulture)} s on {cores.ToString(CultureInfo.InvariantCulture)} cores");
+            Say.Aside(
+                $"{seconds.ToString("F1", CultureInfo.InvariantCulture)} s on {cores.ToString(CultureInfo.InvariantCulture)} cores"
+            );
         }
 
         return result.Tally.Unexplained == 0 && result.Tally.Stuck.Count == 0 ? Status.Done : Status.No;
