@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using ProcRunner.Store.Local;
 using ProcRunner.Testing;
 using ProcRunner.Trail;
@@ -15,7 +14,7 @@ public sealed class RealDiskTests(ITestOutputHelper output) : IDisposable
     private const string Prompt = "teardown / casting and stamp, head:";
     private const string Full = "REFUSED: NOT WRITTEN: The disk is full.";
     private const string ReadOnly = "REFUSED: NOT WRITTEN: The disk is read-only.";
-    private const string Gone = "REFUSED: NOT WRITTEN: The store's folder, or a file in it, is gone.";
+    private const string Gone = "REFUSED: NOT WRITTEN: The folder, or a file in it, is gone.";
     private const string Forbidden = "REFUSED: NOT WRITTEN: This account isn't allowed to write";
 
     private readonly TempFolder _folder = new();
@@ -255,19 +254,7 @@ public sealed class RealDiskTests(ITestOutputHelper output) : IDisposable
 
     private static (int Status, bool Said) Said(string store, string words, string text)
     {
-        using Process run = Process.Start(
-            new ProcessStartInfo(BuiltProgram.Path, [.. words.Split(' '), "--store", store])
-            {
-                UseShellExecute = false,
-                RedirectStandardInput = true,
-                RedirectStandardOutput = true,
-                RedirectStandardError = true,
-            }
-        )!;
-        run.StandardInput.Close();
-        Task<string> errors = run.StandardError.ReadToEndAsync();
-        string said = run.StandardOutput.ReadToEnd() + errors.GetAwaiter().GetResult();
-        run.WaitForExit();
-        return (run.ExitCode, said.Contains(text, StringComparison.Ordinal));
+        (int status, string said) = Program.Run(store, words);
+        return (status, said.Contains(text, StringComparison.Ordinal));
     }
 }
