@@ -95,7 +95,7 @@ public sealed class BesideTheWriterTests : IDisposable
             Assert.True(book is TrailVerdict.Holds, book.InWords());
             if (count++ % 20 == 0)
             {
-                Assert.Empty(StoreCheck.All(reader).Where(finding => finding.IsBroken));
+                Assert.DoesNotContain(StoreCheck.All(reader), finding => finding.IsBroken);
             }
 
             Thread.Sleep(20);

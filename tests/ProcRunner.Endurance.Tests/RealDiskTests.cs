@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using ProcRunner.Store.Local;
 using ProcRunner.Testing;
 using ProcRunner.Trail;
@@ -188,6 +189,7 @@ public sealed class RealDiskTests(ITestOutputHelper output) : IDisposable
     }
 
     [Fact]
+    [UnsupportedOSPlatform("windows")]
     public void A_permission_that_is_lost_is_told_and_the_same_entry_taken_once_it_is_back()
     {
         // Root may do everything, so that another account is needed to be forbidden something.
