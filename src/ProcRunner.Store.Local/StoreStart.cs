@@ -79,7 +79,9 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         (TrailFile? book, ShopState shop, TrailVerdict verdict) = OpenBook();
         if (book is null)
         {
-            return new StoreOpening.BookBroken(verdict);
+            string[] ids = [.. paths.JobIds()];
+            int holding = ids.Count(id => paths.Summarise(id).Verdict is TrailVerdict.Holds);
+            return new StoreOpening.BookBroken(verdict, ids.Length, holding);
         }
 
         var store = new LocalStore(paths, disk, settings, OpenLock, held, book, shop);
