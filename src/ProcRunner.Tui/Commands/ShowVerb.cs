@@ -11,7 +11,7 @@ internal static class ShowVerb
     /// <summary>The verb.</summary>
     public static Command Create()
     {
-        Argument<string> stamp = new("stamp") { Description = "the job's stamp" };
+        Argument<string> stamp = new("stamp") { Description = "the job's stamp, or its proof code" };
         Option<bool> json = JsonOption.Create();
         Command verb = new("show", "one job: its state, final values, parts, decisions, sign-offs, notes, what is open")
         {
@@ -34,7 +34,7 @@ internal static class ShowVerb
             return Say.Usage(fault, "");
         }
 
-        if (reader.ReadShop().Shop.JobsWithStamp(stamp).FirstOrDefault() is not { } job)
+        if (reader.ReadShop().Shop.FindJob(stamp) is not { } job)
         {
             return Say.No($"There is no job stamped {stamp}.", "procrunner jobs lists them.");
         }

@@ -19,7 +19,7 @@ internal static class VerifyVerb
     {
         Argument<string?> stamp = new("stamp")
         {
-            Description = "the job's stamp; none: the shop book and every job",
+            Description = "the job's stamp or proof code; none: the shop book and every job",
             Arity = ArgumentArity.ZeroOrOne,
         };
         Option<bool> json = JsonOption.Create();
@@ -46,7 +46,7 @@ internal static class VerifyVerb
         }
 
         ShopState shop = reader.ReadShop().Shop;
-        ShopJob? job = stamp is null ? null : shop.JobsWithStamp(stamp).FirstOrDefault();
+        ShopJob? job = stamp is null ? null : shop.FindJob(stamp);
         if (stamp is not null && job is null)
         {
             return Say.No(

@@ -1,5 +1,6 @@
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
+using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
 
@@ -8,9 +9,16 @@ namespace ProcRunner.Tui.Jobs;
 /// <summary>All that a job comes to, for whoever looks at it: values, parts, decisions, marks, notes, what is open.</summary>
 internal sealed class JobAccount
 {
-    private JobAccount(RunState state, IReadOnlyList<TrailEntry> entries, IReadOnlyList<JobMark> marks)
+    private JobAccount(
+        RunState state,
+        IReadOnlyList<TrailEntry> entries,
+        Digest last,
+        IReadOnlyList<JobMark> marks,
+        IReadOnlyList<ShopRoot> roots
+    )
     {
-        (State, Entries, Marks) = (state, entries, marks);
+        (State, Entries, Marks, Roots) = (state, entries, marks, roots);
+        Proof = IsClosed ? ProofCode.Of(last) : null;
         Outlook outlook = new(state);
         Open = [.. outlook.Open];
         Rechecks = [.. outlook.All.Where(outlook.IsRecheck)];
@@ -25,6 +33,12 @@ internal sealed class JobAccount
     /// <summary>Every mark, in order.</summary>
     public IReadOnlyList<JobMark> Marks { get; }
 
+    /// <summary>The proof code of a job that is closed out; null before.</summary>
+    public ProofCode? Proof { get; }
+
+    /// <summary>The shop's first lead, and every later one that it began anew with.</summary>
+    public IReadOnlyList<ShopRoot> Roots { get; }
+
     /// <summary>Steps that can be done now; none in a job that is closed.</summary>
     public IReadOnlyList<At> Open { get; }
 
@@ -37,7 +51,8 @@ internal sealed class JobAccount
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
     public static (JobAccount? Account, string Fault) Read(StoreReader reader, string jobId)
     {
-        TrailEntry[] entries = [.. reader.ReadTrail(jobId).Entries.Select(e => e.Entry)];
+        TrailReading trail = reader.ReadTrail(jobId);
+        TrailEntry[] entries = [.. trail.Entries.Select(e => e.Entry)];
         List<JobMark> marks = [];
         (RunState? state, string fault) = JobReading.Fold(
             reader,
@@ -47,7 +62,7 @@ internal sealed class JobAccount
         );
         return state?.Job is null
             ? (null, fault.Length > 0 ? fault : "The job was never opened.")
-            : (new(state, entries, marks), "");
+            : (new(state, entries, trail.Entries[^1].Digest, marks, reader.ReadShop().Shop.Roots), "");
     }
 
     /// <summary>The values that count now: those of the head, then position by position.</summary>

@@ -27,6 +27,7 @@ internal static class JobAccountJson
             ("opened", Text(JobListing.Second(account.Entries[0].At))),
             ("since", Text(JobListing.Second(account.Entries[^1].At))),
             ("entries", new Json.Whole(account.Entries.Count)),
+            ("proof", account.Proof is { } proof ? Text(proof.ToString()) : Json.Nothing),
             ("values", List(account.Values.Select(Value))),
             ("parts", List(state.Parts.Select(p => Part(state.Plan, p)))),
             (
@@ -38,6 +39,7 @@ internal static class JobAccountJson
                 )
             ),
             ("marks", List(account.Marks.Select(m => Mark(state.Plan, m)))),
+            ("corrections", List(state.Corrections.Select(c => Corrected(account, c)))),
             ("notes", List(state.Notes.Select(n => Note(account, n.Sequence, n.Note)))),
             ("open", List(account.IsClosed ? [] : account.Open.Select(at => Text(state.Plan.NameOf(at))))),
             ("recheck", List(account.Rechecks.Select(at => Text(state.Plan.NameOf(at)))))
@@ -90,6 +92,16 @@ internal static class JobAccountJson
             ("beside", mark.Beside is { } lead ? Text(lead.Name) : Json.Nothing),
             ("reason", Text(mark.Reason)),
             ("entry", new Json.Whole(mark.Sequence))
+        );
+
+    private static Json.Map Corrected(JobAccount account, Correction correction) =>
+        Json.MapOf(
+            ("step", Text(account.State.Plan.NameOf(correction.At))),
+            ("was", Text(correction.Was)),
+            ("became", Text(correction.Became)),
+            ("reason", Text(correction.Reason)),
+            ("by", Text(account.Entries[(int)correction.Sequence - 1].Operator)),
+            ("entry", new Json.Whole(correction.Sequence))
         );
 
     private static Json.Map Note(JobAccount account, long sequence, RunEvent.Noted note) =>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Runs;
+using ProcRunner.Shop;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Jobs;
@@ -39,6 +40,11 @@ internal static class JobAccountLines
 
         string standing = JobProjection.StandingWord(state.Standing);
         yield return $"State: {standing}; waiting for {JobProjection.WaitingFor(state)}";
+        if (account.Proof is { } proof)
+        {
+            yield return $"Proof code: {proof}";
+        }
+
         yield return $"Opened {JobListing.Minute(account.Entries[0].At)} UTC, last entry no. {Number(state.Sequence)} of {JobListing.Minute(account.Entries[^1].At)} UTC";
     }
 
@@ -91,6 +97,8 @@ internal static class JobAccountLines
             ),
             .. Section("Decisions", account.Decisions.Select(d => $"{d.Subject}, {d.Position}: {d.Choice}")),
             .. Section("Sign-offs", account.Marks.Select(m => Mark(state, m))),
+            .. account.Roots.Skip(1).Select(BeganAnew),
+            .. Section("Corrections", state.Corrections.Select(c => Corrected(account, c))),
             .. Section("Notes", state.Notes.Select(n => Note(account, n.Sequence, n.Note))),
         ];
     }
@@ -125,6 +133,15 @@ internal static class JobAccountLines
         string beside = mark.Beside is { } lead ? $", {lead.Name} beside" : "";
         string reason = mark.Reason.Length > 0 ? $": {mark.Reason}" : "";
         return $"{mark.Meaning} by {mark.Mark.Name}{beside}, {JobListing.Minute(mark.Mark.At)} UTC, {state.Plan.NameOf(mark.At)}{reason} (entry {Number(mark.Sequence)})";
+    }
+
+    private static string BeganAnew(ShopRoot root) =>
+        $"The shop began anew on {JobListing.Minute(root.At)} UTC with {root.Lead.Name} as its first lead, not vouched for by the one before: {root.Reason}";
+
+    private static string Corrected(JobAccount account, Correction correction)
+    {
+        Trail.TrailEntry entry = account.Entries[(int)correction.Sequence - 1];
+        return $"{CorrectionWords.Of(account.State, correction)} ({JobListing.Minute(entry.At)} UTC, {entry.Operator}, entry {Number(correction.Sequence)})";
     }
 
     private static string Note(JobAccount account, long sequence, RunEvent.Noted note)

@@ -118,5 +118,5 @@ public sealed class WalkedJob : IDisposable
     }
 
     private string WithoutDigest(string picture) =>
-        picture.Replace(Job.Job.Last.ToString(), new string('0', 64), StringComparison.Ordinal);
+        picture.Replace(Job.Job.Proof?.ToString() ?? "none", "AAAAA-AAAAA-AAAAA-AAAAA-AAAAA", StringComparison.Ordinal);
 }

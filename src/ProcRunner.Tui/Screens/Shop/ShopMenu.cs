@@ -12,7 +12,7 @@ internal static class ShopMenu
     private static IReadOnlyList<MenuItem> Items(ShopSession session) =>
         [
             MenuItem.Instead("new job: a head comes in", () => new NewJobForm(session)),
-            MenuItem.Instead("find a head: by stamp, customer, part or lot", () => new FindForm(session)),
+            MenuItem.Instead("find a head: by stamp, customer, part, lot, proof code", () => new FindForm(session)),
             MenuItem.Instead("somebody else works", () => new WhoScreen(session)),
             MenuItem.Instead("look at a head: how it stands, history, notes, hand-over", () => Look(session)),
             MenuItem.Instead("released and scrapped heads", () => Closed(session)),
