@@ -50,6 +50,8 @@ internal static class CommandLine
             FindVerb.Create(),
             ShowVerb.Create(),
             VerifyVerb.Create(),
+            ExportVerb.Create(),
+            ImportVerb.Create(),
             PeopleVerb.Create(),
             GaugesVerb.Create(),
             CheckVerb.Create(),

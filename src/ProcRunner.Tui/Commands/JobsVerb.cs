@@ -36,18 +36,33 @@ internal static class JobsVerb
             return Say.Usage($"The jobs can't be searched: {trouble}.", "Try again; nothing is lost with the index.");
         }
 
+        ExportedJob[] elsewhere = FromElsewhere(reader, text);
         if (json)
         {
-            Say.Json(Json.ListOf([.. jobs.Select(JobListing.Json)]));
+            Say.Json(Json.ListOf([.. jobs.Select(JobListing.Json), .. elsewhere.Select(JobListing.Json)]));
         }
         else
         {
-            foreach (string line in JobListing.Lines(jobs))
+            foreach (string line in JobListing.Lines(jobs).Concat(elsewhere.Select(JobListing.Line)))
             {
                 Say.Line(line);
             }
         }
 
-        return jobs.IsEmpty && text.Length > 0 ? Status.No : Status.Done;
+        return jobs.IsEmpty && elsewhere.Length == 0 && text.Length > 0 ? Status.No : Status.Done;
     }
+
+    // Of several files of one job the one with the longest trail.
+    private static ExportedJob[] FromElsewhere(StoreReader reader, string text) =>
+        [
+            .. new ImportedJobs(reader)
+                .All()
+                .Select(kept => kept.Job)
+                .Where(job =>
+                    job.Stamp.Contains(text, StringComparison.OrdinalIgnoreCase)
+                    || job.Shop.Contains(text, StringComparison.OrdinalIgnoreCase)
+                )
+                .GroupBy(job => job.JobId, StringComparer.Ordinal)
+                .Select(group => group.MaxBy(job => job.Trail.Length)!),
+        ];
 }

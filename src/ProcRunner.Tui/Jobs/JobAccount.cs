@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Shop;
@@ -49,7 +50,7 @@ internal sealed class JobAccount
     public bool IsClosed => State.Standing is JobStanding.Released or JobStanding.Scrapped;
 
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
-    public static (JobAccount? Account, string Fault) Read(StoreReader reader, string jobId)
+    public static (JobAccount? Account, string Fault) Read(ITrailReader reader, string jobId)
     {
         TrailReading trail = reader.ReadTrail(jobId);
         TrailEntry[] entries = [.. trail.Entries.Select(e => e.Entry)];
@@ -62,8 +63,14 @@ internal sealed class JobAccount
         );
         return state?.Job is null
             ? (null, fault.Length > 0 ? fault : "The job was never opened.")
-            : (new(state, entries, trail.Entries[^1].Digest, marks, reader.ReadShop().Shop.Roots), "");
+            : (new(state, entries, trail.Entries[^1].Digest, marks, RootsIn(reader)), "");
     }
+
+    private static ImmutableList<ShopRoot> RootsIn(ITrailReader reader) =>
+        reader
+            .ReadTrail(JobId.Shop)
+            .Entries.Aggregate(ShopState.Empty, (shop, line) => shop.After(line.Entry, line.Digest))
+            .Roots;
 
     /// <summary>The values that count now: those of the head, then position by position.</summary>
     public IEnumerable<FinalValue> Values =>

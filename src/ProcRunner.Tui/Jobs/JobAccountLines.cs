@@ -1,6 +1,7 @@
 using System.Globalization;
 using ProcRunner.Runs;
 using ProcRunner.Shop;
+using ProcRunner.Trail;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Jobs;
@@ -100,6 +101,7 @@ internal static class JobAccountLines
             .. account.Roots.Skip(1).Select(BeganAnew),
             .. Section("Corrections", state.Corrections.Select(c => Corrected(account, c))),
             .. Section("Notes", state.Notes.Select(n => Note(account, n.Sequence, n.Note))),
+            .. Section("Clock", ClockSetBack.In(account.Entries).Select(set => set.InWords())),
         ];
     }
 

@@ -17,7 +17,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
         [.. Entries[^1].Entry.Events.Select(map => RunEventFormat.Read(State.Plan, map)!)];
 
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
-    public static (JobReading? Job, string Fault) Read(StoreReader reader, string jobId)
+    public static (JobReading? Job, string Fault) Read(ITrailReader reader, string jobId)
     {
         TrailReading trail = reader.ReadTrail(jobId);
         if (trail.Entries.IsEmpty)
@@ -35,7 +35,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
     /// <param name="entries">The entries, from the first.</param>
     /// <param name="before">Told of each entry and the run as it stood before it.</param>
     public static (RunState? State, string Fault) Fold(
-        StoreReader reader,
+        ITrailReader reader,
         string jobId,
         IEnumerable<TrailEntry> entries,
         Action<RunState, TrailEntry, IReadOnlyList<RunEvent>>? before = null
@@ -78,7 +78,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
         return (state, state is null ? "The job has no entries." : "");
     }
 
-    private static (PlanTexts? Texts, string Fault) TextsOf(StoreReader reader, TrailEntry first)
+    private static (PlanTexts? Texts, string Fault) TextsOf(ITrailReader reader, TrailEntry first)
     {
         Json.Map opened = first.Events[0];
         if (

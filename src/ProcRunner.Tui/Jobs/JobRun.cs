@@ -155,7 +155,7 @@ internal sealed class JobRun
             case AppendResult.Failed failed:
                 return new JobAnswer.NotWritten(failed.Why);
             case AppendResult.Refused shut:
-                return new JobAnswer.NotWritten(shut.Why);
+                return new JobAnswer.Refused(shut.Why, []);
             default:
                 throw new System.Diagnostics.UnreachableException();
         }

@@ -52,7 +52,7 @@ internal sealed class SignatureCheck
     public bool IsPractice { get; private set; }
 
     /// <summary>Checks a job.</summary>
-    public static SignatureCheck Of(StoreReader reader, string jobId)
+    public static SignatureCheck Of(ITrailReader reader, string jobId)
     {
         SignatureCheck check = new(reader.ReadTrail(JobId.Shop).Entries, jobId);
         IEnumerable<TrailEntry> entries = reader.ReadTrail(jobId).Entries.Select(e => e.Entry);

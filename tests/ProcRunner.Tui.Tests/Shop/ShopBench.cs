@@ -97,6 +97,30 @@ internal sealed class ShopBench : IDisposable
         return run!;
     }
 
+    /// <summary>A job with a text in every place, as a store from elsewhere may hold it: no command would be let through.</summary>
+    public JobRun OpenUndecided(string stamp, string text)
+    {
+        (PlanTexts? texts, _) = DemoShop.ReadPlan();
+        text = Text.SafeText.Clean(text);
+        JobHeader header = new()
+        {
+            Stamp = stamp,
+            ProcedureDigest = texts!.ProcedureDigest.ToString(),
+            HeadDigest = texts.HeadDigest.ToString(),
+            Customer = text,
+        };
+        EntryDraft Draft(RunEvent happened) => new("vale", [RunEventFormat.Write(texts.Plan, happened)]);
+        AppendResult opened = Store.OpenJob(
+            stamp,
+            [texts.ProcedureText, texts.HeadText],
+            Draft(new RunEvent.JobOpened(header))
+        );
+        string id = Assert.IsType<AppendResult.Written>(opened).Entry.Of;
+        Store.Append(id, Draft(new RunEvent.Noted(null, text)));
+        Store.Append(id, Draft(new RunEvent.JobHeld(text)));
+        return JobRun.Resume(Store, Time, id, "vale").Run!;
+    }
+
     /// <summary>Enters something at the step that comes next.</summary>
     public static JobAnswer Enter(JobRun run, string text) =>
         run.Do(new RunCommand.Enter(Prompter.Next(run.State)!.Value, text));

@@ -18,7 +18,7 @@ internal static class ShopMenu
             MenuItem.Instead("released and scrapped heads", () => Closed(session)),
             MenuItem.Instead("people: who may sign", () => new PeopleScreen(session)),
             MenuItem.Instead("gauges and their calibration", () => new GaugesScreen(session)),
-            MenuItem.Instead("settings: readout, bell, colours", () => SettingsMenu.Of(session)),
+            MenuItem.Instead("settings: readout, sign-out, bell, colours", () => SettingsMenu.Of(session)),
             MenuItem.Instead("what every key does", session.Help),
             new(() => "leave the program; everything is on the disk", () => new Turn.Leave()),
         ];

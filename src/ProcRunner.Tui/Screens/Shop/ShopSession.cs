@@ -8,7 +8,7 @@ using ProcRunner.Tui.Shell;
 namespace ProcRunner.Tui.Screens.Shop;
 
 /// <summary>The day's work on one store: who works, which jobs are open, what the last screen had to say.</summary>
-internal sealed class ShopSession : IFrameWords
+internal sealed class ShopSession : IFrameWords, IAttendance
 {
     private readonly Dictionary<string, JobRun> _runs = new(StringComparer.Ordinal);
     private readonly Func<ShopSession, JobRun, Screen> _runScreen;
@@ -60,6 +60,35 @@ internal sealed class ShopSession : IFrameWords
 
     /// <summary>Somebody works from now on. The trail of a job learns of it when they go on with that job.</summary>
     public void Works(string person) => (Person, _atWork) = (person, null);
+
+    /// <summary>Id of the person at the machine, on the job in hand where there is one; empty until somebody is.</summary>
+    public string AtMachine => _atWork?.Person ?? Person;
+
+    /// <inheritdoc/>
+    public TimeSpan? IdleAfter =>
+        Store.Shop.IdleMinutes > 0 && AtMachine.Length > 0 ? TimeSpan.FromMinutes(Store.Shop.IdleMinutes) : null;
+
+    /// <inheritdoc/>
+    public Screen? AskWho(bool idle) => AtMachine.Length == 0 ? null : new SignInScreen(this, idle);
+
+    /// <summary>
+    /// Somebody is at the machine from now on; the job in hand is theirs, and its trail says so. What keeps that from being so,
+    /// or null.
+    /// </summary>
+    public string? ChangeTo(string person)
+    {
+        if (_atWork is not { } run)
+        {
+            Works(person);
+            return null;
+        }
+
+        string before = Person;
+        Person = person;
+        string? fault = TakeOver(run);
+        Person = fault is null ? person : before;
+        return fault;
+    }
 
     /// <summary>Told when the work on a job is left: whom it was handed over to is the one who works.</summary>
     public void LeftWork()
