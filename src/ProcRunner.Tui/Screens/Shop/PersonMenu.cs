@@ -20,7 +20,8 @@ internal static class PersonMenu
             : person.IsRoot ? "A first lead: other keys hang on this one."
             : $"Vouched for by {session.NameOf(person.CertifiedBy)}.";
         TimeSpan wait = session.Desk.Pins.Left(id);
-        string waits = wait > TimeSpan.Zero ? $" Wrong PINs were typed: the next is tried in {PinGate.InWords(wait)}." : "";
+        string waits =
+            wait > TimeSpan.Zero ? $" Wrong PINs were typed: the next is tried in {PinGate.InWords(wait)}." : "";
         string left = person.RetiredAt is null ? "" : " Has left: what was signed before stays good.";
         return $"{RoleWord.Of(person.Role)}, id {person.Id}. {vouched}{left}{waits} Fingerprint of the key, as on the records: {PersonKeys.Fingerprint(person)}";
     }
