@@ -59,7 +59,7 @@ public sealed class RunState
     public List<(long Sequence, RunEvent.Noted Note)> Notes { get; } = [];
 
     /// <summary>Entries put in place of others, and steps left out that are to be done after all; in order.</summary>
-    public List<Correction> Corrections { get; } = [];
+    public List<CorrectedEntry> Corrections { get; } = [];
 
     /// <summary>Parts fitted, in order.</summary>
     public List<RunEvent.PartFitted> Parts { get; } = [];

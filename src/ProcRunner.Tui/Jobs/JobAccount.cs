@@ -1,25 +1,18 @@
-using System.Collections.Immutable;
-using ProcRunner.Procedures;
+using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
+using ProcRunner.Tui.Demo;
 
 namespace ProcRunner.Tui.Jobs;
 
-/// <summary>All that a job comes to, for whoever looks at it: values, parts, decisions, marks, notes, what is open.</summary>
+/// <summary>A job for whoever looks at it: its build record, and what is open now.</summary>
 internal sealed class JobAccount
 {
-    private JobAccount(
-        RunState state,
-        IReadOnlyList<TrailEntry> entries,
-        Digest last,
-        IReadOnlyList<JobMark> marks,
-        IReadOnlyList<ShopRoot> roots
-    )
+    private JobAccount(RunState state, BuildRecord record, IReadOnlyList<ShopRoot> roots)
     {
-        (State, Entries, Marks, Roots) = (state, entries, marks, roots);
-        Proof = IsClosed ? ProofCode.Of(last) : null;
+        (State, Record, Roots) = (state, record, roots);
         Outlook outlook = new(state);
         Open = [.. outlook.Open];
         Rechecks = [.. outlook.All.Where(outlook.IsRecheck)];
@@ -28,14 +21,8 @@ internal sealed class JobAccount
     /// <summary>The run.</summary>
     public RunState State { get; }
 
-    /// <summary>The trail's entries.</summary>
-    public IReadOnlyList<TrailEntry> Entries { get; }
-
-    /// <summary>Every mark, in order.</summary>
-    public IReadOnlyList<JobMark> Marks { get; }
-
-    /// <summary>The proof code of a job that is closed out; null before.</summary>
-    public ProofCode? Proof { get; }
+    /// <summary>What was built so far.</summary>
+    public BuildRecord Record { get; }
 
     /// <summary>The shop's first lead, and every later one that it began anew with.</summary>
     public IReadOnlyList<ShopRoot> Roots { get; }
@@ -47,81 +34,33 @@ internal sealed class JobAccount
     public IReadOnlyList<At> Rechecks { get; }
 
     /// <summary>True when nothing can follow any more.</summary>
-    public bool IsClosed => State.Standing is JobStanding.Released or JobStanding.Scrapped;
+    public bool IsClosed => Record.IsClosed;
 
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
     public static (JobAccount? Account, string Fault) Read(ITrailReader reader, string jobId)
     {
         TrailReading trail = reader.ReadTrail(jobId);
-        TrailEntry[] entries = [.. trail.Entries.Select(e => e.Entry)];
-        List<JobMark> marks = [];
+        List<RecordEntry> entries = [];
         (RunState? state, string fault) = JobReading.Fold(
             reader,
             jobId,
-            entries,
-            (_, entry, events) => marks.AddRange(events.Select(e => JobMark.Of(entry.Sequence, e)).OfType<JobMark>())
+            trail.Entries.Select(e => e.Entry),
+            (_, entry, events) => entries.Add(new(entry, trail.Entries[entries.Count].Digest, events))
         );
-        return state?.Job is null
-            ? (null, fault.Length > 0 ? fault : "The job was never opened.")
-            : (new(state, entries, trail.Entries[^1].Digest, marks, RootsIn(reader)), "");
+        if (state?.Job is null)
+        {
+            return (null, fault.Length > 0 ? fault : "The job was never opened.");
+        }
+
+        ShopState shop = ShopThen(reader, entries[^1].Entry.Book.Sequence);
+        IReadOnlyList<ShopRoot> roots = ShopThen(reader, long.MaxValue).Roots;
+        return (new(state, BuildRecord.From(new RecordSource(state, shop, entries, DemoShop.Is(shop))), roots), "");
     }
 
-    private static ImmutableList<ShopRoot> RootsIn(ITrailReader reader) =>
+    // A gauge calibrated since then doesn't change what the job was measured with.
+    private static ShopState ShopThen(ITrailReader reader, long book) =>
         reader
             .ReadTrail(JobId.Shop)
-            .Entries.Aggregate(ShopState.Empty, (shop, line) => shop.After(line.Entry, line.Digest))
-            .Roots;
-
-    /// <summary>The values that count now: those of the head, then position by position.</summary>
-    public IEnumerable<FinalValue> Values =>
-        JobProjection.Values(State).OrderBy(v => v.Position).Select(v => Final(v.Characteristic, v.Position, v.Value));
-
-    /// <summary>What was decided: subject, position, choice.</summary>
-    public IEnumerable<(string Subject, string Position, string Choice)> Decisions
-    {
-        get
-        {
-            Plan plan = State.Plan;
-            IEnumerable<(string Subject, int Position)> asked = plan
-                .Steps.Where(s => s.Work is StepWork.Decide)
-                .SelectMany(s => plan.PositionsOf(s).Select(p => (((StepWork.Decide)s.Work).Subject, p)))
-                .Distinct();
-            foreach ((string subject, int position) in asked)
-            {
-                if (State.ChoiceOf(subject, position) is { } choice)
-                {
-                    yield return (subject, plan.PositionName(position), choice);
-                }
-            }
-        }
-    }
-
-    private FinalValue Final(Characteristic characteristic, int position, ValueRecord value)
-    {
-        At at = new(value.ByStep, position);
-        StepRecord? record = State.Find(at);
-        TakenReading? reading = record?.Readings.LastOrDefault(r => r.Characteristic == characteristic.Name);
-        string verdict =
-            value.Stale ? $"recheck: {value.Cause}"
-            : record is { Conceded: true } && value.Judgement.Verdict == Verdict.Out ? "conceded"
-            : InWords(value.Judgement.Verdict);
-        return new(
-            characteristic.Name,
-            State.Plan.PositionName(position),
-            value,
-            State.Plan.Steps[value.ByStep].FullName,
-            reading?.Gauge ?? "",
-            reading is null,
-            verdict
-        );
-    }
-
-    private static string InWords(Verdict verdict) =>
-        verdict switch
-        {
-            Verdict.In => "in limits",
-            Verdict.Out => "out of spec",
-            Verdict.Short => "not deep enough yet",
-            _ => "recorded",
-        };
+            .Entries.Where(e => e.Entry.Sequence <= book)
+            .Aggregate(ShopState.Empty, (shop, line) => shop.After(line.Entry, line.Digest));
 }

@@ -1,7 +1,8 @@
 using System.Globalization;
+using ProcRunner.Records;
+using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 using ProcRunner.Shop;
-using ProcRunner.Trail;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Jobs;
@@ -41,17 +42,22 @@ internal static class JobAccountLines
 
         string standing = JobProjection.StandingWord(state.Standing);
         yield return $"State: {standing}; waiting for {JobProjection.WaitingFor(state)}";
-        if (account.Proof is { } proof)
+        if (account.Record.Proof.Code is { } code)
         {
-            yield return $"Proof code: {proof}";
+            yield return $"Proof code: {code}";
         }
 
-        yield return $"Opened {JobListing.Minute(account.Entries[0].At)} UTC, last entry no. {Number(state.Sequence)} of {JobListing.Minute(account.Entries[^1].At)} UTC";
+        foreach (ShopRoot root in account.Roots.Skip(1))
+        {
+            yield return BeganAnew(root);
+        }
+
+        yield return $"Opened {JobListing.Minute(account.Record.Opened.At)} UTC, last entry no. {Number(state.Sequence)} of {JobListing.Minute(account.Record.Last.At)} UTC";
     }
 
     private static IEnumerable<string> Values(JobAccount account)
     {
-        foreach (IGrouping<string, FinalValue> position in account.Values.GroupBy(v => v.Position))
+        foreach (IGrouping<string, FinalValue> position in account.Record.Values.GroupBy(v => v.Position))
         {
             yield return "";
             yield return $"== {position.Key} ==";
@@ -89,21 +95,26 @@ internal static class JobAccountLines
 
     private static IEnumerable<string> Lists(JobAccount account)
     {
-        RunState state = account.State;
+        BuildRecord record = account.Record;
         return
         [
             .. Section(
                 "Parts",
-                state.Parts.Select(p => $"{state.Plan.PositionName(p.At.Position)}: {p.Part} {p.Number}, lot {p.Lot}")
+                record.Parts.Where(p => p.IsInPlace).Select(p => $"{p.Position}: {p.Part} {p.Number}, lot {p.Lot}")
             ),
-            .. Section("Decisions", account.Decisions.Select(d => $"{d.Subject}, {d.Position}: {d.Choice}")),
-            .. Section("Sign-offs", account.Marks.Select(m => Mark(state, m))),
-            .. account.Roots.Skip(1).Select(BeganAnew),
-            .. Section("Corrections", state.Corrections.Select(c => Corrected(account, c))),
-            .. Section("Notes", state.Notes.Select(n => Note(account, n.Sequence, n.Note))),
-            .. Section("Clock", ClockSetBack.In(account.Entries).Select(set => set.InWords())),
+            .. Section("Decisions", record.Decisions.Select(d => $"{d.About}, {d.Position}: {d.Text}")),
+            .. Section("Sign-offs", record.Marks.Select(Mark)),
+            .. Section("Corrections", account.State.Corrections.Select(c => Corrected(account.State, c))),
+            .. Section("Notes", record.Notes.Select(Note)),
+            .. Section("Clock", record.Clock),
         ];
     }
+
+    private static string Corrected(RunState state, CorrectedEntry correction) =>
+        $"{CorrectionWords.Of(state, correction)} (entry {Number(correction.Sequence)})";
+
+    private static string BeganAnew(ShopRoot root) =>
+        $"The shop began anew on {JobListing.Minute(root.At)} UTC with {root.Lead.Name} as its first lead, not vouched for by the one before: {root.Reason}";
 
     private static IEnumerable<string> Ahead(JobAccount account) =>
         account.IsClosed
@@ -130,27 +141,21 @@ internal static class JobAccountLines
         return cause.Length > 0 ? $": {cause}" : "";
     }
 
-    private static string Mark(RunState state, JobMark mark)
+    private static string Mark(MarkTold told)
     {
+        JobMark mark = told.Mark;
         string beside = mark.Beside is { } lead ? $", {lead.Name} beside" : "";
         string reason = mark.Reason.Length > 0 ? $": {mark.Reason}" : "";
-        return $"{mark.Meaning} by {mark.Mark.Name}{beside}, {JobListing.Minute(mark.Mark.At)} UTC, {state.Plan.NameOf(mark.At)}{reason} (entry {Number(mark.Sequence)})";
+        return $"{mark.Meaning} by {mark.Mark.Name}{beside}, {JobListing.Minute(mark.Mark.At)} UTC, {told.Step}{reason} (entry {Number(told.By.Entry)})";
     }
 
-    private static string BeganAnew(ShopRoot root) =>
-        $"The shop began anew on {JobListing.Minute(root.At)} UTC with {root.Lead.Name} as its first lead, not vouched for by the one before: {root.Reason}";
-
-    private static string Corrected(JobAccount account, Correction correction)
+    private static string Note(Said note)
     {
-        Trail.TrailEntry entry = account.Entries[(int)correction.Sequence - 1];
-        return $"{CorrectionWords.Of(account.State, correction)} ({JobListing.Minute(entry.At)} UTC, {entry.Operator}, entry {Number(correction.Sequence)})";
-    }
-
-    private static string Note(JobAccount account, long sequence, RunEvent.Noted note)
-    {
-        Trail.TrailEntry entry = account.Entries[(int)sequence - 1];
-        string where = note.At is { } at ? $", {account.State.Plan.NameOf(at)}" : "";
-        return $"{JobListing.Minute(entry.At)} UTC, {entry.Operator}{where}: {note.Text}";
+        string where =
+            note.About.Length == 0 ? ""
+            : note.Position == "head" ? $", {note.About}"
+            : $", {note.About} at {note.Position}";
+        return $"{JobListing.Minute(note.By.At)} UTC, {note.By.Id}{where}: {note.Text}";
     }
 
     private static IEnumerable<string> Section(string title, IEnumerable<string> lines)

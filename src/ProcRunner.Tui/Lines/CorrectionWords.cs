@@ -6,6 +6,6 @@ namespace ProcRunner.Tui.Lines;
 internal static class CorrectionWords
 {
     /// <summary>The words, with the step's name.</summary>
-    public static string Of(RunState state, Correction correction) =>
+    public static string Of(RunState state, CorrectedEntry correction) =>
         $"{state.Plan.NameOf(correction.At)}: it was {correction.Was}, it is {correction.Became}: {correction.Reason}";
 }

@@ -145,7 +145,7 @@ internal sealed class JobState
 
         yield return new("");
         yield return new("CORRECTED", Ink.Strong);
-        foreach (Correction correction in _run.Corrections)
+        foreach (CorrectedEntry correction in _run.Corrections)
         {
             string entry = $"entry {Number(correction.Sequence)}";
             yield return new(Fitting.Words($"{CorrectionWords.Of(_run, correction)} ({entry})"), Indent: 2);

@@ -13,6 +13,7 @@ internal sealed class ShopSession : IFrameWords, IAttendance
     private readonly Dictionary<string, JobRun> _runs = new(StringComparer.Ordinal);
     private readonly Func<ShopSession, JobRun, Screen> _runScreen;
     private JobRun? _atWork;
+    private bool _signedOut;
     private string _word = "";
 
     /// <summary>A session on an open store.</summary>
@@ -53,7 +54,7 @@ internal sealed class ShopSession : IFrameWords, IAttendance
     public string Person { get; private set; } = "";
 
     /// <inheritdoc/>
-    public string Corner => Person.Length == 0 ? Store.Shop.Name : $"{NameOf(Person)}, {Store.Shop.Name}";
+    public string Corner => _signedOut || Person.Length == 0 ? Store.Shop.Name : $"{NameOf(Person)}, {Store.Shop.Name}";
 
     /// <summary>The name that goes with an id; the id itself for somebody unknown.</summary>
     public string NameOf(string id) => Store.Shop.People.TryGetValue(id, out Person? person) ? person.Name : id;
@@ -69,7 +70,16 @@ internal sealed class ShopSession : IFrameWords, IAttendance
         Store.Shop.IdleMinutes > 0 && AtMachine.Length > 0 ? TimeSpan.FromMinutes(Store.Shop.IdleMinutes) : null;
 
     /// <inheritdoc/>
-    public Screen? AskWho(bool idle) => AtMachine.Length == 0 ? null : new SignInScreen(this, idle);
+    public Screen? AskWho(bool idle)
+    {
+        if (AtMachine.Length == 0)
+        {
+            return null;
+        }
+
+        _signedOut = idle;
+        return new SignInScreen(this, idle);
+    }
 
     /// <summary>
     /// Somebody is at the machine from now on; the job in hand is theirs, and its trail says so. What keeps that from being so,
@@ -77,16 +87,11 @@ internal sealed class ShopSession : IFrameWords, IAttendance
     /// </summary>
     public string? ChangeTo(string person)
     {
-        if (_atWork is not { } run)
-        {
-            Works(person);
-            return null;
-        }
-
         string before = Person;
         Person = person;
-        string? fault = TakeOver(run);
+        string? fault = _atWork is { } run ? TakeOver(run) : null;
         Person = fault is null ? person : before;
+        _signedOut &= fault is not null;
         return fault;
     }
 

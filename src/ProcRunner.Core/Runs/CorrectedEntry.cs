@@ -6,4 +6,4 @@ namespace ProcRunner.Runs;
 /// <param name="Was">What stood there before, in words.</param>
 /// <param name="Became">What took its place, in words.</param>
 /// <param name="Reason">Why.</param>
-public sealed record Correction(long Sequence, At At, string Was, string Became, string Reason);
+public sealed record CorrectedEntry(long Sequence, At At, string Was, string Became, string Reason);
