@@ -21,7 +21,7 @@ internal sealed class ShopDoor(
     ScreenSettings settings,
     Func<ShopSession, JobRun, Screen> runScreen,
     int rounds = PersonKeys.DefaultRounds
-) : IDisposable
+) : IDisposable, IAttendance
 {
     /// <summary>Where the shop's own store is, or will be.</summary>
     public string ShopFolder { get; } = folder ?? Machine.ShopFolder;
@@ -31,6 +31,12 @@ internal sealed class ShopDoor(
 
     /// <summary>Told, while there is no screen yet, how many jobs of how many have been read for the list.</summary>
     public Action<int, int>? Progress { get; init; }
+
+    /// <inheritdoc/>
+    public TimeSpan? IdleAfter => Session?.IdleAfter;
+
+    /// <inheritdoc/>
+    public Screen? AskWho(bool idle) => Session?.AskWho(idle);
 
     /// <summary>The session, once a store is open.</summary>
     public ShopSession? Session { get; private set; }
