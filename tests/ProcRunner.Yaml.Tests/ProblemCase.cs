@@ -55,6 +55,11 @@ internal sealed record ProblemCase(string Code, CaseOf Of, string Old, string Ne
             "{aim: 3.940"
         ),
         new("PR-H09", CaseOf.Head, "  E:\n", "  X:\n", "X:"),
+        new("PR-Y10", CaseOf.Procedure, "rests-on: [deck]", "doubt: {swapped: 5 lbf}, rests-on: [deck]", "5 lbf"),
+        new("PR-Y10", CaseOf.Procedure, "rests-on: [deck]", "doubt: {swapped: 0 in}, rests-on: [deck]", "0 in}"),
+        new("PR-Y06", CaseOf.Procedure, "rests-on: [deck]", "doubt: {guess: no}, rests-on: [deck]", "guess"),
+        new("PR-Y09", CaseOf.Procedure, "rests-on: [deck]", "doubt: perhaps, rests-on: [deck]", "perhaps"),
+        new("PR-Y09", CaseOf.Procedure, "rests-on: [deck]", "wears: thinner, rests-on: [deck]", "thinner"),
         new("PR-P01", CaseOf.Procedure, "- measure: bore", "- measure: boar", "boar"),
         new("PR-P01", CaseOf.Procedure, "rests-on: [deck]", "rests-on: [dekc]", "dekc"),
         new("PR-P01", CaseOf.Procedure, "back-to: seat", "back-to: seta", "seta"),
