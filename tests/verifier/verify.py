@@ -267,11 +267,18 @@ def check_anchors(book_events, job, trail):
             require(not last or number == len(trail), f"something stands after entry {number}, the last")
 
 
-def signed_trail(trail, book, people, openssl):
-    """Walks the trail and, beside it, the book as far as each entry had seen it."""
+def anchors_of(book, job):
+    """For each entry of a job that is anchored, the number of the book's entry that does it."""
+    anchoring = [(number, event) for number, event in book if event.get("job") == job]
+    return {event.get("n"): number for number, event in reversed(anchoring) if is_whole(event.get("n"))}
+
+
+def signed_trail(trail, book, anchors, people, openssl):
+    """Walks the trail and, beside it, the book as far as it had got when each entry was written."""
     at = 0
     for entry in trail:
-        while at < len(book) and book[at][0] <= entry["book"]["n"]:
+        seen = max(entry["book"]["n"], anchors.get(entry["n"], 0) - 1)
+        while at < len(book) and book[at][0] <= seen:
             people.take(book[at][1], book[at][2], f"shop book, entry {book[at][0]}")
             at += 1
         check_marks(entry, people, openssl, f"entry {entry['n']}")
@@ -336,7 +343,8 @@ def check_export(data, openssl):
     order = [person["n"] for person in persons]
     require(order == sorted(order), "the lines about people are out of order")
     people = People(openssl, is_excerpt=True)
-    signed_trail(trail, [(p["n"], p["ev"], p["prev"]) for p in persons], people, openssl)
+    anchors = anchors_of([(entry["n"], event) for entry in book for event in entry["ev"]], head["job"])
+    signed_trail(trail, [(p["n"], p["ev"], p["prev"]) for p in persons], anchors, people, openssl)
     require(people.roots == head["roots"], "the certificates lead up to another key than the first line says")
     closed = trail[-1].get("mark") == "closed out"
     print(f"holds: {len(trail)} entries, {openssl.count} signatures, {'closed out' if closed else 'not closed out'}")
@@ -363,7 +371,8 @@ def check_store(folder, openssl):
             number = entry["book"]["n"]
             good = number <= len(book) and (number == 0 or book[number - 1]["digest"] == entry["book"]["d"])
             require(good, f"shop book, entry {number}: missing, or another one")
-        signed_trail(trail, events, People(openssl, is_excerpt=False), openssl)
+        anchors = anchors_of([(number, event) for number, event, _ in events], job)
+        signed_trail(trail, events, anchors, People(openssl, is_excerpt=False), openssl)
     print(f"holds: {len(book)} entries of the shop book, {len(there)} jobs, {openssl.count} signatures")
 
 

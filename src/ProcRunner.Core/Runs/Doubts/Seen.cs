@@ -70,7 +70,8 @@ internal sealed record Seen
     }
 
     /// <summary>The last value's name in words.</summary>
-    public static string NameOf(ValueRecord before) => before.ByStep == before.AsFoundBy ? "as found" : "the last reading";
+    public static string NameOf(ValueRecord before) =>
+        before.ByStep == before.AsFoundBy ? "as found" : "the last reading";
 
     /// <summary>An amount in the reading's unit, with it.</summary>
     public string Text(Rational amount) => Show.Plain(new Exact(amount, Of.Dimension), Unit);
