@@ -1,3 +1,7 @@
+using System.Globalization;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
 using static ProcRunner.Runs.Tests.DoubtWork;
 
 namespace ProcRunner.Runs.Tests;
@@ -93,6 +97,46 @@ public sealed class DoubtTests
         rig.Enter("found 1I", "0.0508");
 
         Assert.Equal(asked, IsAsked(rig.Enter("once more 1I", "0.0770")));
+    }
+
+    /// <summary>
+    /// Whatever the size is and whatever stood there before, who measures the same thing twice to within the gauge's
+    /// uncertainty is asked once at most.
+    /// </summary>
+    [Property(MaxTest = 150)]
+    public Property An_honest_operator_is_asked_once_at_most()
+    {
+        Gen<int> size = Gen.Choose(400, 1400);
+        Gen<int> off = Gen.Choose(-20, 20);
+        Gen<(int Found, int Now, int First, int Second)> gen =
+            from found in size
+            from now in size
+            from first in off
+            from second in off
+            select (found, now, first, second);
+        return Prop.ForAll(
+            gen.ToArbitrary(),
+            p =>
+            {
+                Rig rig = AsFound(
+                    Depth.Replace("why:", "wears: smaller, why:", StringComparison.Ordinal),
+                    Limit,
+                    RigShop.State.With(RigShop.Gauge("depth", "0.002 in") with { Turn = RigShop.Q("0.010 in") })
+                );
+                static string In(int tenths) => string.Create(CultureInfo.InvariantCulture, $"{tenths / 10_000m} in");
+                foreach (string place in new[] { "1I", "1E", "2I", "2E" })
+                {
+                    string text = In(place == "1I" ? p.Found : 520);
+                    bool again =
+                        IsAsked(rig.Enter($"found {place}", text)) && IsAsked(rig.Enter($"found {place}", text));
+                    Assert.False(again);
+                }
+
+                rig.Sign("teardown signed");
+                return !IsAsked(rig.Enter("once more 1I", In(p.Now + p.First)))
+                    || !IsAsked(rig.Enter("once more 1I", In(p.Now + p.Second)));
+            }
+        );
     }
 
     [Fact]

@@ -60,6 +60,13 @@ internal sealed record ProblemCase(string Code, CaseOf Of, string Old, string Ne
         new("PR-Y06", CaseOf.Procedure, "rests-on: [deck]", "doubt: {guess: no}, rests-on: [deck]", "guess"),
         new("PR-Y09", CaseOf.Procedure, "rests-on: [deck]", "doubt: perhaps, rests-on: [deck]", "perhaps"),
         new("PR-Y09", CaseOf.Procedure, "rests-on: [deck]", "wears: thinner, rests-on: [deck]", "thinner"),
+        new(
+            "PR-P10",
+            CaseOf.Procedure,
+            "window: stem clearance}",
+            "window: stem clearance, selects: [{up-to: 0.001 in, gives: 1 in}, {over: 0.002 in, gives: 2 in}]}",
+            "{over: 0.002"
+        ),
         new("PR-P01", CaseOf.Procedure, "- measure: bore", "- measure: boar", "boar"),
         new("PR-P01", CaseOf.Procedure, "rests-on: [deck]", "rests-on: [dekc]", "dekc"),
         new("PR-P01", CaseOf.Procedure, "back-to: seat", "back-to: seta", "seta"),

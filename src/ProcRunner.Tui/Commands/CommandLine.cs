@@ -49,6 +49,7 @@ internal static class CommandLine
             JobsVerb.Create(),
             FindVerb.Create(),
             ShowVerb.Create(),
+            RecordVerb.Create(),
             VerifyVerb.Create(),
             ExportVerb.Create(),
             ImportVerb.Create(),

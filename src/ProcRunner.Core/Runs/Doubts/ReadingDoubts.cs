@@ -22,12 +22,14 @@ internal static class ReadingDoubts
             return null;
         }
 
+        // Whoever measures honestly agrees with himself to within the gauge's own uncertainty, so nobody is asked for ever.
+        Rational within = doubt.Within > seen.Noise ? doubt.Within : seen.Noise;
         StepRecord? record = seen.State.Find(seen.At);
         bool answered =
             record?.Doubted is { } asked
             && parse(asked.Typed) is EntryResult.Taken first
-            && Agree(seen.Reading.Places, first.Values, doubt.Within);
-        return answered || IsTakenAlready(seen, record, doubt)
+            && Agree(seen.Reading.Places, first.Values, within);
+        return answered || IsTakenAlready(seen, record, within)
             ? null
             : new RunEvent.EntryQuestioned(seen.At, seen.Reading.Typed, $"{doubt.Why} {Again}", []);
     }
@@ -43,11 +45,11 @@ internal static class ReadingDoubts
     }
 
     // The last reading of this step says the same: it was believed then, or out of limits and is measured again now.
-    private static bool IsTakenAlready(Seen seen, StepRecord? record, Doubt doubt) =>
+    private static bool IsTakenAlready(Seen seen, StepRecord? record, Rational within) =>
         !seen.On.Corrects
         && record is { Stale: false, Readings: [.., { } last] }
         && last.Characteristic == seen.Reading.Characteristic
-        && Agree(seen.Reading.Places, [.. last.Places.Select(p => p.Value)], doubt.Within);
+        && Agree(seen.Reading.Places, [.. last.Places.Select(p => p.Value)], within);
 
     private static bool Agree(IReadOnlyList<PlaceValue> second, IReadOnlyList<Quantity> first, Rational within) =>
         second.Count == first.Count
