@@ -11,7 +11,12 @@ public class HostileInputTests
         using TempFolder folder = new();
         using ReleasedJob job = new(folder.Path);
 
-        HostileTally tally = new HostileInputs(job, seed: 7).Run(decided: 4_000, lines: 1_200, loaded: 300, imported: 300);
+        HostileTally tally = new HostileInputs(job, seed: 7).Run(
+            decided: 4_000,
+            lines: 1_200,
+            loaded: 300,
+            imported: 300
+        );
 
         Assert.Equal(5_800, tally.All);
         Assert.InRange(tally.Decided.Taken, 100, 3_900);

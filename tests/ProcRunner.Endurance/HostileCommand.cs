@@ -24,7 +24,7 @@ internal static class HostileCommand
         try
         {
             using ReleasedJob job = new(folder.FullName);
-            int files = inputs / 20;
+            int files = inputs / 50;
             Console.WriteLine(new HostileInputs(job, seed).Run(inputs - (files * 6), files * 4, files, files));
             return 0;
         }

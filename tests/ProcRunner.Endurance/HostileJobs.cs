@@ -92,9 +92,7 @@ internal sealed class HostileJobs(ReleasedJob job, Random random, HostileText te
                 ? Json.ListOf([.. list.Items.Skip(1)])
                 : Json.ListOf([.. list.Items.Select(Spoiled)]),
             _ when random.Next(12) > 0 => value,
-            Json.Text => random.Next(4) == 0
-                ? Json.Nothing
-                : new Json.Text(Harmless(text.NextOr(_words))),
+            Json.Text => random.Next(4) == 0 ? Json.Nothing : new Json.Text(Harmless(text.NextOr(_words))),
             Json.Whole => new Json.Whole(random.NextInt64(-3, Json.LargestWhole)),
             Json.Flag flag => new Json.Flag(!flag.Value),
             _ => new Json.Text("something"),
@@ -102,7 +100,9 @@ internal sealed class HostileJobs(ReleasedJob job, Random random, HostileText te
 
     private static string Harmless(string hostile) =>
         // A lone surrogate can't be written as UTF-8 at all; everything else can, and is.
-        ProcRunner.Text.SafeText.IsWellFormed(hostile) ? hostile : "\u001b[2J";
+        ProcRunner.Text.SafeText.IsWellFormed(hostile)
+            ? hostile
+            : "\u001b[2J";
 
     private static ReadOnlyMemory<byte> Chained(List<TrailEntry> entries)
     {

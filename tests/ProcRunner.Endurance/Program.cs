@@ -1,7 +1,9 @@
 using System.CommandLine;
 using ProcRunner.Endurance;
 
-RootCommand root = new("Long runs of the built program: killed again and again; compiled to native code; hostile inputs.")
+RootCommand root = new(
+    "Long runs of the built program: killed again and again; compiled to native code; hostile inputs."
+)
 {
     KillsCommand.Create(),
     NativeCommand.Create(),

@@ -26,7 +26,8 @@ internal sealed class ReleasedJob : IDisposable
 
         Plan = job.State.Plan;
         Trail = Store.Reader.ReadTrail(job.State.JobId).Entries;
-        File = JobFile.Of(Store.Reader, job.State.JobId).File ?? throw new InvalidDataException("It can't be exported.");
+        File =
+            JobFile.Of(Store.Reader, job.State.JobId).File ?? throw new InvalidDataException("It can't be exported.");
         Exported = ExportFile.Read(File).Job!;
     }
 

@@ -65,7 +65,9 @@ public sealed class RecomputeTests : IDisposable
     }
 
     private static Json.Map Otherwise(Json.Map written) =>
-        written["reading"] is Json.Map reading ? With(written, "reading", With(reading, "value", new Json.Text("77 in"))) : written;
+        written["reading"] is Json.Map reading
+            ? With(written, "reading", With(reading, "value", new Json.Text("77 in")))
+            : written;
 
     private static Json.Map With(Json.Map map, string key, Json value) =>
         Json.MapOf([.. map.Items.Select(i => (i.Key, i.Key == key ? value : i.Value))]);
