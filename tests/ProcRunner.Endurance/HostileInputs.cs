@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Text;
-using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Store.Local;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
 
