@@ -122,7 +122,7 @@ public class ReadBackTests
                 "All 265 final values that have limits are within them",
                 "depth 0.0581",
                 "valve-to-piston clearance",
-                Worked.Demo.Record.Proof.Code!.ToString(),
+                $"Proof code. The shop finds this record by it and checks that nothing was changed since: procrunner verify --code {Worked.Demo.Record.Proof.Code}",
             }
         )
         {

@@ -40,6 +40,11 @@ public class StoryTests
         );
         Assert.All(cases, c => Assert.Equal(CaseEnd.Settled, c.End));
         Assert.Contains("0.0697 in is over the high limit 0.0690 in", cases[2].Fault, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "Cut until the readout showed 0.0095 in; the target was 0.0025 in.",
+            cases[2].Lines[0].Text,
+            StringComparison.Ordinal
+        );
         Assert.Contains("new insert, because: cut too deep", cases[2].Lines[1].Text, StringComparison.Ordinal);
         Assert.Contains("recession 0.0630 in", cases[2].Outcome, StringComparison.Ordinal);
     }
@@ -63,7 +68,7 @@ public class StoryTests
         Assert.False(conceded[0].IsCurrent);
         Assert.True(conceded[1].IsCurrent);
         Assert.Contains(
-            "is used out of spec: recession 0.0647 in",
+            "3E is used out of spec: recession after the deck",
             Worked.Conceded.Record.Advice[^1].Text,
             StringComparison.Ordinal
         );
