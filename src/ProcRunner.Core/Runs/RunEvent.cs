@@ -79,6 +79,9 @@ public abstract record RunEvent
     /// <summary>A step was left out: not for this head.</summary>
     public sealed record LeftOut(At At, string Reason) : RunEvent;
 
+    /// <summary>That a step was left out is taken back: it is to be done after all.</summary>
+    public sealed record LeavingOutTakenBack(At At, string Reason) : RunEvent;
+
     /// <summary>A note.</summary>
     public sealed record Noted(At? At, string Text) : RunEvent;
 

@@ -38,6 +38,7 @@ public static class RunEventFormat
         "job released",
         "entry corrected",
         "left out",
+        "leaving out taken back",
         "noted",
         "job held",
         "job taken up",
@@ -202,6 +203,7 @@ public static class RunEventFormat
         {
             RunEvent.EntryCorrected e => At("entry corrected", plan, e.At, ("reason", T(e.Reason))),
             RunEvent.LeftOut e => At("left out", plan, e.At, ("reason", T(e.Reason))),
+            RunEvent.LeavingOutTakenBack e => At("leaving out taken back", plan, e.At, ("reason", T(e.Reason))),
             RunEvent.Noted { At: { } at } e => At("noted", plan, at, ("text", T(e.Text))),
             RunEvent.Noted e => Json.MapOf((Name, T("noted")), ("text", T(e.Text))),
             RunEvent.JobHeld e => Json.MapOf((Name, T("job held")), ("reason", T(e.Reason))),
@@ -259,6 +261,7 @@ public static class RunEventFormat
         {
             "entry corrected" => new RunEvent.EntryCorrected(from.At(), from.Text("reason")),
             "left out" => new RunEvent.LeftOut(from.At(), from.Text("reason")),
+            "leaving out taken back" => new RunEvent.LeavingOutTakenBack(from.At(), from.Text("reason")),
             "noted" => new RunEvent.Noted(from.Has("step") ? from.At() : null, from.Text("text")),
             "job held" => new RunEvent.JobHeld(from.Text("reason")),
             "job taken up" => new RunEvent.JobTakenUp(),

@@ -27,7 +27,7 @@ internal static class ScreenRun
         return screens.Count == 0
             ? Say.Usage(fault, "")
             : ScreenHost.Run(
-                new Desk([.. screens]),
+                new Desk([.. screens]) { Attendance = door, Time = Machine.Time },
                 new HostOptions(terminal, Machine.Time, () => settings.Bell, () => settings.Colours)
             );
     }

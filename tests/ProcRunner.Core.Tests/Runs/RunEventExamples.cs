@@ -185,6 +185,13 @@ internal static class RunEventExamples
                 "A step was left out as not for this head, where the procedure allows it."
             ),
             new(
+                new RunEvent.LeavingOutTakenBack(
+                    At("guide replacement / chill the guide", "1E"),
+                    "it is tight after all"
+                ),
+                "That a step was left out is taken back. A `reopened` in the same entry opens it."
+            ),
+            new(
                 new RunEvent.GaugeChosen("depth gauge", Gauge.Id),
                 "A gauge was chosen for a kind of reading; it is kept until another is chosen."
             ),

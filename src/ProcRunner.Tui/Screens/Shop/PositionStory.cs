@@ -81,6 +81,7 @@ internal static class PositionStory
             RunEvent.JobReleased e => e.At,
             RunEvent.EntryCorrected e => e.At,
             RunEvent.LeftOut e => e.At,
+            RunEvent.LeavingOutTakenBack e => e.At,
             RunEvent.Noted e => e.At,
             _ => null,
         };

@@ -21,13 +21,19 @@ internal sealed class ShopDoor(
     ScreenSettings settings,
     Func<ShopSession, JobRun, Screen> runScreen,
     int rounds = PersonKeys.DefaultRounds
-) : IDisposable
+) : IDisposable, IAttendance
 {
     /// <summary>Where the shop's own store is, or will be.</summary>
     public string ShopFolder { get; } = folder ?? Machine.ShopFolder;
 
     /// <summary>How the screen behaves.</summary>
     public ScreenSettings Settings => settings;
+
+    /// <inheritdoc/>
+    public TimeSpan? IdleAfter => Session?.IdleAfter;
+
+    /// <inheritdoc/>
+    public Screen? AskWho(bool idle) => Session?.AskWho(idle);
 
     /// <summary>The session, once a store is open.</summary>
     public ShopSession? Session { get; private set; }
