@@ -14,7 +14,7 @@ public class FileTests
         using TempFolder folder = new();
         string path = folder["record" + ending];
 
-        WholeFile.Write(path, file => RecordFile.Write(Worked.Demo.Record, path, file, WritingProgress.None));
+        OwnFile.Replace(path, file => RecordFile.Write(Worked.Demo.Record, path, file, WritingProgress.None));
 
         Assert.Equal([path], Directory.GetFiles(folder.Path));
         Assert.InRange(
@@ -38,7 +38,7 @@ public class FileTests
         WritingProgress progress = new((_, _) => stop.Cancel(), stop.Token);
 
         Assert.Throws<OperationCanceledException>(() =>
-            WholeFile.Write(
+            OwnFile.Replace(
                 path,
                 file =>
                 {
@@ -59,7 +59,7 @@ public class FileTests
         string path = folder.Write("record.html", "the one before");
 
         Assert.Throws<IOException>(() =>
-            WholeFile.Write(
+            OwnFile.Replace(
                 path,
                 file =>
                 {
