@@ -27,7 +27,6 @@ internal static class EventPlace
             RunEvent.EntryCorrected e => e.At,
             RunEvent.LeftOut e => e.At,
             RunEvent.LeavingOutTakenBack e => e.At,
-            RunEvent.LeavingOutTakenBack e => e.At,
             RunEvent.Noted e => e.At,
             _ => null,
         };

@@ -83,9 +83,6 @@ internal sealed class SayingBook(Telling tell)
             case RunEvent.LeavingOutTakenBack e:
                 TakeBack(e, by);
                 break;
-            case RunEvent.LeavingOutTakenBack e:
-                TakeBack(e, by);
-                break;
             case RunEvent.StepDone e when Mentions(e.At) && e.Said.Length > 0:
                 Tools.Add(Say(e.At, e.Said, by));
                 break;
@@ -120,20 +117,6 @@ internal sealed class SayingBook(Telling tell)
         {
             Said was = LeftOut[last];
             LeftOut.RemoveAt(last);
-            Corrections.Add(
-                new(tell.Plan.NameOf(back.At), $"left out: {was.Text}", was.By, "to be done", back.Reason, by)
-            );
-        }
-    }
-
-    private void TakeBack(RunEvent.LeavingOutTakenBack back, Stamped by)
-    {
-        Said place = Say(back.At, "", by);
-        int left = LeftOut.FindLastIndex(l => l.About == place.About && l.Position == place.Position);
-        if (left >= 0)
-        {
-            Said was = LeftOut[left];
-            LeftOut.RemoveAt(left);
             Corrections.Add(
                 new(tell.Plan.NameOf(back.At), $"left out: {was.Text}", was.By, "to be done", back.Reason, by)
             );
