@@ -168,15 +168,13 @@ public static class RunEventFormat
                 "conceded",
                 plan,
                 e.At,
-                ("reason", T(SafeText.Clean(e.Reason))),
-                ("mark", M(e.Mark))
+                [("reason", T(SafeText.Clean(e.Reason))), ("mark", M(e.Mark)), .. Covers(e.Covers)]
             ),
             RunEvent.HeadScrapped e => At(
                 "head scrapped",
                 plan,
                 e.At,
-                ("reason", T(SafeText.Clean(e.Reason))),
-                ("mark", M(e.Mark))
+                [("reason", T(SafeText.Clean(e.Reason))), ("mark", M(e.Mark)), .. Covers(e.Covers)]
             ),
             RunEvent.SignedOff e => At(
                 "signed off",
@@ -238,8 +236,18 @@ public static class RunEventFormat
                 from.Word("kind", WayWord.Find),
                 from.Text("reason")
             ),
-            "conceded" => new RunEvent.Conceded(from.At(), from.Text("reason"), from.Mark("mark")),
-            "head scrapped" => new RunEvent.HeadScrapped(from.At(), from.Text("reason"), from.Mark("mark")),
+            "conceded" => new RunEvent.Conceded(
+                from.At(),
+                from.Text("reason"),
+                from.Mark("mark"),
+                from.Has("covers") ? from.Text("covers") : ""
+            ),
+            "head scrapped" => new RunEvent.HeadScrapped(
+                from.At(),
+                from.Text("reason"),
+                from.Mark("mark"),
+                from.Has("covers") ? from.Text("covers") : ""
+            ),
             "signed off" => new RunEvent.SignedOff(
                 from.At(),
                 from.Text("meaning"),
@@ -287,6 +295,8 @@ public static class RunEventFormat
 
     private static (string, Json)[] Place(Plan plan, At at) =>
         [("step", T(plan.Steps[at.Step].FullName)), ("at", T(plan.PositionName(at.Position)))];
+
+    private static (string, Json)[] Covers(string digest) => digest.Length == 0 ? [] : [("covers", T(digest))];
 
     private static Json.Text T(string text) => new(text);
 
