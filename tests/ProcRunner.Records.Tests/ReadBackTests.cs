@@ -1,4 +1,3 @@
-using System.Globalization;
 using ProcRunner.Records.Drawings;
 using ProcRunner.Records.Papers;
 using UglyToad.PdfPig;

@@ -4,7 +4,6 @@ using System.Xml;
 using System.Xml.Linq;
 using ProcRunner.Quantities;
 using ProcRunner.Records.Story;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Records.Tests;
 
