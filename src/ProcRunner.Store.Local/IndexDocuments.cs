@@ -89,7 +89,10 @@ internal static class IndexDocuments
             job["person"].AsString ?? "",
             [.. Of(database, Parts, id).Select(ReadPart)],
             [.. Of(database, Values, id).Select(ReadValue)]
-        );
+        )
+        {
+            Proof = job["proof"].AsString ?? "",
+        };
     }
 
     private static IEnumerable<BsonDocument> Of(LiteDatabase database, string collection, string id) =>
@@ -117,9 +120,15 @@ internal static class IndexDocuments
             ["opened"] = job.Opened.UtcTicks,
             [LastActivity] = job.LastActivity.UtcTicks,
             ["person"] = job.Person,
+            ["proof"] = job.Proof,
             [Words] = string.Join(
                     '\n',
-                    [job.Stamp, job.Customer, .. job.Parts.Select(part => $"{part.Name}\n{part.Number}\n{part.Lot}")]
+                    [
+                        job.Stamp,
+                        job.Customer,
+                        job.Proof,
+                        .. job.Parts.Select(part => $"{part.Name}\n{part.Number}\n{part.Lot}"),
+                    ]
                 )
                 .ToUpperInvariant(),
         };

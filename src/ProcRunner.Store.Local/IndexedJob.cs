@@ -24,4 +24,8 @@ public sealed record IndexedJob(
     string Person,
     ImmutableArray<IndexedPart> Parts,
     ImmutableArray<IndexedValue> Values
-);
+)
+{
+    /// <summary>The proof code in five groups, once it is closed out; empty before.</summary>
+    public string Proof { get; init; } = "";
+}

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LiteDB;
+using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;
 
@@ -34,11 +35,14 @@ public sealed class SearchIndex
     /// <summary>All jobs, the latest activity first; empty when the index can't be used.</summary>
     public ImmutableArray<IndexedJob> All() => Search("");
 
-    /// <summary>The jobs whose stamp, customer, part or lot holds the text, whatever the case; latest activity first.</summary>
+    /// <summary>
+    /// The jobs whose stamp, customer, part, lot or proof code holds the text, whatever the case; latest activity first. A
+    /// proof code is found however it is typed.
+    /// </summary>
     public ImmutableArray<IndexedJob> Search(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        string wanted = text.ToUpperInvariant();
+        string wanted = (ProofCode.TryRead(text, out _)?.ToString() ?? text).ToUpperInvariant();
         return OrEmpty(
             Use<ImmutableArray<IndexedJob>>(database =>
                 [

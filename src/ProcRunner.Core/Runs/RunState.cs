@@ -60,6 +60,9 @@ public sealed class RunState
     /// <summary>Notes with the sequence of their entry.</summary>
     public List<(long Sequence, RunEvent.Noted Note)> Notes { get; } = [];
 
+    /// <summary>Entries put in place of others, and steps left out that are to be done after all; in order.</summary>
+    public List<CorrectedEntry> Corrections { get; } = [];
+
     /// <summary>Parts fitted, in order.</summary>
     public List<RunEvent.PartFitted> Parts { get; } = [];
 
@@ -93,6 +96,11 @@ public sealed class RunState
         for (int i = 0; i < events.Count; i++)
         {
             Apply(events[i]);
+        }
+
+        if (_corrected is { } at)
+        {
+            Corrections[^1] = Corrections[^1] with { Became = SaidAt.Of(Touch(at)) };
         }
     }
 
@@ -139,6 +147,10 @@ public sealed class RunState
                 break;
             case RunEvent.LeftOut leftOut:
                 Finish(leftOut.At, leftOut.Reason).Standing = StepStanding.LeftOut;
+                break;
+            case RunEvent.LeavingOutTakenBack back:
+                string until = $"left out: {Touch(back.At).Said}";
+                Corrections.Add(new(Sequence, back.At, until, "to be done", back.Reason));
                 break;
             case RunEvent.WentStale stale:
                 Apply(stale);
@@ -326,6 +338,7 @@ public sealed class RunState
     private void Apply(RunEvent.EntryCorrected corrected)
     {
         _corrected = corrected.At;
+        Corrections.Add(new(Sequence, corrected.At, SaidAt.Of(Touch(corrected.At)), "", corrected.Reason));
         Touch(corrected.At).TakesBack(isCut: Plan.Steps[corrected.At.Step].Work is StepWork.Cut);
         int part = Parts.FindLastIndex(p => p.At == corrected.At);
         if (part >= 0)

@@ -12,7 +12,7 @@ internal static class ShowVerb
     /// <summary>The verb.</summary>
     public static Command Create()
     {
-        Argument<string> stamp = new("stamp") { Description = "the job's stamp" };
+        Argument<string> stamp = new("stamp") { Description = "the job's stamp, or its proof code" };
         Option<bool> json = JsonOption.Create();
         Command verb = new("show", "one job: its state, final values, parts, decisions, sign-offs, notes, what is open")
         {
@@ -35,7 +35,7 @@ internal static class ShowVerb
             return Say.Usage(fault, "");
         }
 
-        ShopJob? job = reader.ReadShop().Shop.JobsWithStamp(stamp).FirstOrDefault();
+        ShopJob? job = reader.ReadShop().Shop.FindJob(stamp);
         ExportedJob? elsewhere = job is null ? new ImportedJobs(reader).WithStamp(stamp).FirstOrDefault().Job : null;
         if (job is null && elsewhere is null)
         {

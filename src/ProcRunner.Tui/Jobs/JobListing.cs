@@ -36,7 +36,8 @@ internal static class JobListing
             ("waiting-for", new Json.Text(job.WaitingFor)),
             ("since", new Json.Text(Second(job.LastActivity))),
             ("opened", new Json.Text(Second(job.Opened))),
-            ("customer", new Json.Text(job.Customer))
+            ("customer", new Json.Text(job.Customer)),
+            ("proof", job.Proof.Length > 0 ? new Json.Text(job.Proof) : Trail.Json.Nothing)
         );
 
     /// <summary>A job from elsewhere as a line below the list.</summary>

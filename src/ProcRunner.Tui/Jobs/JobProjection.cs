@@ -79,6 +79,11 @@ internal static class JobProjection
                         v.Value.Value.ToString()
                     )),
             ]
-        );
+        )
+        {
+            Proof = state.Standing is JobStanding.Released or JobStanding.Scrapped
+                ? ProofCode.Of(TrailLine.DigestOf(TrailLine.Encode(entries[^1]))).ToString()
+                : "",
+        };
     }
 }

@@ -2,7 +2,7 @@ using ProcRunner.Tui.Screens.Parts;
 
 namespace ProcRunner.Tui.Screens.Shop;
 
-/// <summary>Finds heads by stamp, customer, part or lot.</summary>
+/// <summary>Finds heads by stamp, customer, part, lot or proof code.</summary>
 /// <param name="session">The session.</param>
 internal sealed class FindForm(ShopSession session) : FormScreen(session)
 {
@@ -17,7 +17,7 @@ internal sealed class FindForm(ShopSession session) : FormScreen(session)
         new("Find")
         {
             Hint = () =>
-                "A stamp, or a piece of it; a customer; a part, its number or its lot. Heads of all years are searched, released ones too.",
+                "A stamp, or a piece of it; a customer; a part, its number or its lot; the proof code on a paper record. Heads of all years are searched, released ones too.",
         },
     ];
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ProcRunner.Store.Local;
+using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Screens.Shop;
 
@@ -43,6 +44,11 @@ internal static class JobLedger
 
     private static string Found(IndexedJob job, string text)
     {
+        if (ProofCode.TryRead(text, out _)?.ToString() == job.Proof && job.Proof.Length > 0)
+        {
+            return $"the job of the proof code {job.Proof}";
+        }
+
         IndexedPart? part = job.Parts.FirstOrDefault(p =>
             Holds(p.Number, text) || Holds(p.Lot, text) || Holds(p.Name, text)
         );
