@@ -1,4 +1,3 @@
-using ProcRunner.Lessons;
 using ProcRunner.Practice.Bindings;
 using ProcRunner.Practice.Operators;
 using ProcRunner.Procedures;

@@ -21,9 +21,11 @@ public static class RehearsalJson
             ("tally", Of(tally, plan)),
             (
                 "spreads",
-                Json.ListOf([.. tally.Spreads.Where(s => !s.Value.LimitsShift).Select(s => Of(plan, s.Key, s.Value))])
+                Json.ListOf([
+                    .. tally.Spreads.Where(s => !s.Value.LimitsShift).Select(s => (Json)Of(plan, s.Key, s.Value)),
+                ])
             ),
-            ("escapes", Json.ListOf([.. tally.Escapes.Select(e => Of(plan, e))])),
+            ("escapes", Json.ListOf([.. tally.Escapes.Select(e => (Json)Of(plan, e))])),
             (
                 "gauges",
                 Json.ListOf([
@@ -81,7 +83,7 @@ public static class RehearsalJson
             )
         );
 
-    private static Json Of(Plan plan, (int Characteristic, string Kind) key, Distribution spread)
+    private static Json.Map Of(Plan plan, (int Characteristic, string Kind) key, Distribution spread)
     {
         Unit unit = RehearsalLines.UnitOf(plan, key.Characteristic);
         return Json.MapOf(
@@ -100,7 +102,7 @@ public static class RehearsalJson
         );
     }
 
-    private static Json Of(Plan plan, Escape escape)
+    private static Json.Map Of(Plan plan, Escape escape)
     {
         Unit unit = RehearsalLines.UnitOf(plan, escape.Value.Characteristic);
         return Json.MapOf(

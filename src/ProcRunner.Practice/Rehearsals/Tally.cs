@@ -1,5 +1,4 @@
 using ProcRunner.Practice.Operators;
-using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.ShopMath;
 

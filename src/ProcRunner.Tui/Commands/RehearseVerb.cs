@@ -18,77 +18,101 @@ internal static class RehearseVerb
 {
     private const int MostHeads = 1_000_000;
 
+    private static readonly Argument<string> ProcedureArgument = new("procedure")
+    {
+        Description = "a procedure: its name, or a file",
+    };
+
+    private static readonly Argument<string> HeadArgument = new("head")
+    {
+        Description = "a head spec: its name, or a file",
+    };
+
+    private static readonly Option<int> Heads = new("--heads")
+    {
+        Description = "how many practice heads",
+        DefaultValueFactory = _ => 10_000,
+    };
+
+    private static readonly Option<long> Seed = new("--seed")
+    {
+        Description = "where chance starts from: the same seed gives the same heads",
+        DefaultValueFactory = _ => 1,
+    };
+
+    private static readonly Option<string?> Gauges = new("--gauges")
+    {
+        Description = "a file of gauges in place of the setup's",
+    };
+
+    private static readonly Option<string?> Practice = new("--practice")
+    {
+        Description = "the practice setup; otherwise the one for the two",
+    };
+
+    private static readonly Option<int> Cores = new("--cores")
+    {
+        Description = "on how many cores; otherwise on all",
+        DefaultValueFactory = _ => 0,
+    };
+
+    private static readonly Option<bool> Alone = new("--alone")
+    {
+        Description = "the heads alone: no comparison of gauges and allowances",
+    };
+
+    private static readonly Option<string?> Output = new("-o") { Description = "write a page to this file (.html)" };
+
     /// <summary>The verb.</summary>
     public static Command Create()
     {
-        Argument<string> procedure = new("procedure") { Description = "a procedure: its name, or a file" };
-        Argument<string> head = new("head") { Description = "a head spec: its name, or a file" };
-        Option<int> heads = new("--heads")
-        {
-            Description = "how many practice heads",
-            DefaultValueFactory = _ => 10_000,
-        };
-        Option<long> seed = new("--seed")
-        {
-            Description = "where chance starts from: the same seed gives the same heads",
-            DefaultValueFactory = _ => 1,
-        };
-        Option<string?> gauges = new("--gauges") { Description = "a file of gauges in place of the setup's" };
-        Option<string?> practice = new("--practice")
-        {
-            Description = "the practice setup; otherwise the one for the two",
-        };
-        Option<int> cores = new("--cores")
-        {
-            Description = "on how many cores",
-            DefaultValueFactory = _ => Environment.ProcessorCount,
-        };
-        Option<bool> plain = new("--plain") { Description = "the heads alone: no comparison of gauges and allowances" };
-        Option<string?> output = new("-o") { Description = "write a page to this file (.html)" };
         Option<bool> json = JsonOption.Create();
         Command verb = new("rehearse", "run many practice heads through a procedure: how often would it end in spec")
         {
-            procedure,
-            head,
-            heads,
-            seed,
-            gauges,
-            practice,
-            cores,
-            plain,
-            output,
+            ProcedureArgument,
+            HeadArgument,
+            Heads,
+            Seed,
+            Gauges,
+            Practice,
+            Cores,
+            Alone,
+            Output,
             json,
         };
-        verb.SetAction(parsed =>
-        {
-            int count = parsed.GetValue(heads);
-            if (count is < 1 or > MostHeads || parsed.GetValue(cores) < 1 || parsed.GetValue(seed) < 0)
-            {
-                return Say.Usage(
-                    $"From 1 to {MostHeads.ToString(CultureInfo.InvariantCulture)} heads, on 1 core or more, from a seed of 0 or more.",
-                    ""
-                );
-            }
-
-            Binding? binding = Bind(
-                parsed.GetValue(procedure)!,
-                parsed.GetValue(head)!,
-                parsed.GetValue(practice),
-                parsed.GetValue(gauges)
-            );
-            return binding is null
-                ? Status.Usage
-                : Run(
-                    binding,
-                    (ulong)parsed.GetValue(seed),
-                    count,
-                    parsed.GetValue(cores),
-                    !parsed.GetValue(plain),
-                    parsed.GetValue(output),
-                    parsed.GetValue(json)
-                );
-        });
+        verb.SetAction(parsed => Act(parsed, parsed.GetValue(json)));
         return verb;
+    }
+
+    private static int Act(ParseResult parsed, bool json)
+    {
+        int heads = parsed.GetValue(Heads);
+        int cores = parsed.GetValue(Cores) == 0 ? Environment.ProcessorCount : parsed.GetValue(Cores);
+        if (heads is < 1 or > MostHeads || cores < 1 || parsed.GetValue(Seed) < 0)
+        {
+            return Say.Usage(
+                $"From 1 to {MostHeads.ToString(CultureInfo.InvariantCulture)} heads, on 1 core or more, from a seed of 0 or more.",
+                ""
+            );
+        }
+
+        Binding? binding = Bind(
+            parsed.GetValue(ProcedureArgument)!,
+            parsed.GetValue(HeadArgument)!,
+            parsed.GetValue(Practice),
+            parsed.GetValue(Gauges)
+        );
+        return binding is null
+            ? Status.Usage
+            : Run(
+                binding,
+                (ulong)parsed.GetValue(Seed),
+                heads,
+                cores,
+                !parsed.GetValue(Alone),
+                parsed.GetValue(Output),
+                json
+            );
     }
 
     private static int Run(Binding binding, ulong seed, int heads, int cores, bool compares, string? output, bool json)
