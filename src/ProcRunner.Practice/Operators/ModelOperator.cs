@@ -122,7 +122,10 @@ public sealed class ModelOperator
     private string Try(RunCommand command)
     {
         Moment moment = new(Start.AddMinutes(_entries), PracticeShop.Lead, Trail.Digest.Zero.ToString());
-        if (RunDecider.Decide(_state, _shop, command, moment, PracticeShop.Sign) is not Decision.Accepted accepted)
+        if (
+            RunDecider.DecideOnPractice(_state, _shop, command, moment, PracticeShop.Sign)
+            is not Decision.Accepted accepted
+        )
         {
             return "refused";
         }
