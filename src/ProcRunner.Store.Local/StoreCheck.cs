@@ -80,7 +80,9 @@ public sealed class StoreCheck
         {
             string path = Path.Combine(_paths.Root, tail.File);
             bool isThere =
-                _paths.IsTornTail(tail.File) && File.Exists(path) && Digest.Of(File.ReadAllBytes(path)) == tail.Digest;
+                StorePaths.IsTornTail(tail.File)
+                && File.Exists(path)
+                && Digest.Of(File.ReadAllBytes(path)) == tail.Digest;
             yield return new(
                 tail.Of,
                 !isThere,
