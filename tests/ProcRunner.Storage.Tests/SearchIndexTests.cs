@@ -176,6 +176,25 @@ public sealed class SearchIndexTests
     }
 
     [Fact]
+    public void Whoever_asks_while_another_program_makes_the_index_soon_gets_an_answer_from_the_trails()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob();
+        using FileStream held = StoreLock.OpenExclusively(folder.Paths.IndexLock);
+        SearchIndex index = Index(folder);
+        var waited = System.Diagnostics.Stopwatch.StartNew();
+
+        Assert.Equal(id, Assert.Single(index.All()).Id);
+        Assert.Null(index.Trouble);
+        Assert.False(File.Exists(folder.Paths.Index));
+        Assert.False(index.TryRefresh());
+        Assert.Contains("another program", index.Trouble, StringComparison.Ordinal);
+
+        // Two waits of a second; ten would be one too many.
+        Assert.True(waited.Elapsed < TimeSpan.FromSeconds(8), $"waited {waited.Elapsed}");
+    }
+
+    [Fact]
     public void The_store_brings_its_index_up_when_it_closes()
     {
         using var folder = new StoreInFolder();

@@ -1,61 +1,92 @@
+using System.Globalization;
 using ProcRunner.Store.Local;
 
 namespace ProcRunner.Tui.Shell;
 
-/// <summary>A file that is given out: its owner's alone until the owner passes it on, and whole or not there.</summary>
+/// <summary>Writes a file that only its owner may read, whole or not at all.</summary>
 internal static class OwnFile
 {
+    private const UnixFileMode OwnerOnly = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+
     /// <summary>Writes a new file; null, or why there is none.</summary>
-    public static string? Write(string path, ReadOnlySpan<byte> bytes)
+    public static string? Write(string path, byte[] bytes)
     {
         if (Path.Exists(path))
         {
             return $"{path} is there already, and isn't written over.";
         }
 
-        bool isBegun = false;
         try
         {
-            FileStreamOptions options = new()
-            {
-                Mode = FileMode.CreateNew,
-                Access = FileAccess.Write,
-                BufferSize = 0,
-            };
-            if (!OperatingSystem.IsWindows())
-            {
-                options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
-            }
-
-            using FileStream output = new(path, options);
-            isBegun = true;
-            if (options.UnixCreateMode is { } mode && !OperatingSystem.IsWindows())
-            {
-                // The process's mask may have taken away what the owner needs.
-                File.SetUnixFileMode(output.SafeFileHandle, mode);
-            }
-
-            output.Write(bytes);
-            output.Flush(flushToDisk: true);
+            Replace(path, file => file.Write(bytes));
             return null;
         }
         catch (Exception e) when (DiskTrouble.Is(e))
         {
-            string why = $"{path} can't be written. {DiskTrouble.InWords(e)}";
-            return isBegun && !TryDelete(path) ? $"{why} What there is of it isn't whole." : why;
+            return $"{path} can't be written. {DiskTrouble.InWords(e)}";
         }
     }
 
-    private static bool TryDelete(string path)
+    /// <summary>
+    /// Writes into a temporary file beside the wanted one, flushes it to the disk and gives it its name. Whatever ends the
+    /// writing before that leaves what was there before, and no other file.
+    /// </summary>
+    /// <param name="path">The file; what stood there is replaced.</param>
+    /// <param name="write">Writes it.</param>
+    /// <exception cref="IOException">It couldn't be written.</exception>
+    public static void Replace(string path, Action<Stream> write)
+    {
+        string whole = Path.GetFullPath(path);
+        string process = Environment.ProcessId.ToString(CultureInfo.InvariantCulture);
+        string beside = Path.Combine(Path.GetDirectoryName(whole)!, $".{Path.GetFileName(whole)}.{process}.part");
+        try
+        {
+            using (FileStream file = new(beside, Options()))
+            {
+                if (!OperatingSystem.IsWindows())
+                {
+                    // The process's mask may have taken away what the owner needs.
+                    File.SetUnixFileMode(file.SafeFileHandle, OwnerOnly);
+                }
+
+                write(file);
+                file.Flush(flushToDisk: true);
+            }
+
+            File.Move(beside, whole, overwrite: true);
+        }
+        finally
+        {
+            TryDelete(beside);
+        }
+    }
+
+    private static FileStreamOptions Options()
+    {
+        FileStreamOptions options = new()
+        {
+            Mode = FileMode.Create,
+            Access = FileAccess.ReadWrite,
+            Share = FileShare.None,
+        };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = OwnerOnly;
+        }
+
+        return options;
+    }
+
+    // Why it can't be deleted matters less than what went before.
+    private static void TryDelete(string path)
     {
         try
         {
             File.Delete(path);
-            return true;
         }
         catch (Exception e) when (DiskTrouble.Is(e))
         {
-            return false;
+            // What is left of it lies beside, under a name that says what it is.
         }
     }
 }
