@@ -40,7 +40,14 @@ internal static class PersonMenu
             items.Add(MenuItem.To("change name or role (a lead)", () => new ChangePersonForm(session, id)));
         }
 
-        items.Add(MenuItem.To("PIN forgotten: a new one (another lead)", () => new ResetPinForm(session, id)));
+        items.Add(
+            MenuItem.To(
+                person.Role == Role.Lead
+                    ? "PIN forgotten: a new one (another lead)"
+                    : "PIN forgotten: a new one (a lead)",
+                () => new ResetPinForm(session, id)
+            )
+        );
         items.Add(MenuItem.To("has left the shop (a lead)", () => new RetireForm(session, id)));
         return items;
     }

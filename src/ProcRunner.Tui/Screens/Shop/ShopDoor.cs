@@ -29,6 +29,9 @@ internal sealed class ShopDoor(
     /// <summary>How the screen behaves.</summary>
     public ScreenSettings Settings => settings;
 
+    /// <summary>Told, while there is no screen yet, how many jobs of how many have been read for the list.</summary>
+    public Action<int, int>? Progress { get; init; }
+
     /// <inheritdoc/>
     public TimeSpan? IdleAfter => Session?.IdleAfter;
 
@@ -58,7 +61,25 @@ internal sealed class ShopDoor(
         }
 
         (LocalStore? store, string fault) = ShopFloor.Open(ShopFolder, "the screen");
-        return store is null ? ([], fault) : Enter(store, ShopFolder, stamp);
+        if (store is null)
+        {
+            return ([], fault);
+        }
+
+        // A large index is made before there is a screen, where it can be said how far it has got.
+        if (store.Index is { } index)
+        {
+            index.Progress = Progress;
+            index.TryRefresh();
+        }
+
+        (IReadOnlyList<Screen> screens, fault) = Enter(store, ShopFolder, stamp);
+        if (store.Index is { } made)
+        {
+            made.Progress = null;
+        }
+
+        return (screens, fault);
     }
 
     /// <summary>Opens the demo shop, made if need be, at its head.</summary>
