@@ -92,8 +92,15 @@ public sealed class PracticeSession
             : good;
     }
 
-    /// <summary>Where the readout comes to a stop when an operator works to a number.</summary>
-    public Quantity StopAt(Quantity wanted) => _bench.Spindle.StopAt(wanted);
+    /// <summary>Where the readout comes to a stop when an operator works to a number; never back from what it showed last.</summary>
+    /// <param name="wanted">The number worked to.</param>
+    /// <param name="last">What the readout showed last, from which the tool goes on.</param>
+    public Quantity StopAt(Quantity wanted, Quantity last)
+    {
+        Quantity stop = _bench.Spindle.StopAt(wanted);
+        bool back = Binding.Setup.Readout.GrowsDeeper ? stop.CompareTo(last) < 0 : stop.CompareTo(last) > 0;
+        return back ? wanted : stop;
+    }
 
     /// <summary>Takes over what an accepted command did: after the run has applied it.</summary>
     public void Apply(RunState state, IReadOnlyList<RunEvent> events)

@@ -99,7 +99,9 @@ public sealed class ModelOperator
             case Awaited.Readout when IsGoodEnough(prompt) && Try(new RunCommand.EndCut(at)).Length == 0:
                 return "";
             case Awaited.Readout:
-                return Try(new RunCommand.Enter(at, _session.StopAt(prompt.Target!.Show).ToString()));
+                return Try(
+                    new RunCommand.Enter(at, _session.StopAt(prompt.Target!.Show, prompt.Progress!.Readout).ToString())
+                );
             case Awaited.Finding:
                 return Try(new RunCommand.Enter(at, _session.Finding(at)));
             case Awaited.Choice:
@@ -122,18 +124,17 @@ public sealed class ModelOperator
     private string Try(RunCommand command)
     {
         Moment moment = new(Start.AddMinutes(_entries), PracticeShop.Lead, Trail.Digest.Zero.ToString());
-        if (
-            RunDecider.DecideOnPractice(_state, _shop, command, moment, PracticeShop.Sign)
-            is not Decision.Accepted accepted
-        )
+        Decision decision = RunDecider.DecideOnPractice(_state, _shop, command, moment, PracticeShop.Sign);
+        if (decision is Decision.Refused refused)
         {
-            return "refused";
+            return refused.Why;
         }
 
+        IReadOnlyList<RunEvent> events = ((Decision.Accepted)decision).Events;
         _entries++;
-        _state.Apply(_entries, accepted.Events);
-        _session.Apply(_state, accepted.Events);
-        foreach (RunEvent happened in accepted.Events)
+        _state.Apply(_entries, events);
+        _session.Apply(_state, events);
+        foreach (RunEvent happened in events)
         {
             Notice(happened);
         }
