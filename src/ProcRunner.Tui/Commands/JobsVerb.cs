@@ -30,7 +30,7 @@ internal static class JobsVerb
 
         SearchIndex index = ShopFloor.IndexOf(reader);
         index.Progress = new Progress(Machine.Time, Console.Error, "jobs read").Report;
-        ImmutableArray<IndexedJob> jobs = index.Search(text);
+        ImmutableArray<IndexedJob> jobs = [.. index.Find(new JobQuery { Text = text }).Hits.Select(h => h.Job)];
         if (index.Trouble is { } trouble)
         {
             return Say.Usage($"The jobs can't be searched: {trouble}.", "Try again; nothing is lost with the index.");

@@ -72,14 +72,16 @@ internal sealed class JobRun
         TimeProvider time,
         PlanTexts texts,
         JobHeader header,
-        string person
+        string person,
+        RunEvent.CameBack? earlier = null,
+        RunEvent.HeadLinked? linked = null
     )
     {
         RunState state = new(texts.Plan, "");
         Decision decision = RunDecider.Decide(
             state,
             store.Shop,
-            new RunCommand.OpenJob(header),
+            new RunCommand.OpenJob(header) { Earlier = earlier, Linked = linked },
             new Moment(time.GetLocalNow(), person, Digest.Zero.ToString())
         );
         if (decision is not Decision.Accepted accepted)

@@ -26,7 +26,7 @@ internal static class JobLedger
             return ([], "This store keeps no search index.");
         }
 
-        JobEntry[] found = [.. index.Search(text).Select(job => Entry(job, Found(job, text)))];
+        JobEntry[] found = [.. index.Find(new JobQuery { Text = text }).Hits.Select(hit => Entry(hit.Job, hit.Found))];
         return (found, index.Trouble is { } trouble ? $"The search index can't be used: {trouble}" : "");
     }
 
@@ -40,16 +40,6 @@ internal static class JobLedger
             "held" => 1,
             _ => 2,
         };
-
-    private static string Found(IndexedJob job, string text)
-    {
-        IndexedPart? part = job.Parts.FirstOrDefault(p =>
-            Holds(p.Number, text) || Holds(p.Lot, text) || Holds(p.Name, text)
-        );
-        return part is null ? "" : $"{part.Name} {part.Number}, lot {part.Lot}, {part.Position}";
-    }
-
-    private static bool Holds(string where, string text) => where.Contains(text, StringComparison.OrdinalIgnoreCase);
 
     private static IReadOnlyList<JobEntry> FromBook(LocalStore store) =>
         [
