@@ -2,29 +2,13 @@ using Microsoft.Win32.SafeHandles;
 
 namespace ProcRunner.Store.Local;
 
-/// <summary>The real disk.</summary>
+/// <summary>The real disk. All that it makes is its owner's alone, whatever the process's file mode mask says.</summary>
 internal sealed class Disk : IDisk
 {
     public const UnixFileMode OwnerFile = UnixFileMode.UserRead | UnixFileMode.UserWrite;
     public const UnixFileMode OwnerFolder = OwnerFile | UnixFileMode.UserExecute;
 
     public static Disk Real { get; } = new();
-
-    /// <summary>True for what the world does to files, as against a programmer's mistake.</summary>
-    public static bool IsTrouble(Exception e) => e is IOException or UnauthorizedAccessException;
-
-    /// <summary>Makes a folder that only its owner can enter.</summary>
-    public static void MakeFolder(string path)
-    {
-        if (OperatingSystem.IsWindows())
-        {
-            Directory.CreateDirectory(path);
-        }
-        else
-        {
-            Directory.CreateDirectory(path, OwnerFolder);
-        }
-    }
 
     /// <summary>Opens a file without buffering; owner-only when it is made.</summary>
     public static FileStream OpenShared(string path, FileMode mode, FileAccess access, FileShare share)
@@ -36,12 +20,29 @@ internal sealed class Disk : IDisk
             Share = share,
             BufferSize = 0,
         };
-        if (!OperatingSystem.IsWindows() && mode is FileMode.Create or FileMode.CreateNew or FileMode.OpenOrCreate)
+        bool mayMake = mode is FileMode.Create or FileMode.CreateNew or FileMode.OpenOrCreate;
+        if (OperatingSystem.IsWindows() || !mayMake)
         {
-            options.UnixCreateMode = OwnerFile;
+            return new(path, options);
         }
 
-        return new(path, options);
+        options.UnixCreateMode = OwnerFile;
+        FileStream file = new(path, options);
+        try
+        {
+            // The mask may have taken bits away that the owner needs.
+            if (File.GetUnixFileMode(file.SafeFileHandle) != OwnerFile)
+            {
+                File.SetUnixFileMode(file.SafeFileHandle, OwnerFile);
+            }
+        }
+        catch
+        {
+            file.Dispose();
+            throw;
+        }
+
+        return file;
     }
 
     /// <summary>Opens a file for reading beside its writer.</summary>
@@ -70,9 +71,32 @@ internal sealed class Disk : IDisk
 
     public void Cut(FileStream file, long length) => RandomAccess.SetLength(file.SafeFileHandle, length);
 
+    public void Forget(FileStream file)
+    {
+        if (OperatingSystem.IsLinux())
+        {
+            UnixFlush.Forget(file.SafeFileHandle);
+        }
+    }
+
     public void Rename(string from, string to) => File.Move(from, to, overwrite: true);
 
     public void Delete(string path) => File.Delete(path);
+
+    public void MakeFolder(string path)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Directory.CreateDirectory(path);
+            return;
+        }
+
+        Directory.CreateDirectory(path, OwnerFolder);
+        if (File.GetUnixFileMode(path) != OwnerFolder)
+        {
+            File.SetUnixFileMode(path, OwnerFolder);
+        }
+    }
 
     public void FlushFolder(string path)
     {

@@ -11,6 +11,10 @@ namespace ProcRunner.Store.Local;
 /// <param name="Purpose">What for, in the holder's words.</param>
 public sealed record Holder(int ProcessId, string Machine, DateTimeOffset Since, string Purpose)
 {
+    /// <summary>True when this very process wrote it.</summary>
+    internal bool IsThisProgram =>
+        ProcessId == Environment.ProcessId && Machine == SafeText.Clean(Environment.MachineName);
+
     /// <summary>The holder in plain words, fit for a terminal.</summary>
     public string InWords() =>
         string.Create(
@@ -44,7 +48,7 @@ public sealed record Holder(int ProcessId, string Machine, DateTimeOffset Since,
             char[] text = new char[4096];
             lines = new string(text, 0, reader.ReadBlock(text)).Split('\n');
         }
-        catch (Exception e) when (Disk.IsTrouble(e))
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
             return null;
         }

@@ -18,11 +18,20 @@ internal interface IDisk
     /// <summary>Cuts a file to a length.</summary>
     void Cut(FileStream file, long length);
 
+    /// <summary>
+    /// Lets the system forget what it has read or flushed of a file, so that the next reading is of the medium. As far as the
+    /// platform can; never fails.
+    /// </summary>
+    void Forget(FileStream file);
+
     /// <summary>Renames a file, replacing what stands there.</summary>
     void Rename(string from, string to);
 
     /// <summary>Removes a file that was never acknowledged.</summary>
     void Delete(string path);
+
+    /// <summary>Makes a folder that only its owner can enter; the one above it is there.</summary>
+    void MakeFolder(string path);
 
     /// <summary>Returns once a folder's names are on the medium.</summary>
     void FlushFolder(string path);

@@ -1,30 +1,35 @@
+using System.Diagnostics;
+
 namespace ProcRunner.Store.Local;
 
 /// <summary>The lock under which the index is used. It is held for a batch or a query, so waiting for it is short.</summary>
 internal static class IndexLock
 {
-    private const int Attempts = 1000;
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(10);
 
-    /// <summary>Takes the lock; null when it can't be had within ten seconds.</summary>
-    public static FileStream? Take(string path)
+    /// <summary>Takes the lock.</summary>
+    /// <param name="path">The lock's file.</param>
+    /// <param name="patience">How long is waited while another program has it.</param>
+    /// <returns>The lock, or why it can't be had.</returns>
+    public static (FileStream? Held, string Why) Take(string path, TimeSpan patience)
     {
-        for (int attempt = 0; attempt < Attempts; attempt++)
+        for (long start = Stopwatch.GetTimestamp(); ; Thread.Sleep(Pause))
         {
             try
             {
-                return StoreLock.OpenExclusively(path);
+                return (StoreLock.OpenExclusively(path), "");
             }
-            catch (IOException e) when (e is not DirectoryNotFoundException)
+            catch (Exception e) when (DiskTrouble.IsHeld(e))
             {
-                Thread.Sleep(Pause);
+                if (Stopwatch.GetElapsedTime(start) >= patience)
+                {
+                    return (null, "another program is using the search index");
+                }
             }
-            catch (Exception e) when (Disk.IsTrouble(e))
+            catch (Exception e) when (DiskTrouble.Is(e))
             {
-                return null;
+                return (null, DiskTrouble.InWords(e));
             }
         }
-
-        return null;
     }
 }

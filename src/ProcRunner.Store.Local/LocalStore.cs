@@ -20,22 +20,26 @@ public sealed class LocalStore : IDisposable
     private readonly StorePaths _paths;
     private readonly IDisk _disk;
     private readonly StoreSettings _settings;
-    private readonly FileStream _lock;
     private readonly TrailFile _book;
     private readonly Dictionary<string, TrailFile> _jobs = new(StringComparer.Ordinal);
     private readonly List<string> _unacknowledged = [];
+    private readonly Func<string, FileStream> _openLock;
+    private FileStream _lock;
+    private bool _isDoubtful;
     private bool _isIndexBehind;
 
     internal LocalStore(
         StorePaths paths,
         IDisk disk,
         StoreSettings settings,
+        Func<string, FileStream> openLock,
         FileStream held,
         TrailFile book,
         ShopState shop
     )
     {
-        (_paths, _disk, _settings, _lock, _book, Shop) = (paths, disk, settings, held, book, shop);
+        (_paths, _disk, _settings, _book, Shop) = (paths, disk, settings, book, shop);
+        (_openLock, _lock) = (openLock, held);
     }
 
     /// <summary>What the shop book comes to.</summary>
@@ -112,10 +116,10 @@ public sealed class LocalStore : IDisposable
             byte[] line = TrailLine.Encode(entry);
             if (trail.File.TryWrite(line) is { } trouble)
             {
-                return new AppendResult.Failed(trouble);
+                return Failed(trouble);
             }
 
-            return Anchored(entry, line, () => trail.File.TryUndo()) is { } notInBook
+            return Anchored(entry, line, () => trail.File.Undo()) is { } notInBook
                 ? notInBook
                 : Acknowledged(trail, entry, line);
         }
@@ -141,7 +145,7 @@ public sealed class LocalStore : IDisposable
             byte[] line = TrailLine.Encode(entry);
             if (_book.File.TryWrite(line) is { } trouble)
             {
-                return new AppendResult.Failed(trouble);
+                return Failed(trouble);
             }
 
             AcknowledgeBook(entry, line);
@@ -166,7 +170,15 @@ public sealed class LocalStore : IDisposable
     {
         lock (_gate)
         {
-            TidyUp();
+            // While the book can't be put back, no trail is: a book that knows more than a trail looks like a trail cut short.
+            bool isBookRight = TidyUp() is null;
+            if (isBookRight)
+            {
+                foreach (TrailFile trail in _jobs.Values)
+                {
+                    trail.File.Undo();
+                }
+            }
 
             // A whole index isn't made here: whoever closes the program doesn't wait for it.
             if (File.Exists(_paths.Index))
@@ -188,9 +200,9 @@ public sealed class LocalStore : IDisposable
     // What earlier failures left behind goes first, the book before the trails.
     private AppendResult.Failed? TidyUp()
     {
-        if (!_book.File.TryUndo())
+        if ((KeepLock() ?? _book.File.Undo()) is { } fault)
         {
-            return new("the shop book can't be put back to where it was");
+            return Failed(fault);
         }
 
         foreach (string path in _unacknowledged.ToArray())
@@ -201,12 +213,48 @@ public sealed class LocalStore : IDisposable
                 _disk.FlushFolder(_paths.Jobs);
                 _unacknowledged.Remove(path);
             }
-            catch (Exception e) when (Disk.IsTrouble(e))
+            catch (Exception e) when (DiskTrouble.Is(e))
             {
-                return new(e.Message);
+                return Failed(DiskTrouble.InWords(e));
             }
         }
 
+        return null;
+    }
+
+    private AppendResult.Failed Failed(string why)
+    {
+        _isDoubtful = true;
+        return new(why);
+    }
+
+    // After trouble: the folder may have been away, and another program may have taken the store meanwhile.
+    private string? KeepLock()
+    {
+        if (!_isDoubtful)
+        {
+            return null;
+        }
+
+        try
+        {
+            FileStream again = _openLock(_paths.Lock);
+            _lock.Dispose();
+            _lock = again;
+        }
+        catch (Exception e) when (DiskTrouble.IsHeld(e))
+        {
+            if (Holder.Read(_paths.Holder) is { IsThisProgram: false } other)
+            {
+                return $"The store is in use by {other.InWords()} now.";
+            }
+        }
+        catch (Exception e) when (DiskTrouble.Is(e))
+        {
+            return DiskTrouble.InWords(e);
+        }
+
+        _isDoubtful = false;
         return null;
     }
 
@@ -215,7 +263,7 @@ public sealed class LocalStore : IDisposable
         string id = JobId.New(_settings.Entropy);
         string path = _paths.Trail(id);
         var digests = texts.Select(text => Digest.Of(text.Span)).Distinct().ToImmutableArray();
-        var none = new TrailFile(id, new(_disk, path, 0), 0, Digest.Zero, isClosedOut: false);
+        var none = new TrailFile(id, new(_disk, path, id, 0, Digest.Zero), 0, Digest.Zero, isClosedOut: false);
         TrailEntry entry = Compose(none, draft, new(stamp, digests));
         byte[] line = TrailLine.Encode(entry);
         _unacknowledged.Add(path);
@@ -228,13 +276,13 @@ public sealed class LocalStore : IDisposable
 
             WholeFile.Put(_disk, path, line);
         }
-        catch (Exception e) when (Disk.IsTrouble(e))
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
             TidyUp();
-            return new AppendResult.Failed(e.Message);
+            return Failed(DiskTrouble.InWords(e));
         }
 
-        if (Anchored(entry, line, () => TidyUp() is null) is { } failed)
+        if (Anchored(entry, line, () => TidyUp()) is { } failed)
         {
             return failed;
         }
@@ -255,7 +303,7 @@ public sealed class LocalStore : IDisposable
     }
 
     // Writes what the shop book has to say of an entry that is on the medium; null when that is done or there is nothing.
-    private AppendResult.Failed? Anchored(TrailEntry entry, byte[] line, Func<bool> undo)
+    private AppendResult.Failed? Anchored(TrailEntry entry, byte[] line, Action undo)
     {
         if (entry.Anchor == Anchor.None)
         {
@@ -271,12 +319,12 @@ public sealed class LocalStore : IDisposable
         byte[] bookLine = TrailLine.Encode(bookEntry);
         if (_book.File.TryWrite(bookLine) is { } trouble)
         {
-            if (_book.File.TryUndo())
+            if (_book.File.Undo() is null)
             {
                 undo();
             }
 
-            return new(trouble);
+            return Failed(trouble);
         }
 
         AcknowledgeBook(bookEntry, bookLine);
@@ -324,14 +372,14 @@ public sealed class LocalStore : IDisposable
                 );
             }
 
-            var file = new AppendOnlyFile(_disk, _paths.Trail(jobId), summary.Length);
+            var file = new AppendOnlyFile(_disk, _paths.Trail(jobId), jobId, summary.Length, summary.Last);
             var trail = new TrailFile(jobId, file, summary.Entries, summary.Last, job.IsClosedOut);
             _jobs.Add(jobId, trail);
             return (trail, null);
         }
-        catch (Exception e) when (Disk.IsTrouble(e))
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
-            return (null, new AppendResult.Failed(e.Message));
+            return (null, Failed(DiskTrouble.InWords(e)));
         }
     }
 

@@ -111,7 +111,7 @@ public sealed class StoreCheck
             ];
         }
 
-        TrailSummary trail = _paths.Summarise(id);
+        TrailSummary trail = _reader.Summarise(id);
         var findings = new List<StoreFinding>();
         if (trail.Verdict is TrailVerdict.Broken broken)
         {

@@ -18,8 +18,7 @@ internal static class StoreLock
         {
             held = open(path);
         }
-        catch (IOException e)
-            when (e is not (DirectoryNotFoundException or FileNotFoundException or PathTooLongException))
+        catch (IOException e) when (DiskTrouble.IsHeld(e))
         {
             return new StoreOpening.InUse(null);
         }
@@ -29,7 +28,7 @@ internal static class StoreLock
         {
             using FileStream second = open(path);
         }
-        catch (IOException)
+        catch (IOException e) when (DiskTrouble.IsHeld(e))
         {
             return null;
         }

@@ -25,9 +25,9 @@ public sealed class StoreReader
             var paths = new StorePaths(Path.GetFullPath(path));
             return StoreFormat.Check(paths) is { } fault ? (null, fault) : (new(paths), null);
         }
-        catch (Exception e) when (Disk.IsTrouble(e))
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
-            return (null, new StoreOpening.Unusable(e.Message));
+            return (null, new StoreOpening.Unusable(DiskTrouble.InWords(e)));
         }
     }
 
@@ -43,21 +43,10 @@ public sealed class StoreReader
     }
 
     /// <summary>Reads a job's trail, or the shop book; one that is missing or can't be read counts as empty.</summary>
-    public TrailReading ReadTrail(string of)
-    {
-        for (int attempt = 1; ; attempt++)
-        {
-            TrailReading reading = ReadOnce(of);
-            bool torn = reading.Verdict is TrailVerdict.Broken { Fault: TrailFault.TornTail };
-            if (!torn || attempt == Attempts)
-            {
-                return reading;
-            }
+    public TrailReading ReadTrail(string of) => Settled(() => ReadOnce(of), reading => reading.Verdict);
 
-            // The writer may be in the middle of a line.
-            Thread.Sleep(Pause);
-        }
-    }
+    /// <summary>Checks a trail from end to end, beside its writer.</summary>
+    internal TrailSummary Summarise(string of) => Settled(() => Paths.Summarise(of), summary => summary.Verdict);
 
     /// <summary>A pinned text; null when it is missing or isn't what its digest says.</summary>
     public byte[]? ReadText(Digest digest)
@@ -67,7 +56,7 @@ public sealed class StoreReader
             byte[] text = File.ReadAllBytes(Paths.Text(digest));
             return Digest.Of(text) == digest ? text : null;
         }
-        catch (Exception e) when (Disk.IsTrouble(e))
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
             return null;
         }
@@ -75,6 +64,22 @@ public sealed class StoreReader
 
     /// <summary>The search index over this store's trails.</summary>
     public SearchIndex Index(IndexProjection projection) => new(Paths, projection);
+
+    // The writer may be in the middle of a line, of which a reader can see a part.
+    private static T Settled<T>(Func<T> read, Func<T, TrailVerdict> verdict)
+    {
+        for (int attempt = 1; ; attempt++)
+        {
+            T reading = read();
+            bool isTorn = verdict(reading) is TrailVerdict.Broken { Fault: TrailFault.TornTail };
+            if (!isTorn || attempt == Attempts)
+            {
+                return reading;
+            }
+
+            Thread.Sleep(Pause);
+        }
+    }
 
     private TrailReading ReadOnce(string of)
     {
@@ -85,7 +90,7 @@ public sealed class StoreReader
             TrailVerdict verdict = TrailCheck.Verify(file, of, (entry, digest) => entries.Add((entry, digest)));
             return new(entries.DrainToImmutable(), verdict);
         }
-        catch (Exception e) when (Disk.IsTrouble(e))
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
             return new([], new TrailVerdict.Broken(1, TrailFault.Empty, 0));
         }

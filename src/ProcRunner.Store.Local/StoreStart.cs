@@ -28,9 +28,9 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
 
             opening ??= OpenHeld(newName, held!);
         }
-        catch (Exception e) when (Disk.IsTrouble(e))
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
-            opening = new StoreOpening.Unusable(e.Message);
+            opening = new StoreOpening.Unusable(DiskTrouble.InWords(e));
         }
         finally
         {
@@ -55,7 +55,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
             return new StoreOpening.AlreadyThere();
         }
 
-        Disk.MakeFolder(paths.Root);
+        Folders.Make(disk, paths.Root);
         return null;
     }
 
@@ -81,7 +81,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
             return new StoreOpening.BookBroken(verdict);
         }
 
-        var store = new LocalStore(paths, disk, settings, held, book, shop);
+        var store = new LocalStore(paths, disk, settings, OpenLock, held, book, shop);
         if (CatchUp(store) is AppendResult.Failed failed)
         {
             store.Dispose();
@@ -89,15 +89,17 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         }
 
         store.Findings = [.. _findings];
-        store.Index = Projection is null ? null : new(paths, Projection) { IsWriters = true };
+        store.Index = Projection is null ? null : new(paths, Projection, isWriters: true);
         return new StoreOpening.Opened(store);
     }
 
     // The format file comes last: until it is there, the folder is no store and can be founded again.
     private void Found(string name)
     {
-        Disk.MakeFolder(paths.Jobs);
-        Disk.MakeFolder(paths.Texts);
+        disk.MakeFolder(paths.Root);
+        Folders.FlushName(disk, paths.Root);
+        Folders.Make(disk, paths.Jobs);
+        Folders.Make(disk, paths.Texts);
         DateTimeOffset now = settings.Time.GetUtcNow();
         var entry = new TrailEntry
         {
@@ -119,7 +121,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
     {
         foreach (string folder in (string[])[paths.Root, paths.Jobs, paths.Texts])
         {
-            Disk.MakeFolder(folder);
+            Folders.Make(disk, folder);
             foreach (string file in Directory.GetFiles(folder, "*" + StorePaths.Temporary))
             {
                 File.Delete(file);
@@ -146,7 +148,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
             TrailCheck.Verify(file, JobId.Shop, (entry, digest) => shop = shop.After(entry, digest));
         }
 
-        var book = new AppendOnlyFile(disk, paths.Book, summary.Length);
+        var book = new AppendOnlyFile(disk, paths.Book, JobId.Shop, summary.Length, summary.Last);
         return (new(JobId.Shop, book, summary.Entries, summary.Last, isClosedOut: false), shop, summary.Verdict);
     }
 

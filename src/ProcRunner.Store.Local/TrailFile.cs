@@ -22,7 +22,7 @@ internal sealed class TrailFile(string of, AppendOnlyFile file, long sequence, D
     /// <summary>Moves on past a line that is on the medium.</summary>
     public void Acknowledge(byte[] line, Anchor anchor)
     {
-        File.Acknowledge(line.Length);
+        File.Acknowledge(line);
         Sequence++;
         Last = TrailLine.DigestOf(line);
         IsClosedOut = anchor == Anchor.ClosedOut;

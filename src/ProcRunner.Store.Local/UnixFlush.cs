@@ -3,11 +3,13 @@ using Microsoft.Win32.SafeHandles;
 
 namespace ProcRunner.Store.Local;
 
-/// <summary>The POSIX calls that .NET doesn't offer: fdatasync, and fsync on a folder.</summary>
+/// <summary>The POSIX calls that .NET doesn't offer: fdatasync, fsync on a folder, posix_fadvise.</summary>
 internal static partial class UnixFlush
 {
     private const int ReadOnly = 0;
     private const int Interrupted = 4; // EINTR, the same number on Linux and macOS.
+    private const int NotAllowed = 13; // EACCES, likewise.
+    private const int DontNeed = 4; // POSIX_FADV_DONTNEED on Linux.
 
     /// <summary>Flushes a file's data and length.</summary>
     public static void Data(SafeFileHandle file)
@@ -24,7 +26,9 @@ internal static partial class UnixFlush
         using SafeFileHandle folder = Open(path, ReadOnly);
         if (folder.IsInvalid)
         {
-            throw new IOException($"open {path}: {Marshal.GetLastPInvokeErrorMessage()}");
+            string why = $"open {path}: {Marshal.GetLastPInvokeErrorMessage()}";
+            int error = Marshal.GetLastPInvokeError();
+            throw error == NotAllowed ? new UnauthorizedAccessException(why) : new IOException(why, error);
         }
 
         while (FSync(folder) != 0)
@@ -33,11 +37,15 @@ internal static partial class UnixFlush
         }
     }
 
+    /// <summary>Drops a file's clean pages from the system's cache. Advice, so an error is none.</summary>
+    public static void Forget(SafeFileHandle file) => _ = FAdvise(file, 0, 0, DontNeed);
+
     private static void ThrowUnlessInterrupted(string call)
     {
-        if (Marshal.GetLastPInvokeError() != Interrupted)
+        int error = Marshal.GetLastPInvokeError();
+        if (error != Interrupted)
         {
-            throw new IOException($"{call}: {Marshal.GetLastPInvokeErrorMessage()}");
+            throw new IOException($"{call}: {Marshal.GetLastPInvokeErrorMessage()}", error);
         }
     }
 
@@ -48,6 +56,10 @@ internal static partial class UnixFlush
     [LibraryImport("libc", EntryPoint = "fsync", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     private static partial int FSync(SafeFileHandle file);
+
+    [LibraryImport("libc", EntryPoint = "posix_fadvise64")]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
+    private static partial int FAdvise(SafeFileHandle file, long offset, long length, int advice);
 
     [LibraryImport("libc", EntryPoint = "open", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

@@ -2,9 +2,12 @@ using ProcRunner.Store.Local;
 
 namespace ProcRunner.Tests.Storage;
 
-/// <summary>The real disk, but its Nth operation fails, or all from the Nth on.</summary>
-internal sealed class FailingDisk(int failAt, Failure how, bool forGood) : IDisk
+/// <summary>The real disk, but its Nth operation fails, and as many after it as are asked for.</summary>
+internal sealed class FailingDisk(int failAt, Failure how, int times = 1, Func<Exception>? trouble = null) : IDisk
 {
+    /// <summary>How often a disk fails that never works again.</summary>
+    public const int ForGood = int.MaxValue;
+
     private int _count;
 
     /// <summary>True once an operation has failed.</summary>
@@ -31,6 +34,10 @@ internal sealed class FailingDisk(int failAt, Failure how, bool forGood) : IDisk
 
     public void Cut(FileStream file, long length) => Do(() => Disk.Real.Cut(file, length));
 
+    public void Forget(FileStream file) => Disk.Real.Forget(file);
+
+    public void MakeFolder(string path) => Do(() => Disk.Real.MakeFolder(path));
+
     public void Rename(string from, string to) => Do(() => Disk.Real.Rename(from, to));
 
     public void Delete(string path) => Do(() => Disk.Real.Delete(path));
@@ -40,8 +47,7 @@ internal sealed class FailingDisk(int failAt, Failure how, bool forGood) : IDisk
     private void Do(Action action, Action? half = null, Action? undo = null)
     {
         _count++;
-        bool fails = forGood ? _count >= failAt : _count == failAt;
-        if (!fails)
+        if (_count < failAt || _count - failAt >= times)
         {
             action();
             return;
@@ -58,6 +64,6 @@ internal sealed class FailingDisk(int failAt, Failure how, bool forGood) : IDisk
             half?.Invoke();
         }
 
-        throw new IOException("made to fail");
+        throw trouble?.Invoke() ?? new IOException("made to fail");
     }
 }

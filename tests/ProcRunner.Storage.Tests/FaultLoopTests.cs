@@ -28,7 +28,7 @@ public sealed class FaultLoopTests
             Assert.True(n < FarTooMany);
             using var folder = new StoreInFolder();
             folder.Found().Dispose();
-            var disk = new FailingDisk(n, how, forGood: false);
+            var disk = new FailingDisk(n, how, times: 1);
             string id;
             using (LocalStore store = folder.Open(disk))
             {
@@ -63,7 +63,7 @@ public sealed class FaultLoopTests
             Assert.True(n < FarTooMany);
             using var folder = new StoreInFolder();
             folder.Found().Dispose();
-            var disk = new FailingDisk(n, how, forGood: true);
+            var disk = new FailingDisk(n, how, FailingDisk.ForGood);
             var acknowledged = new List<string>();
             string? id = null;
             using (LocalStore store = folder.Open(disk))
@@ -115,7 +115,7 @@ public sealed class FaultLoopTests
         {
             Assert.True(n < FarTooMany);
             using var folder = new StoreInFolder();
-            var disk = new FailingDisk(n, how, forGood: true);
+            var disk = new FailingDisk(n, how, FailingDisk.ForGood);
             StoreOpening opening = folder.TryFound(disk);
             if (opening is StoreOpening.Opened opened)
             {
@@ -144,7 +144,7 @@ public sealed class FaultLoopTests
             string id = folder.WithOneJob();
             File.AppendAllText(folder.Paths.Trail(id), "{\"at\":\"2026");
             File.AppendAllText(folder.Paths.Book, "{\"at\"");
-            var disk = new FailingDisk(n, how, forGood: true);
+            var disk = new FailingDisk(n, how, FailingDisk.ForGood);
             StoreOpening opening = folder.TryOpen(disk);
             (opening as StoreOpening.Opened)?.Store.Dispose();
             using (LocalStore again = folder.Open())

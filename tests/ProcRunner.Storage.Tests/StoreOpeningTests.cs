@@ -93,7 +93,7 @@ public sealed class StoreOpeningTests
             File.WriteAllBytes(folder.Paths.Book, book);
             var verdict = Assert.IsType<TrailVerdict.Broken>(TrailCheck.Verify(whole.AsSpan(0, length), id));
             Assert.Equal((4, TrailFault.TornTail), (verdict.Entry, verdict.Fault));
-            using (LocalStore store = folder.Open(new FailingDisk(int.MaxValue, Failure.Before, forGood: false)))
+            using (LocalStore store = folder.Open(new FailingDisk(int.MaxValue, Failure.Before)))
             {
                 var tail = Assert.Single(store.Shop.TornTails);
                 Assert.Equal((id, length - start), (tail.Of, (int)tail.Length));
