@@ -3,11 +3,11 @@ namespace ProcRunner.Store.Local;
 /// <summary>
 /// What a program remembers of the index from one question to the next: the jobs themselves, and which trails went on since.
 /// </summary>
-/// <param name="isWriters">
-/// True where this program alone writes the trails and says which job went on: then the trails are looked through once, and
-/// jobs are found in memory from there on.
+/// <param name="looksOnce">
+/// True where this program alone writes the trails and says which job went on, or asks only once: then the trails are looked
+/// through once, and jobs are found in memory from there on.
 /// </param>
-internal sealed class JobMemory(bool isWriters)
+internal sealed class JobMemory(bool looksOnce)
 {
     private readonly Lock _marks = new();
     private readonly HashSet<string> _unseen = new(StringComparer.Ordinal);
@@ -20,7 +20,7 @@ internal sealed class JobMemory(bool isWriters)
     public bool KnowsWhatWentOn => _isLookedThrough;
 
     /// <summary>The jobs, where they can be asked without the file; else null.</summary>
-    public JobCatalogue? Trusted => isWriters ? _catalogue : null;
+    public JobCatalogue? Trusted => looksOnce ? _catalogue : null;
 
     /// <summary>A job's trail went on. Whoever writes an entry doesn't wait for an index that is being made.</summary>
     public void WentOn(string jobId)
@@ -44,14 +44,14 @@ internal sealed class JobMemory(bool isWriters)
         if (sum is null || sum != _sum)
         {
             _isLookedThrough = false;
-            _catalogue = isWriters ? _catalogue : null;
+            _catalogue = looksOnce ? _catalogue : null;
         }
 
         _sum = sum;
     }
 
     /// <summary>The file is up to the trails, with this sum.</summary>
-    public void BroughtUp(string? sum) => (_sum, _isLookedThrough) = (sum, isWriters);
+    public void BroughtUp(string? sum) => (_sum, _isLookedThrough) = (sum, looksOnce);
 
     /// <summary>Something failed: the trails are looked through again.</summary>
     public void Doubt() => _isLookedThrough = false;

@@ -24,9 +24,9 @@ public sealed class SearchIndex
     private readonly JobMemory _memory;
     private readonly IndexFile _file;
 
-    internal SearchIndex(StorePaths paths, IndexProjection projection, bool isWriters = false)
+    internal SearchIndex(StorePaths paths, IndexProjection projection, bool looksOnce = false)
     {
-        (_paths, _projection, _memory) = (paths, projection, new JobMemory(isWriters));
+        (_paths, _projection, _memory) = (paths, projection, new JobMemory(looksOnce));
         _file = new IndexFile(paths, projection, _memory);
     }
 

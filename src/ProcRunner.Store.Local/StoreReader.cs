@@ -63,7 +63,11 @@ public sealed class StoreReader
     }
 
     /// <summary>The search index over this store's trails.</summary>
-    public SearchIndex Index(IndexProjection projection) => new(Paths, projection);
+    /// <param name="projection">How jobs are searched for.</param>
+    /// <param name="looksOnce">
+    /// True for a question or two: the trails are looked through once, and what is written after that isn't seen.
+    /// </param>
+    public SearchIndex Index(IndexProjection projection, bool looksOnce = false) => new(Paths, projection, looksOnce);
 
     // The writer may be in the middle of a line, of which a reader can see a part.
     private static T Settled<T>(Func<T> read, Func<T, TrailVerdict> verdict)

@@ -89,7 +89,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         }
 
         store.Findings = [.. _findings];
-        store.Index = Projection is null ? null : new(paths, Projection, isWriters: true);
+        store.Index = Projection is null ? null : new(paths, Projection, looksOnce: true);
         return new StoreOpening.Opened(store);
     }
 

@@ -43,7 +43,8 @@ internal static class HeadDecider
             {
                 return Deciding.No(
                     $"{linked.Stamp} is another head of this engine, and they weren't compared.",
-                    "Compare them: released together, or apart with a reason."
+                    "Compare them, then: heads together",
+                    "heads apart because …"
                 );
             }
 
@@ -52,7 +53,8 @@ internal static class HeadDecider
             {
                 return Deciding.No(
                     $"This head has changed since it was compared with {linked.Stamp}.",
-                    "Compare them again: released together, or apart with a reason."
+                    "Compare them again, then: heads together",
+                    "heads apart because …"
                 );
             }
         }

@@ -49,7 +49,10 @@ internal sealed class JobRun
         string person,
         IReadOnlyList<RunEvent> lastEvents
     )
-        : this(() => store.Shop, store.Append, time, state, last, person, lastEvents) { }
+        : this(() => store.Shop, store.Append, time, state, last, person, lastEvents) => Store = store.Reader;
+
+    /// <summary>The store, for what has to do with other jobs; null where there is none.</summary>
+    public StoreReader? Store { get; }
 
     /// <summary>The run.</summary>
     public RunState State { get; }
@@ -73,15 +76,14 @@ internal sealed class JobRun
         PlanTexts texts,
         JobHeader header,
         string person,
-        RunEvent.CameBack? earlier = null,
-        RunEvent.HeadLinked? linked = null
+        OtherJobs? others = null
     )
     {
         RunState state = new(texts.Plan, "");
         Decision decision = RunDecider.Decide(
             state,
             store.Shop,
-            new RunCommand.OpenJob(header) { Earlier = earlier, Linked = linked },
+            new RunCommand.OpenJob(header) { Earlier = others?.Earlier, Linked = others?.Linked },
             new Moment(time.GetLocalNow(), person, Digest.Zero.ToString())
         );
         if (decision is not Decision.Accepted accepted)
@@ -186,6 +188,12 @@ internal sealed class JobRun
             ? new JobAnswer.Refused(fault, [])
             : Do(new RunCommand.TakeWay(at, way.Text, cleaned, mark));
     }
+
+    /// <summary>Writes down how this head goes out beside the other heads of the engine.</summary>
+    public JobAnswer DecideHeads(bool together, string reason) =>
+        Store is null
+            ? new JobAnswer.Refused("There are no other jobs here.", [])
+            : EngineHeads.Decide(Store, this, together, reason);
 
     private byte[] Covered(At at, Mark mark) =>
         State.Plan.Steps[at.Step].Work is StepWork.Sign { Meaning: SignMeanings.Released }

@@ -133,6 +133,26 @@ internal sealed class LineRun
             return Answer(_job.Do(new RunCommand.HandOver(to)));
         }
 
+        if (LineWords.After(LineWords.HeadsTogether, text) is "")
+        {
+            return Answer(_job.DecideHeads(together: true, ""));
+        }
+
+        if (LineWords.After(LineWords.HeadsApart, text) is { } apart)
+        {
+            return Answer(_job.DecideHeads(together: false, LineWords.Because(apart).Reason));
+        }
+
+        if (LineWords.After(LineWords.Heads, text) is "" && _job.Store is { } store)
+        {
+            foreach (string shown in JobLinks.Lines(store, State).DefaultIfEmpty("No other head is linked with this one."))
+            {
+                _printer.Line(shown);
+            }
+
+            return true;
+        }
+
         if (LineWords.After(LineWords.Gauge, text) is { } gauge && gauge.Split('=') is [var kind, var id])
         {
             return Answer(_job.Do(new RunCommand.ChooseGauge(kind.Trim(), id.Trim())));

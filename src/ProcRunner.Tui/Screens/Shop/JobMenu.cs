@@ -34,6 +34,16 @@ internal static class JobMenu
             items.Add(MenuItem.Instead("put it on hold", () => new HoldForm(session, run)));
         }
 
+        if (run.State.Earlier is not null || run.State.Linked.Count > 0)
+        {
+            items.Add(MenuItem.Instead("beside the earlier job, or the other head", () => new LinksScreen(session, run)));
+        }
+
+        if (run.State.Standing == JobStanding.Open)
+        {
+            items.Add(MenuItem.Instead("another head of the same engine", () => new LinkForm(session, run)));
+        }
+
         if (run.State.Standing == JobStanding.Held)
         {
             items.Add(new(() => "take it up again", () => TakeUp(session, run)));

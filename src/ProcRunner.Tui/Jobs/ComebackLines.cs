@@ -1,0 +1,71 @@
+using System.Globalization;
+using ProcRunner.Quantities;
+using ProcRunner.Runs;
+using ProcRunner.Tui.Lines;
+
+namespace ProcRunner.Tui.Jobs;
+
+/// <summary>A comeback in lines for a person.</summary>
+internal static class ComebackLines
+{
+    private const int MostNear = 3;
+
+    /// <summary>The lines.</summary>
+    /// <param name="earlier">The earlier job's stamp.</param>
+    /// <param name="built">The earlier job.</param>
+    /// <param name="found">The job that was opened against it.</param>
+    public static IEnumerable<string> Of(string earlier, RunState built, RunState found)
+    {
+        Comeback comeback = new(built, found);
+        Comeback.Nearness[] near = [.. comeback.Nearest.Take(MostNear)];
+        string standing = JobProjection.StandingWord(built.Standing);
+        yield return $"== As {earlier} went out ({standing}), beside how it came back ==";
+        if (near.Length > 0)
+        {
+            yield return "nearest to a limit when it went out:";
+            foreach (Comeback.Nearness one in near)
+            {
+                string share = (one.Share * 100).ToString("0", CultureInfo.InvariantCulture);
+                yield return $"  {one.Row.Position} {one.Row.Name} {one.Row.Built}: {one.Left} from {one.Limit} ({share} % of the room left)";
+            }
+        }
+
+        int name = Math.Max("reading".Length, comeback.Rows.Select(r => r.Name.Length).DefaultIfEmpty().Max());
+        yield return "";
+        yield return $"{"", -6}{"reading".PadRight(name)}  {"as built", -13}{"as found", -13}{"change", -13}built to";
+        foreach (Comeback.Row row in comeback.Rows)
+        {
+            yield return $"{row.Position, -6}{row.Name.PadRight(name)}  {Shown(row.Built), -13}{Shown(row.Found), -13}{Signed(row.Wear), -13}{LineWording.Window(row.Limits)}{(row.IsPast ? "  PAST ITS LIMIT" : "")}".TrimEnd();
+        }
+
+        yield return "";
+        yield return "replaced then:";
+        string[] replaced = [.. comeback.Replaced.Select(p => Part(built, p))];
+        foreach (string part in replaced.DefaultIfEmpty("  nothing"))
+        {
+            yield return part;
+        }
+
+        yield return "not replaced then:";
+        string[] kept =
+        [
+            .. comeback
+                .Kept.GroupBy(k => k.Part)
+                .Select(g => $"  {g.Key}: {string.Join(", ", g.Select(k => k.Position))}"),
+        ];
+        foreach (string part in kept.DefaultIfEmpty("  nothing: all that could be was"))
+        {
+            yield return part;
+        }
+    }
+
+    private static string Part(RunState built, RunEvent.PartFitted part) =>
+        $"  {built.Plan.PositionName(part.At.Position), -5} {part.Part} {part.Number}, lot {part.Lot}";
+
+    private static string Shown(Quantity? value) => value?.ToString() ?? "not yet";
+
+    private static string Signed(Quantity? change) =>
+        change is not { } by ? ""
+        : by.Value > 0 ? $"+{by}"
+        : by.ToString();
+}
