@@ -16,6 +16,10 @@ namespace ProcRunner.Store.Local;
 /// </remarks>
 public sealed class LocalStore : IDisposable
 {
+    private static readonly AppendResult.Refused TooLong = new(
+        "That is more than one entry of a trail can hold: nothing was recorded. Say it shorter."
+    );
+
     private readonly Lock _gate = new();
     private readonly StorePaths _paths;
     private readonly IDisk _disk;
@@ -113,7 +117,11 @@ public sealed class LocalStore : IDisposable
             }
 
             TrailEntry entry = Compose(trail, draft, null);
-            byte[] line = TrailLine.Encode(entry);
+            if (TrailLine.TryEncode(entry) is not { } line)
+            {
+                return TooLong;
+            }
+
             if (trail.File.TryWrite(line) is { } trouble)
             {
                 return Failed(trouble);
@@ -142,7 +150,11 @@ public sealed class LocalStore : IDisposable
             }
 
             TrailEntry entry = Compose(_book, new(operatorId, written.DrainToImmutable()), null);
-            byte[] line = TrailLine.Encode(entry);
+            if (TrailLine.TryEncode(entry) is not { } line)
+            {
+                return TooLong;
+            }
+
             if (_book.File.TryWrite(line) is { } trouble)
             {
                 return Failed(trouble);
@@ -265,7 +277,11 @@ public sealed class LocalStore : IDisposable
         var digests = texts.Select(text => Digest.Of(text.Span)).Distinct().ToImmutableArray();
         var none = new TrailFile(id, new(_disk, path, id, 0, Digest.Zero), 0, Digest.Zero, isClosedOut: false);
         TrailEntry entry = Compose(none, draft, new(stamp, digests));
-        byte[] line = TrailLine.Encode(entry);
+        if (TrailLine.TryEncode(entry) is not { } line)
+        {
+            return TooLong;
+        }
+
         _unacknowledged.Add(path);
         try
         {

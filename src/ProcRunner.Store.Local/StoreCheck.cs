@@ -7,7 +7,7 @@ namespace ProcRunner.Store.Local;
 
 /// <summary>
 /// Checks a store without writing to it: each trail by itself, each against the shop book, the book against the trails,
-/// the pinned texts against their digests, and people's certificates up to the shop's root.
+/// the pinned texts against their digests, and that every change to the shop's people was signed for.
 /// </summary>
 /// <remarks>
 /// What can't be seen: entries cut off a trail's end after the last one that the shop book knows (none of them signed off
@@ -66,14 +66,9 @@ public sealed class StoreCheck
             yield return new(JobId.Shop, true, broken.Entry, "Shop book: " + broken.InWords());
         }
 
-        foreach (string id in _shop.Uncertified())
+        foreach (PeopleFinding finding in PeopleCheck.Of(_book.Entries))
         {
-            yield return new(
-                JobId.Shop,
-                true,
-                null,
-                $"The key of {SafeText.Show(_shop.People[id].Name)} ({SafeText.Show(id)}) isn't certified up to the shop's first lead: what they signed proves nothing."
-            );
+            yield return new(JobId.Shop, finding.IsBroken, finding.Entry, SafeText.Show(finding.Text));
         }
 
         foreach (ShopEvent.TornTailFound tail in _shop.TornTails)

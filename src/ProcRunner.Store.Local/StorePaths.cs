@@ -25,6 +25,9 @@ internal sealed record StorePaths(string Root)
 
     public string Texts => Path.Combine(Root, "texts");
 
+    /// <summary>Jobs from elsewhere, each in the file it came in.</summary>
+    public string Imported => Path.Combine(Root, "imported");
+
     public string Index => Path.Combine(Root, "index.db");
 
     /// <summary>LiteDB's own log beside the index; left over only after a crash.</summary>

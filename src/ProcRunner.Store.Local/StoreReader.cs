@@ -4,7 +4,7 @@ using ProcRunner.Trail;
 namespace ProcRunner.Store.Local;
 
 /// <summary>Reads a store beside its writer, without its lock.</summary>
-public sealed class StoreReader
+public sealed class StoreReader : ITrailReader
 {
     private const int Attempts = 3;
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(20);

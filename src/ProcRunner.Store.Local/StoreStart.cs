@@ -1,4 +1,5 @@
 using ProcRunner.Shop;
+using ProcRunner.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;
@@ -143,10 +144,27 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         }
 
         ShopState shop = ShopState.Empty;
+        List<(TrailEntry, Digest)> entries = [];
         using (FileStream file = Disk.OpenForReading(paths.Book))
         {
-            TrailCheck.Verify(file, JobId.Shop, (entry, digest) => shop = shop.After(entry, digest));
+            TrailCheck.Verify(
+                file,
+                JobId.Shop,
+                (entry, digest) =>
+                {
+                    shop = shop.After(entry, digest);
+                    entries.Add((entry, digest));
+                }
+            );
         }
+
+        // What is only to be known for ever is verify's to say; what nobody signed for is said at every start.
+        _findings.AddRange(
+            PeopleCheck
+                .Of(entries)
+                .Where(f => f.IsBroken)
+                .Select(f => new StoreFinding(JobId.Shop, true, f.Entry, SafeText.Show(f.Text)))
+        );
 
         var book = new AppendOnlyFile(disk, paths.Book, JobId.Shop, summary.Length, summary.Last);
         return (new(JobId.Shop, book, summary.Entries, summary.Last, isClosedOut: false), shop, summary.Verdict);

@@ -5,23 +5,24 @@ using ProcRunner.Trail;
 namespace ProcRunner.Store.Local;
 
 /// <summary>
-/// Puts the end of a trail aside when it isn't a whole entry. It may be a line cut off by a crash or one that was altered:
-/// they look alike, so that nothing is thrown away and the shop book says what was found.
+/// Puts the end of a trail aside when it was cut off while it was written. Nothing is thrown away, and the shop book says
+/// what was found. A whole line that doesn't hold is no torn one: somebody altered it, and the trail stays broken.
 /// </summary>
 internal sealed class TornTails(StorePaths paths, IDisk disk)
 {
-    /// <summary>True when a trail doesn't hold, but all that doesn't is its last line.</summary>
+    /// <summary>
+    /// True when a trail doesn't hold, but all that doesn't is its end, and the end has no newline, or holds the zero bytes
+    /// that a power cut leaves where a file had grown and nothing was written yet. No entry ever holds one.
+    /// </summary>
     public static bool IsTorn(TrailSummary trail, ReadOnlySpan<byte> rest)
     {
-        if (trail.Verdict is not TrailVerdict.Broken broken || trail.Entries == 0 || rest.IsEmpty)
+        if (trail.Verdict is not TrailVerdict.Broken || trail.Entries == 0 || rest.IsEmpty)
         {
             return false;
         }
 
-        // A whole line that holds by itself but is in the wrong place was put there: that is no crash.
-        bool standsAlone =
-            broken.Fault is TrailFault.TornTail or TrailFault.NotAnEntry or TrailFault.NotUtf8 or TrailFault.Changed;
-        return standsAlone && !rest[..^1].Contains((byte)'\n');
+        int newline = rest.IndexOf((byte)'\n');
+        return newline < 0 || (newline == rest.Length - 1 && rest.Contains((byte)0));
     }
 
     /// <summary>Puts the end aside if it is torn.</summary>

@@ -183,7 +183,7 @@ public sealed class StoreCheckTests
             StoreInFolder.AppendShop(store, new ShopEvent.PersonAdded(Make("p2", new(stranger, "123456"))));
         }
 
-        AssertFound(folder, JobId.Shop, null, "isn't certified");
+        AssertFound(folder, JobId.Shop, 4, "isn't certified");
     }
 
     private static Person Make(string id, Certifier? certifier) =>

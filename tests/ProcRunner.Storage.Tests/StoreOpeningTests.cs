@@ -1,3 +1,4 @@
+using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
 
@@ -108,24 +109,75 @@ public sealed class StoreOpeningTests
         }
     }
 
-    [Fact]
-    public void A_last_line_that_was_altered_is_put_aside_too_and_missed_if_the_book_knew_it()
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_whole_last_line_that_was_altered_is_no_torn_one_whether_the_book_knew_it_or_not(bool known)
     {
         using var folder = new StoreInFolder();
         string id = folder.WithOneJob();
+        if (!known)
+        {
+            using LocalStore store = folder.Open();
+            StoreInFolder.Written(store.Append(id, StoreInFolder.Draft("after the last sign-off")));
+        }
+
         byte[] bytes = File.ReadAllBytes(folder.Paths.Trail(id));
-        bytes[^70] ^= 1;
+        bytes[^90] ^= 1;
         File.WriteAllBytes(folder.Paths.Trail(id), bytes);
-        Assert.Equal(3, Assert.Single(folder.Broken()).Entry);
+        long entry = known ? 3 : 4;
+        Assert.Equal(entry, Assert.Single(folder.Broken()).Entry);
         using (LocalStore store = folder.Open())
         {
-            Assert.Single(store.Shop.TornTails);
+            Assert.Empty(store.Shop.TornTails);
+            Assert.Contains(store.Findings, found => found.IsBroken && found.Of == id && found.Entry == entry);
             Assert.IsType<AppendResult.Refused>(store.Append(id, StoreInFolder.Draft("more")));
         }
 
+        Assert.Equal(bytes, File.ReadAllBytes(folder.Paths.Trail(id)));
         StoreFinding finding = Assert.Single(folder.Broken());
-        Assert.Equal((id, 3L), (finding.Of, finding.Entry));
-        Assert.Contains("cut short", finding.Text, StringComparison.Ordinal);
+        Assert.Equal((id, entry), (finding.Of, finding.Entry));
+        Assert.Contains("changed after it was written", finding.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_last_line_with_the_holes_of_a_power_cut_is_put_aside()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob();
+        using (LocalStore store = folder.Open())
+        {
+            StoreInFolder.Written(store.Append(id, StoreInFolder.Draft("not acknowledged")));
+        }
+
+        byte[] bytes = File.ReadAllBytes(folder.Paths.Trail(id));
+        bytes.AsSpan(bytes.Length - 200, 100).Clear();
+        File.WriteAllBytes(folder.Paths.Trail(id), bytes);
+        using (LocalStore store = folder.Open())
+        {
+            Assert.Equal(id, Assert.Single(store.Shop.TornTails).Of);
+            Assert.Equal(4, StoreInFolder.Written(store.Append(id, StoreInFolder.Draft("again"))).Entry.Sequence);
+        }
+
+        Assert.Empty(folder.Broken());
+    }
+
+    [Fact]
+    public void An_entry_longer_than_a_line_may_be_is_refused_and_nothing_is_written()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob();
+        byte[] before = File.ReadAllBytes(folder.Paths.Trail(id));
+        string endless = new('x', TrailLine.MaxLength);
+        using LocalStore store = folder.Open();
+
+        Assert.IsType<AppendResult.Refused>(store.Append(id, StoreInFolder.Draft(endless)));
+        Assert.IsType<AppendResult.Refused>(store.OpenJob("2419", [], StoreInFolder.Draft(endless)));
+        Assert.IsType<AppendResult.Refused>(store.AppendShop("p1", new ShopEvent.BookCaughtUp(endless)));
+
+        Assert.Equal(before, File.ReadAllBytes(folder.Paths.Trail(id)));
+        Assert.Empty(folder.Broken());
+        Assert.Single(folder.Reader().JobIds());
     }
 
     [Fact]

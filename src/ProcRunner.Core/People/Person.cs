@@ -20,6 +20,12 @@ public sealed record Person(
     DateTimeOffset? RetiredAt = null
 )
 {
-    /// <summary>True for the first lead, whose key certifies itself.</summary>
+    /// <summary>
+    /// The key that the certificate was made with: the certifier's then, whatever it is now. Not in the event: the
+    /// shop book's order tells it; empty outside of <see cref="Shop.ShopState"/>.
+    /// </summary>
+    public string CertifierKey { get; init; } = "";
+
+    /// <summary>True for a first lead, whose key certifies itself.</summary>
     public bool IsRoot => CertifiedBy == Id;
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Security.Cryptography;
 using ProcRunner.Text;
 using ProcRunner.Trail;
@@ -19,14 +18,7 @@ public static class PersonKeys
         "ffffffff00000000ffffffffffffffffbce6faada7179e84f3b9cac2fc632551"
     );
 
-    /// <summary>Makes a person with a new key pair.</summary>
-    /// <param name="id">Short, unique in the shop; uniqueness is the caller's to see to.</param>
-    /// <param name="name">The name to print.</param>
-    /// <param name="role">What they may do.</param>
-    /// <param name="pin">Their PIN.</param>
-    /// <param name="rounds">PBKDF2 rounds, 1 or more.</param>
-    /// <param name="entropy">Where randomness comes from.</param>
-    /// <param name="certifiedBy">The lead who vouches; null for the shop's root, who must be a lead.</param>
+    /// <summary>Makes a person with a new key pair, certified with a lead's PIN; null: the shop's first lead.</summary>
     public static PersonMaking Create(
         string id,
         string name,
@@ -35,6 +27,30 @@ public static class PersonKeys
         int rounds,
         EntropySource entropy,
         Certifier? certifiedBy
+    )
+    {
+        using UnlockedKey? lead = certifiedBy is null ? null : TryUnlock(certifiedBy.Lead, certifiedBy.Pin);
+        return certifiedBy is null || lead is not null
+            ? CreateCertified(id, name, role, pin, rounds, entropy, lead)
+            : new PersonMaking.WrongPin();
+    }
+
+    /// <summary>Makes a person with a new key pair.</summary>
+    /// <param name="id">Short, unique in the shop; uniqueness is the caller's to see to.</param>
+    /// <param name="name">The name to print.</param>
+    /// <param name="role">What they may do.</param>
+    /// <param name="pin">Their PIN.</param>
+    /// <param name="rounds">PBKDF2 rounds, 1 or more.</param>
+    /// <param name="entropy">Where randomness comes from.</param>
+    /// <param name="certifiedBy">The lead who vouches; null for a first lead, whose key certifies itself.</param>
+    public static PersonMaking CreateCertified(
+        string id,
+        string name,
+        Role role,
+        string pin,
+        int rounds,
+        EntropySource entropy,
+        UnlockedKey? certifiedBy
     )
     {
         ArgumentNullException.ThrowIfNull(entropy);
@@ -49,103 +65,84 @@ public static class PersonKeys
             return new PersonMaking.BadPin(fault);
         }
 
-        if ((certifiedBy?.Lead.Role ?? role) != Role.Lead || certifiedBy?.Lead.RetiredAt is not null)
-        {
-            return new PersonMaking.NotALead();
-        }
-
-        using ECDsa key = NewKey(entropy);
-        string publicKey = Convert.ToBase64String(key.ExportSubjectPublicKeyInfo());
-        byte[] privateKey = key.ExportPkcs8PrivateKey();
-        WrappedKey wrapped = KeyWrap.Wrap(privateKey, id, publicKey, pin, rounds, entropy);
-        CryptographicOperations.ZeroMemory(privateKey);
-        byte[] text = CertificateText(id, name, role, publicKey);
-        SigningResult signing = certifiedBy is null
-            ? new SigningResult.Made(Sign(key, text))
-            : TrySign(certifiedBy.Lead, certifiedBy.Pin, text);
-        return signing is SigningResult.Made signed
-            ? new PersonMaking.Made(
-                new(
-                    id,
-                    name,
-                    role,
-                    publicKey,
-                    wrapped,
-                    certifiedBy?.Lead.Id ?? id,
-                    Convert.ToBase64String(signed.Signature.AsSpan())
-                )
-            )
-            : new PersonMaking.WrongPin();
-    }
-
-    /// <summary>The same person with the same key behind a new PIN.</summary>
-    public static PersonMaking ChangePin(Person person, string oldPin, string newPin, int rounds, EntropySource entropy)
-    {
-        ArgumentNullException.ThrowIfNull(person);
-        ArgumentNullException.ThrowIfNull(entropy);
-        if (PinRule.Check(person.Role, newPin) is { } fault)
-        {
-            return new PersonMaking.BadPin(fault);
-        }
-
-        byte[]? privateKey = KeyWrap.Unwrap(person, oldPin);
-        if (privateKey is null)
-        {
-            return new PersonMaking.WrongPin();
-        }
-
-        WrappedKey wrapped = KeyWrap.Wrap(privateKey, person.Id, person.PublicKey, newPin, rounds, entropy);
-        CryptographicOperations.ZeroMemory(privateKey);
-        return new PersonMaking.Made(person with { WrappedKey = wrapped });
+        return (certifiedBy?.Person.Role ?? role) == Role.Lead && certifiedBy?.Person.RetiredAt is null
+            ? new PersonMaking.Made(NewPerson(id, name, role, pin, rounds, entropy, certifiedBy))
+            : new PersonMaking.NotALead();
     }
 
     /// <summary>
-    /// The same person with the same key and PIN under another name or role, certified anew. Nobody becomes a lead this way:
-    /// a lead's PIN is longer, so a lead is made afresh.
+    /// The same person with a new key behind a new PIN, for a PIN that is forgotten. A lead vouches for the new key; what the
+    /// old one signed stays good, and it signs nothing more.
     /// </summary>
-    public static PersonMaking Recertify(Person person, string name, Role role, Certifier certifier)
+    /// <exception cref="ArgumentException">The PIN is too weak for the role.</exception>
+    public static Person Reset(Person person, string newPin, int rounds, EntropySource entropy, UnlockedKey lead)
     {
         ArgumentNullException.ThrowIfNull(person);
-        ArgumentNullException.ThrowIfNull(certifier);
-        bool becomesLead = role == Role.Lead && person.Role != Role.Lead;
-        if (becomesLead || person.IsRoot || certifier.Lead.Role != Role.Lead || certifier.Lead.RetiredAt is not null)
+        ArgumentNullException.ThrowIfNull(entropy);
+        ArgumentNullException.ThrowIfNull(lead);
+        return PinRule.Check(person.Role, newPin) is null
+            ? NewPerson(person.Id, person.Name, person.Role, newPin, rounds, entropy, lead)
+            : throw new ArgumentException("The PIN is too weak.", nameof(newPin));
+    }
+
+    /// <summary>The same key behind another PIN.</summary>
+    /// <exception cref="ArgumentException">The PIN is too weak for the role.</exception>
+    public static WrappedKey Rewrap(UnlockedKey key, string newPin, int rounds, EntropySource entropy)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        ArgumentNullException.ThrowIfNull(entropy);
+        return PinRule.Check(key.Person.Role, newPin) is null
+            ? key.Wrap(newPin, rounds, entropy)
+            : throw new ArgumentException("The PIN is too weak.", nameof(newPin));
+    }
+
+    /// <summary>
+    /// The same person with the same key and PIN under another name or role, certified anew. For somebody who becomes a lead a
+    /// <see cref="Reset"/> follows: a lead's PIN is longer.
+    /// </summary>
+    public static PersonMaking Recertify(Person person, string name, Role role, UnlockedKey lead)
+    {
+        ArgumentNullException.ThrowIfNull(person);
+        ArgumentNullException.ThrowIfNull(lead);
+        if (person.IsRoot || lead.Person is not { Role: Role.Lead, RetiredAt: null })
         {
             return new PersonMaking.NotALead();
         }
 
-        if (!IsName(name))
-        {
-            return new PersonMaking.BadName();
-        }
-
-        byte[] text = CertificateText(person.Id, name, role, person.PublicKey);
-        return TrySign(certifier.Lead, certifier.Pin, text) is SigningResult.Made made
+        return IsName(name)
             ? new PersonMaking.Made(
                 person with
                 {
                     Name = name,
                     Role = role,
-                    CertifiedBy = certifier.Lead.Id,
-                    Certificate = Convert.ToBase64String(made.Signature.AsSpan()),
+                    CertifiedBy = lead.Person.Id,
+                    Certificate = lead.SignBase64(CertificateText(person.Id, name, role, person.PublicKey)),
                 }
             )
-            : new PersonMaking.WrongPin();
+            : new PersonMaking.BadName();
     }
 
-    /// <summary>Signs bytes with a person's key; takes as long as the rounds ask.</summary>
-    public static SigningResult TrySign(Person person, string pin, ReadOnlySpan<byte> bytes)
+    /// <summary>Opens a person's key; takes as long as the rounds ask. Null when the PIN is wrong or the sealed key was altered.</summary>
+    public static UnlockedKey? TryUnlock(Person person, string pin)
     {
         ArgumentNullException.ThrowIfNull(person);
         byte[]? privateKey = KeyWrap.Unwrap(person, pin);
         if (privateKey is null)
         {
-            return new SigningResult.WrongPin();
+            return null;
         }
 
-        using var key = ECDsa.Create();
+        var key = ECDsa.Create();
         key.ImportPkcs8PrivateKey(privateKey, out _);
         CryptographicOperations.ZeroMemory(privateKey);
-        return new SigningResult.Made(Sign(key, bytes));
+        return new(person, key);
+    }
+
+    /// <summary>Signs bytes with a person's key; takes as long as the rounds ask.</summary>
+    public static SigningResult TrySign(Person person, string pin, ReadOnlySpan<byte> bytes)
+    {
+        using UnlockedKey? key = TryUnlock(person, pin);
+        return key is null ? new SigningResult.WrongPin() : new SigningResult.Made(key.Sign(bytes));
     }
 
     /// <summary>True when the signature is the person's over these bytes. A key or signature that can't be read gives false.</summary>
@@ -203,8 +200,26 @@ public static class PersonKeys
 
     private static bool IsName(string text) => !string.IsNullOrWhiteSpace(text) && SafeText.Clean(text) == text;
 
-    private static ImmutableArray<byte> Sign(ECDsa key, ReadOnlySpan<byte> bytes) =>
-        [.. key.SignData(bytes, HashAlgorithmName.SHA256, DSASignatureFormat.Rfc3279DerSequence)];
+    // Without a lead the key certifies itself.
+    private static Person NewPerson(
+        string id,
+        string name,
+        Role role,
+        string pin,
+        int rounds,
+        EntropySource entropy,
+        UnlockedKey? lead
+    )
+    {
+        ECDsa key = NewKey(entropy);
+        string publicKey = Convert.ToBase64String(key.ExportSubjectPublicKeyInfo());
+        byte[] privateKey = key.ExportPkcs8PrivateKey();
+        WrappedKey wrapped = KeyWrap.Wrap(privateKey, id, publicKey, pin, rounds, entropy);
+        CryptographicOperations.ZeroMemory(privateKey);
+        Person person = new(id, name, role, publicKey, wrapped, lead?.Person.Id ?? id, "");
+        using UnlockedKey own = new(person, key);
+        return person with { Certificate = (lead ?? own).SignBase64(CertificateText(id, name, role, publicKey)) };
+    }
 
     private static ECDsa NewKey(EntropySource entropy)
     {

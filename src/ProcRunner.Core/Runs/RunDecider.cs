@@ -10,10 +10,18 @@ namespace ProcRunner.Runs;
 /// </summary>
 public static class RunDecider
 {
+    /// <summary>The longest text that a person can give, in UTF-16 units after cleaning: about two printed pages.</summary>
+    public const int LongestText = 4_000;
+
     /// <summary>Decides.</summary>
     public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment)
     {
         command = Cleaned(command);
+        if (Texts(command).FirstOrDefault(t => t.Length > LongestText) is { } text)
+        {
+            return TooLong(text.Length);
+        }
+
         Deciding on = new(state, shop, moment);
         if (command is RunCommand.OpenJob open)
         {
@@ -120,6 +128,32 @@ public static class RunDecider
             },
             _ => command,
         };
+
+    private static IEnumerable<string> Texts(RunCommand command) =>
+        command switch
+        {
+            RunCommand.Enter c => [c.Text],
+            RunCommand.Correct c => [c.Text, c.Reason],
+            RunCommand.TakeWay c => [c.Way, c.Reason],
+            RunCommand.LeaveOut c => [c.Reason],
+            RunCommand.Note c => [c.Text],
+            RunCommand.Hold c => [c.Reason],
+            RunCommand.HandOver c => [c.To],
+            RunCommand.ChooseGauge c => [c.Kind, c.Gauge],
+            RunCommand.ChooseLimit c => [c.Characteristic, c.Reason],
+            RunCommand.Report c => [c.Change],
+            RunCommand.OpenJob { Header: var h } => [h.Stamp, h.Customer, h.Complaint, h.EarlierWork],
+            _ => [],
+        };
+
+    private static Decision.Refused TooLong(int length) =>
+        Deciding.No(
+            string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"That is {length} characters; at most {LongestText} are taken at once."
+            ),
+            "Say it shorter, or in several notes."
+        );
 
     private static Decision Lift(Deciding on, At at) =>
         on.State.Find(at) is { Cut: { Measures: false }, Standing: not StepStanding.Done }

@@ -12,15 +12,42 @@ public abstract record ShopEvent
     /// <summary>The store was made.</summary>
     public sealed record ShopFounded(string Name) : ShopEvent;
 
-    /// <summary>
-    /// Someone may sign from now on; or, with the id and key of someone known, has another name or role from now on.
-    /// </summary>
+    /// <summary>Someone may sign from now on; the first of all is the first lead.</summary>
     public sealed record PersonAdded(Person Person) : ShopEvent;
 
+    /// <summary>Someone has another name or role from now on, certified anew by a lead.</summary>
+    public sealed record PersonChanged(string Id, string Name, Role Role, string Certificate, SignedAct Act)
+        : ShopEvent;
+
     /// <summary>Someone has left; the entry's time is when.</summary>
+    public sealed record PersonLeft(string Id, SignedAct Act) : ShopEvent;
+
+    /// <summary>Someone put their key behind another PIN, and signed for it themselves.</summary>
+    public sealed record PinSet(string Id, WrappedKey WrappedKey, SignedAct Act) : ShopEvent;
+
+    /// <summary>A lead gave someone a new key behind a new PIN. What the old key signed stays good.</summary>
+    public sealed record PinReset(string Id, string PublicKey, WrappedKey WrappedKey, string Certificate, SignedAct Act)
+        : ShopEvent;
+
+    /// <summary>
+    /// Whoever holds the store's folder named a new first lead, because no lead could sign any more. Nobody before vouches for
+    /// them; they sign for themselves.
+    /// </summary>
+    public sealed record FirstLeadAnew(Person Person, string Reason, SignedAct Act) : ShopEvent;
+
+    /// <summary>A wrong PIN was typed for someone, so many in a row.</summary>
+    public sealed record PinRefused(string Id, long InARow) : ShopEvent;
+
+    /// <summary>After wrong PINs the right one was typed.</summary>
+    public sealed record PinAccepted(string Id) : ShopEvent;
+
+    /// <summary>After so many minutes without a key the screen asks who works; 0: never.</summary>
+    public sealed record IdleSet(long Minutes, SignedAct Act) : ShopEvent;
+
+    /// <summary>Someone has left, as no program writes it any more: nobody signed for it.</summary>
     public sealed record PersonRetired(string Id) : ShopEvent;
 
-    /// <summary>Someone's key is behind another PIN.</summary>
+    /// <summary>Someone's key is behind another PIN, as no program writes it any more: nobody signed for it.</summary>
     public sealed record PinChanged(string Id, WrappedKey WrappedKey) : ShopEvent;
 
     /// <summary>A gauge came into use.</summary>

@@ -14,8 +14,16 @@ namespace ProcRunner.Shop;
 /// <code>
 /// shop founded      name
 /// person added      id, name, role, key, wrapped {rounds, salt, nonce, sealed}, by, certificate
-/// person retired    id
-/// pin changed       id, wrapped
+/// person changed    id, name, role, certificate, by, signature
+/// person left       id, by, signature
+/// person retired    id (no longer written)
+/// pin set           id, wrapped, by, signature
+/// pin changed       id, wrapped (no longer written)
+/// pin reset         id, key, wrapped, certificate, by, signature
+/// pin refused       id, tries
+/// pin accepted      id
+/// first lead anew   id, name, role, key, wrapped, certificate, reason, by, signature
+/// idle set          minutes, by, signature
 /// gauge added       id, name, kind, resolution, uncertainty, turn (or null), until (or null)
 /// gauge changed     the same
 /// readout set       unit, step, deeper, diameter, steps, preset
@@ -43,6 +51,18 @@ public static class ShopEventFormat
                 ("id", T(e.Id)),
                 ("wrapped", WriteWrapped(e.WrappedKey))
             ),
+            ShopEvent.PersonChanged
+            or ShopEvent.PersonLeft
+            or ShopEvent.PinSet
+            or ShopEvent.PinReset
+            or ShopEvent.FirstLeadAnew
+            or ShopEvent.IdleSet => SignedActFormat.Write(shopEvent),
+            ShopEvent.PinRefused e => Json.MapOf(
+                (Name, T("pin refused")),
+                ("id", T(e.Id)),
+                ("tries", new Json.Whole(e.InARow))
+            ),
+            ShopEvent.PinAccepted e => Json.MapOf((Name, T("pin accepted")), ("id", T(e.Id))),
             ShopEvent.GaugeAdded e => WriteGauge("gauge added", e.Gauge),
             ShopEvent.GaugeChanged e => WriteGauge("gauge changed", e.Gauge),
             ShopEvent.ReadoutSet e => WriteReadout(e.Readout),
@@ -88,6 +108,9 @@ public static class ShopEventFormat
             "person retired" when Text("id") is { } id => new ShopEvent.PersonRetired(id),
             "pin changed" when Text("id") is { } id && ReadWrapped(map["wrapped"]) is { } wrapped =>
                 new ShopEvent.PinChanged(id, wrapped),
+            "pin refused" when Text("id") is { } id && map.WholeAt("tries") is { } tries and >= 1 =>
+                new ShopEvent.PinRefused(id, tries),
+            "pin accepted" when Text("id") is { } id => new ShopEvent.PinAccepted(id),
             "gauge added" when ReadGauge(map) is { } gauge => new ShopEvent.GaugeAdded(gauge),
             "gauge changed" when ReadGauge(map) is { } gauge => new ShopEvent.GaugeChanged(gauge),
             "readout set" when ReadReadout(map) is { } readout => new ShopEvent.ReadoutSet(readout),
@@ -114,7 +137,7 @@ public static class ShopEventFormat
                     && map.WholeAt("length") is { } length
                     && Digest.Parse(Text("d")) is { } digest => new ShopEvent.TornTailFound(of, file, length, digest),
             "book caught up" when Text("job") is { } job => new ShopEvent.BookCaughtUp(job),
-            _ => null,
+            _ => SignedActFormat.Read(map),
         };
     }
 
@@ -143,7 +166,7 @@ public static class ShopEventFormat
             ? new(id, name, role, key, wrapped, by, certificate)
             : null;
 
-    private static Json.Map WriteWrapped(WrappedKey key) =>
+    internal static Json.Map WriteWrapped(WrappedKey key) =>
         Json.MapOf(
             ("rounds", new Json.Whole(key.Rounds)),
             ("salt", T(key.Salt)),
@@ -151,7 +174,7 @@ public static class ShopEventFormat
             ("sealed", T(key.Sealed))
         );
 
-    private static WrappedKey? ReadWrapped(Json? json) =>
+    internal static WrappedKey? ReadWrapped(Json? json) =>
         json is Json.Map map
         && map.WholeAt("rounds") is { } rounds and >= 1 and <= int.MaxValue
         && map.TextAt("salt") is { } salt

@@ -35,8 +35,21 @@ public sealed record ShopState
     /// <summary>Ends of trails that were put aside.</summary>
     public ImmutableList<ShopEvent.TornTailFound> TornTails { get; init; } = [];
 
-    /// <summary>The id of the first lead, whose key the others hang on; null until there is one. It never changes.</summary>
+    /// <summary>The id of the first lead, whose key the others hang on; of the latest where the shop began anew. Null before.</summary>
     public string? RootId { get; init; }
+
+    /// <summary>The first lead, and every later one that the shop began anew with.</summary>
+    public ImmutableList<ShopRoot> Roots { get; init; } = [];
+
+    /// <summary>People as they were under a key that was replaced since, or as leads that they no longer are; the oldest first.</summary>
+    public ImmutableList<Person> FormerKeys { get; init; } = [];
+
+    /// <summary>Wrong PINs since the last right one, by person's id; nobody who has none.</summary>
+    public ImmutableSortedDictionary<string, WrongPins> WrongPins { get; init; } =
+        ImmutableSortedDictionary.Create<string, WrongPins>(StringComparer.Ordinal);
+
+    /// <summary>Minutes without a key after which the screen asks who works; 0: never.</summary>
+    public long IdleMinutes { get; init; }
 
     /// <summary>The first lead, null until there is one.</summary>
     public Person? Root => RootId is null ? null : People.GetValueOrDefault(RootId);
@@ -54,7 +67,7 @@ public sealed record ShopState
         {
             if (ShopEventFormat.Read(map) is { } shopEvent)
             {
-                state = state.After(shopEvent, entry.At);
+                state = state.After(shopEvent, entry);
             }
         }
 
@@ -64,16 +77,26 @@ public sealed record ShopState
         };
     }
 
-    /// <summary>The people whose certificates don't lead to the root, by id; empty when all do.</summary>
-    public IEnumerable<string> Uncertified()
+    /// <summary>
+    /// The people whose certificates don't lead to a first lead, by id; empty when all do. Whether each change was signed for
+    /// is <see cref="PeopleCheck"/>'s to say.
+    /// </summary>
+    public IEnumerable<string> Uncertified() => People.Values.Where(p => !IsCertified(p)).Select(p => p.Id);
+
+    /// <summary>
+    /// A person, who certified their key, who certified that one's, and so on to a first lead; each as they were when they did.
+    /// It ends early where a certifier is unknown.
+    /// </summary>
+    public IReadOnlyList<Person> ChainOf(Person person)
     {
-        foreach (Person person in People.Values)
+        ArgumentNullException.ThrowIfNull(person);
+        List<Person> chain = [person];
+        while (!chain[^1].IsRoot && Certifier(chain[^1]) is { } certifier && !chain.Contains(certifier))
         {
-            if (!IsCertified(person))
-            {
-                yield return person.Id;
-            }
+            chain.Add(certifier);
         }
+
+        return chain;
     }
 
     /// <summary>A number for a new job that no job has: one more than the highest so far.</summary>
@@ -92,40 +115,35 @@ public sealed record ShopState
         return (highest + 1).ToString(System.Globalization.CultureInfo.InvariantCulture);
     }
 
+    private Person? Certifier(Person person) =>
+        FormerKeys
+            .Append(People.GetValueOrDefault(person.CertifiedBy))
+            .LastOrDefault(p =>
+                p is { Role: Role.Lead } && p.Id == person.CertifiedBy && p.PublicKey == person.CertifierKey
+            );
+
     private bool IsCertified(Person person)
     {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        for (Person at = person; seen.Add(at.Id); )
-        {
-            if (!People.TryGetValue(at.CertifiedBy, out Person? certifier) || !PersonKeys.IsCertified(at, certifier))
-            {
-                return false;
-            }
-
-            if (at.IsRoot)
-            {
-                return at.Id == RootId;
-            }
-
-            at = certifier;
-        }
-
-        return false;
+        IReadOnlyList<Person> chain = ChainOf(person);
+        return Roots.Exists(root => root.Lead.PublicKey == chain[^1].PublicKey)
+            && chain.Zip(chain.Skip(1).Append(chain[^1])).All(link => PersonKeys.IsCertified(link.First, link.Second));
     }
 
-    private ShopState After(ShopEvent shopEvent, DateTimeOffset at) =>
+    private ShopState After(ShopEvent shopEvent, TrailEntry entry) =>
         shopEvent switch
         {
             ShopEvent.ShopFounded e => this with { Name = e.Name },
-            ShopEvent.PersonAdded e => WithPerson(e.Person),
-            ShopEvent.PersonRetired e when People.TryGetValue(e.Id, out Person? person) => this with
-            {
-                People = People.SetItem(e.Id, person with { RetiredAt = at }),
-            },
-            ShopEvent.PinChanged e when People.TryGetValue(e.Id, out Person? person) => this with
-            {
-                People = People.SetItem(e.Id, person with { WrappedKey = e.WrappedKey }),
-            },
+            ShopEvent.PersonAdded e => WithPerson(e.Person, entry),
+            ShopEvent.PersonChanged e => Changed(e),
+            ShopEvent.PersonLeft e => With(e.Id, p => p with { RetiredAt = entry.At }),
+            ShopEvent.PersonRetired e => With(e.Id, p => p with { RetiredAt = entry.At }),
+            ShopEvent.PinSet e => With(e.Id, p => p with { WrappedKey = e.WrappedKey }),
+            ShopEvent.PinChanged e => With(e.Id, p => p with { WrappedKey = e.WrappedKey }),
+            ShopEvent.PinReset e => WithKey(e),
+            ShopEvent.FirstLeadAnew e => WithRoot(e.Person, entry, e.Reason),
+            ShopEvent.PinRefused e => this with { WrongPins = WrongPins.SetItem(e.Id, new(e.InARow, entry.At)) },
+            ShopEvent.PinAccepted e => this with { WrongPins = WrongPins.Remove(e.Id) },
+            ShopEvent.IdleSet e => this with { IdleMinutes = e.Minutes },
             ShopEvent.GaugeAdded e => this with { Gauges = Gauges.SetItem(e.Gauge.Id, e.Gauge) },
             ShopEvent.GaugeChanged e => this with { Gauges = Gauges.SetItem(e.Gauge.Id, e.Gauge) },
             ShopEvent.ReadoutSet e => this with { Readout = e.Readout },
@@ -136,15 +154,93 @@ public sealed record ShopState
             _ => this,
         };
 
+    private ShopState With(string id, Func<Person, Person> change) =>
+        People.TryGetValue(id, out Person? person) ? this with { People = People.SetItem(id, change(person)) } : this;
+
+    // Whom somebody vouched for as a lead stays vouched for.
+    private ShopState Changed(ShopEvent.PersonChanged e)
+    {
+        ShopState changed = With(
+            e.Id,
+            p =>
+                p with
+                {
+                    Name = e.Name,
+                    Role = e.Role,
+                    CertifiedBy = e.Act.By,
+                    CertifierKey = KeyOf(e.Act.By),
+                    Certificate = e.Certificate,
+                }
+        );
+        return People.TryGetValue(e.Id, out Person? before) && before.Role == Role.Lead && e.Role != Role.Lead
+            ? changed with
+            {
+                FormerKeys = FormerKeys.Add(before),
+            }
+            : changed;
+    }
+
+    // The key until now goes on counting for what it signed.
+    private ShopState WithKey(ShopEvent.PinReset e)
+    {
+        ShopState reset = With(
+            e.Id,
+            p =>
+                p with
+                {
+                    PublicKey = e.PublicKey,
+                    WrappedKey = e.WrappedKey,
+                    CertifiedBy = e.Act.By,
+                    CertifierKey = KeyOf(e.Act.By),
+                    Certificate = e.Certificate,
+                }
+        );
+        return People.TryGetValue(e.Id, out Person? before)
+            ? reset with
+            {
+                FormerKeys = FormerKeys.Add(before),
+                WrongPins = WrongPins.Remove(e.Id),
+            }
+            : this;
+    }
+
     // A key once known under an id stays: what it signed must stay checkable.
-    private ShopState WithPerson(Person person) =>
-        People.TryGetValue(person.Id, out Person? known) && known.PublicKey != person.PublicKey
+    private ShopState WithPerson(Person person, TrailEntry entry)
+    {
+        if (People.TryGetValue(person.Id, out Person? known) && known.PublicKey != person.PublicKey)
+        {
+            return this;
+        }
+
+        return person.IsRoot && RootId is null
+            ? WithRoot(person, entry, "")
+            : this with
+            {
+                People = People.SetItem(
+                    person.Id,
+                    person with
+                    {
+                        CertifierKey = person.IsRoot ? person.PublicKey : KeyOf(person.CertifiedBy),
+                    }
+                ),
+            };
+    }
+
+    // An id that is known keeps its person.
+    private ShopState WithRoot(Person person, TrailEntry entry, string reason)
+    {
+        Person lead = person with { CertifierKey = person.PublicKey };
+        return People.ContainsKey(lead.Id)
             ? this
             : this with
             {
-                People = People.SetItem(person.Id, person),
-                RootId = RootId ?? (person.IsRoot ? person.Id : null),
+                People = People.SetItem(lead.Id, lead),
+                RootId = lead.Id,
+                Roots = Roots.Add(new(lead, entry.Sequence, entry.At, reason)),
             };
+    }
+
+    private string KeyOf(string id) => People.TryGetValue(id, out Person? person) ? person.PublicKey : "";
 
     private ShopState Anchored(string id, JobAnchor anchor, bool closed) =>
         Jobs.TryGetValue(id, out ShopJob? job)

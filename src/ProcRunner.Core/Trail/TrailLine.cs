@@ -15,7 +15,12 @@ public static class TrailLine
 
     /// <summary>The line of an entry, its LF included.</summary>
     /// <exception cref="ArgumentException">The entry breaks a rule that its properties state, or is too long.</exception>
-    public static byte[] Encode(TrailEntry entry)
+    public static byte[] Encode(TrailEntry entry) =>
+        TryEncode(entry) ?? throw new ArgumentException("The entry is too long for a trail.", nameof(entry));
+
+    /// <summary>The line of an entry, its LF included; null when it would be longer than a line may be.</summary>
+    /// <exception cref="ArgumentException">The entry breaks a rule that its properties state.</exception>
+    public static byte[]? TryEncode(TrailEntry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
         var buffer = new ArrayBufferWriter<byte>(1024);
@@ -26,9 +31,7 @@ public static class TrailLine
         digest.WriteHex(tail[1..]);
         tail[TailLength - 1] = (byte)'\n';
         buffer.Advance(TailLength);
-        return buffer.WrittenCount <= MaxLength
-            ? buffer.WrittenSpan.ToArray()
-            : throw new ArgumentException("The entry is too long for a trail.", nameof(entry));
+        return buffer.WrittenCount <= MaxLength ? buffer.WrittenSpan.ToArray() : null;
     }
 
     /// <summary>The digest that an encoded line carries.</summary>

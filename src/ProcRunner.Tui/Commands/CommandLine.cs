@@ -53,6 +53,8 @@ internal static class CommandLine
             TrendVerb.Create(),
             RecallVerb.Create(),
             VerifyVerb.Create(),
+            ExportVerb.Create(),
+            ImportVerb.Create(),
             PeopleVerb.Create(),
             GaugesVerb.Create(),
             CheckVerb.Create(),

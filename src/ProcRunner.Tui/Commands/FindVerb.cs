@@ -71,22 +71,26 @@ internal static class FindVerb
                 : empty ? Say.Usage("Say what to find.", "procrunner find --help lists what can be looked for.")
                 : IndexedStore.Ask(
                     StoreOption.ToRead(parsed),
-                    (reader, index) => Tell(index, WithIds(query, reader), parsed.GetValue(json))
+                    (reader, index) => Tell(reader, index, WithIds(query, reader), parsed.GetValue(json))
                 );
         });
         return verb;
     }
 
-    private static int Tell(SearchIndex index, JobQuery query, bool json)
+    private static int Tell(StoreReader reader, SearchIndex index, JobQuery query, bool json)
     {
+        ExportedJob[] elsewhere =
+            query is { Text.Length: > 0, In.IsEmpty: true, From: null, Before: null }
+                ? JobsFromElsewhere.Find(reader, query.Text.Trim())
+                : [];
         (ImmutableArray<JobHit> hits, int count) = index.Find(query);
         if (json)
         {
-            Say.Json(Json.ListOf([.. hits.Select(Found)]));
-            return hits.IsEmpty ? Status.No : Status.Done;
+            Say.Json(Json.ListOf([.. hits.Select(Found), .. elsewhere.Select(JobListing.Json)]));
+            return hits.IsEmpty && elsewhere.Length == 0 ? Status.No : Status.Done;
         }
 
-        foreach (string line in JobListing.Lines(hits))
+        foreach (string line in JobListing.Lines(hits).Concat(elsewhere.Select(JobListing.Line)))
         {
             Say.Line(line);
         }
@@ -96,7 +100,7 @@ internal static class FindVerb
             Say.Aside($"{JobListing.Number(hits.Length)} of {JobListing.Number(count)} are shown; say more to narrow it.");
         }
 
-        return hits.IsEmpty ? Status.No : Status.Done;
+        return hits.IsEmpty && elsewhere.Length == 0 ? Status.No : Status.Done;
     }
 
     private static Json Found(JobHit hit) =>

@@ -25,17 +25,18 @@ internal static class JobsVerb
         verb.SetAction(parsed =>
             IndexedStore.Ask(
                 StoreOption.ToRead(parsed),
-                (_, index) =>
+                (reader, index) =>
                 {
+                    ExportedJob[] elsewhere = JobsFromElsewhere.Find(reader, "");
                     ShopDay day = ShopDay.Of(index.All(), Machine.Time.GetLocalNow());
-                    return parsed.GetValue(json) ? TellScripts(day) : Tell(day, parsed.GetValue(all));
+                    return parsed.GetValue(json) ? TellScripts(day, elsewhere) : Tell(day, elsewhere, parsed.GetValue(all));
                 }
             )
         );
         return verb;
     }
 
-    private static int TellScripts(ShopDay day)
+    private static int TellScripts(ShopDay day, ExportedJob[] elsewhere)
     {
         Say.Json(
             Json.ListOf([
@@ -47,12 +48,13 @@ internal static class JobsVerb
                             ("signed-off-this-week", new Json.Flag(day.ThisWeek.Contains(job))),
                         ])
                     ),
+                .. elsewhere.Select(JobListing.Json),
             ])
         );
         return Status.Done;
     }
 
-    private static int Tell(ShopDay day, bool all)
+    private static int Tell(ShopDay day, ExportedJob[] elsewhere, bool all)
     {
         Tell("", day.InHand);
         if (day.ThisWeek.Count > 0)
@@ -68,6 +70,11 @@ internal static class JobsVerb
         {
             Say.Line();
             Say.Line($"{JobListing.Number(day.Closed.Count)} more {(day.Closed.Count == 1 ? "is" : "are")} released or scrapped: procrunner jobs --all");
+        }
+
+        foreach (ExportedJob job in elsewhere)
+        {
+            Say.Line(JobListing.Line(job));
         }
 
         return Status.Done;

@@ -71,7 +71,9 @@ internal static class RunVerb
     {
         if (store.Shop.JobsWithStamp(stamp).FirstOrDefault() is not { } job)
         {
-            return (null, $"There is no job stamped {stamp}: see procrunner jobs, or open one with procrunner open.");
+            return new ImportedJobs(store.Reader).WithStamp(stamp).IsEmpty
+                ? (null, $"There is no job stamped {stamp}: see procrunner jobs, or open one with procrunner open.")
+                : (null, $"Job {stamp} is from elsewhere: it can be looked at (procrunner show), not worked on here.");
         }
 
         string[] present = Present(store.Shop);

@@ -45,12 +45,25 @@ internal static class ShowVerb
             return Say.Usage(fault, "");
         }
 
-        if (reader.ReadShop().Shop.JobsWithStamp(stamp).FirstOrDefault() is not { } job)
+        ShopJob? job = reader.ReadShop().Shop.JobsWithStamp(stamp).FirstOrDefault();
+        ExportedJob? elsewhere = job is null ? new ImportedJobs(reader).WithStamp(stamp).FirstOrDefault().Job : null;
+        if (job is null && elsewhere is null)
         {
             return Say.No($"There is no job stamped {stamp}.", "procrunner jobs lists them.");
         }
 
-        (JobAccount? account, fault) = JobAccount.Read(reader, job.Id);
+        if (elsewhere is not null)
+        {
+            Say.Aside($"FROM ELSEWHERE: a job of {elsewhere.Shop}, imported. It can only be looked at.");
+            if (!JobCheck.OfExported(elsewhere).Holds)
+            {
+                return Say.No("Its file doesn't hold any more.", $"procrunner verify {stamp} says what is wrong.");
+            }
+        }
+
+        (JobAccount? account, fault) = elsewhere is null
+            ? JobAccount.Read(reader, job!.Id)
+            : JobAccount.Read(elsewhere, elsewhere.JobId);
         if (account is null)
         {
             return Say.No(fault, $"procrunner verify {stamp} says what is wrong with its trail.");

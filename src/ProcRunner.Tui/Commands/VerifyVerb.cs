@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
@@ -9,35 +8,83 @@ using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Commands;
 
-/// <summary><c>verify [STAMP]</c>: does the trail hold, and every signature in it.</summary>
+/// <summary><c>verify [STAMP or FILE]</c>: does the trail hold, and every signature in it.</summary>
 internal static class VerifyVerb
 {
-    private const string Demo = "This is the demo shop: its PINs are public, so its sign-offs prove nothing.";
-
     /// <summary>The verb.</summary>
     public static Command Create()
     {
-        Argument<string?> stamp = new("stamp")
+        Argument<string?> what = new("stamp")
         {
-            Description = "the job's stamp; none: the shop book and every job",
+            Description = "the job's stamp, or an exported job's file; none: the shop book and every job",
             Arity = ArgumentArity.ZeroOrOne,
+        };
+        Option<string?> code = new("--code")
+        {
+            Description = "the proof code on a paper record: find its job and check it",
+            HelpName = "code",
+        };
+        Option<bool> recompute = new("--recompute")
+        {
+            Description = "also list where today's program would decide otherwise",
         };
         Option<bool> json = JsonOption.Create();
         Command verb = new("verify", "check that the trails hold, end to end, with every signature in them")
         {
-            stamp,
+            what,
+            code,
+            recompute,
             json,
         };
         verb.SetAction(parsed =>
         {
-            string? wanted = parsed.GetValue(stamp)?.Trim();
+            string? wanted = parsed.GetValue(what)?.Trim();
+            bool asJson = parsed.GetValue(json);
+            if (parsed.GetValue(code) is { } typed)
+            {
+                return wanted is null
+                    ? VerifyCode.Run(StoreOption.ToRead(parsed), typed, asJson)
+                    : Say.Usage("--code finds the job by itself: give the code alone.", "");
+            }
+
             string folder = wanted is null ? StoreOption.ToRead(parsed) : StoreOption.OfStamp(parsed, wanted);
-            return Run(folder, wanted, parsed.GetValue(json));
+            return wanted is not null && File.Exists(wanted) && !IsStamp(folder, wanted)
+                ? VerifyFile.Run(wanted, asJson)
+                : Run(folder, wanted, asJson, parsed.GetValue(recompute));
         });
         return verb;
     }
 
-    private static int Run(string folder, string? stamp, bool json)
+    /// <summary>Checks the shop book and one job of a store; the exit status.</summary>
+    public static int Job(StoreReader reader, ShopState shop, ShopJob? job, bool json, bool recompute)
+    {
+        Progress progress = new(Machine.Time, Console.Error, "jobs checked");
+        IReadOnlyList<JobCheck> checks = JobCheck.Run(reader, shop, job, progress.Report);
+        bool demo = DemoShop.Is(shop);
+        JobCheck[] again = recompute ? [.. checks.Where(c => c.Of != JobId.Shop)] : [];
+        if (json)
+        {
+            (string, Json)[] otherwise = recompute ? [("otherwise", VerifyAgain.Of(reader, again))] : [];
+            Say.Json(VerifyAnswer.Of(checks, reader, demo, otherwise));
+        }
+        else
+        {
+            foreach (JobCheck check in checks)
+            {
+                VerifyAnswer.Tell(check, reader);
+            }
+
+            VerifyAgain.Tell(reader, again);
+            VerifyAnswer.TellOfDemo(demo);
+        }
+
+        return checks.All(c => c.Holds) ? Status.Done : Status.No;
+    }
+
+    private static bool IsStamp(string folder, string wanted) =>
+        ShopFloor.Read(folder).Reader?.ReadShop().Shop.JobsWithStamp(wanted).Any() == true;
+
+    private static int Run(string folder, string? stamp, bool json, bool recompute)
     {
         (StoreReader? reader, string fault) = ShopFloor.Read(folder);
         if (reader is null)
@@ -47,94 +94,16 @@ internal static class VerifyVerb
 
         ShopState shop = reader.ReadShop().Shop;
         ShopJob? job = stamp is null ? null : shop.JobsWithStamp(stamp).FirstOrDefault();
-        if (stamp is not null && job is null)
+        if (stamp is null || job is not null)
         {
-            return Say.No(
-                $"There is no job stamped {stamp}.",
+            return Job(reader, shop, job, json, recompute);
+        }
+
+        return new ImportedJobs(reader).WithStamp(stamp) is [var kept, ..]
+            ? VerifyFile.Run(kept.File, json)
+            : Say.No(
+                $"There is no job stamped {stamp}, and no file of that name.",
                 "procrunner verify without a stamp checks the shop book and every trail."
             );
-        }
-
-        Progress progress = new(Machine.Time, Console.Error, "jobs checked");
-        IReadOnlyList<JobCheck> checks = JobCheck.Run(reader, shop, job, progress.Report);
-        bool demo = DemoShop.Is(shop);
-        if (json)
-        {
-            Say.Json(Answer(checks, reader, demo));
-        }
-        else
-        {
-            foreach (JobCheck check in checks)
-            {
-                Tell(check, reader);
-            }
-
-            if (demo)
-            {
-                Say.Line(Demo);
-            }
-        }
-
-        return checks.All(c => c.Holds) ? Status.Done : Status.No;
-    }
-
-    private static void Tell(JobCheck check, StoreReader reader)
-    {
-        StoreFinding? first = check.Findings.FirstOrDefault(f => f.IsBroken);
-        Say.Line(
-            first is null
-                ? $"{check.Name}: {reader.ReadTrail(check.Of).Verdict.InWords()}{Signatures(check)}"
-                : $"{check.Name}: IT DOESN'T HOLD. {first.Text}"
-        );
-        foreach (StoreFinding finding in check.Findings.Where(f => f != first))
-        {
-            Say.Line($"  {finding.Text}");
-        }
-
-        if (check.IsPractice)
-        {
-            Say.Line("  A practice job: its sign-offs prove nothing.");
-        }
-    }
-
-    private static string Signatures(JobCheck check) =>
-        check.Of == JobId.Shop ? " Every person's key is certified up to the first lead."
-        : check.Signatures == 0 ? " Nothing is signed yet."
-        : string.Create(
-            CultureInfo.InvariantCulture,
-            $" Signatures checked against their signers' keys: {check.Signatures}, all good."
-        );
-
-    private static Json.Map Answer(IReadOnlyList<JobCheck> checks, StoreReader reader, bool demo) =>
-        Json.MapOf(
-            ("holds", new Json.Flag(checks.All(c => c.Holds))),
-            ("demo", new Json.Flag(demo)),
-            ("checked", Json.ListOf([.. checks.Select(c => Checked(c, reader))]))
-        );
-
-    private static Json.Map Checked(JobCheck check, StoreReader reader)
-    {
-        var holds = reader.ReadTrail(check.Of).Verdict as TrailVerdict.Holds;
-        return Json.MapOf(
-            ("what", new Json.Text(check.Name)),
-            ("id", new Json.Text(check.Of)),
-            ("holds", new Json.Flag(check.Holds)),
-            ("entries", holds is null ? Json.Nothing : new Json.Whole(holds.Entries)),
-            ("last", holds is null ? Json.Nothing : new Json.Text(holds.Last.ToString())),
-            ("signatures", new Json.Whole(check.Signatures)),
-            ("practice", new Json.Flag(check.IsPractice)),
-            (
-                "findings",
-                Json.ListOf([
-                    .. check.Findings.Select(f =>
-                        Json.MapOf(
-                            ("broken", new Json.Flag(f.IsBroken)),
-                            ("entry", f.Entry is { } entry ? new Json.Whole(entry) : Json.Nothing),
-                            ("text", new Json.Text(f.Text))
-                        )
-                    ),
-                ])
-            )
-        );
     }
 }

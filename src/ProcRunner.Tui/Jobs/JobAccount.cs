@@ -35,7 +35,7 @@ internal sealed class JobAccount
     public bool IsClosed => State.Standing is JobStanding.Released or JobStanding.Scrapped;
 
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
-    public static (JobAccount? Account, string Fault) Read(StoreReader reader, string jobId)
+    public static (JobAccount? Account, string Fault) Read(ITrailReader reader, string jobId)
     {
         TrailEntry[] entries = [.. reader.ReadTrail(jobId).Entries.Select(e => e.Entry)];
         List<JobMark> marks = [];

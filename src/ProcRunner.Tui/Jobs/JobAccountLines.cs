@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Runs;
+using ProcRunner.Trail;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Jobs;
@@ -92,6 +93,7 @@ internal static class JobAccountLines
             .. Section("Decisions", account.Decisions.Select(d => $"{d.Subject}, {d.Position}: {d.Choice}")),
             .. Section("Sign-offs", account.Marks.Select(m => Mark(state, m))),
             .. Section("Notes", state.Notes.Select(n => Note(account, n.Sequence, n.Note))),
+            .. Section("Clock", ClockSetBack.In(account.Entries).Select(set => set.InWords())),
         ];
     }
 

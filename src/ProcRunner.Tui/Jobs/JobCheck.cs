@@ -40,19 +40,31 @@ internal sealed record JobCheck(
         string[] ids = only is null ? [.. shop.Jobs.Keys.Union(reader.JobIds(), StringComparer.Ordinal)] : [only.Id];
         foreach (string id in ids)
         {
-            SignatureCheck signatures = SignatureCheck.Of(reader, id);
-            StoreFinding[] findings =
-            [
-                .. found
-                    .Where(f => f.Of == id)
-                    .Concat(signatures.Faults)
-                    .OrderBy(f => f.IsBroken ? 0 : 1)
-                    .ThenBy(f => f.Entry ?? long.MaxValue),
-            ];
             string name = shop.Jobs.TryGetValue(id, out ShopJob? job) ? $"Job {job.Stamp}" : $"Job file {id}";
-            checks.Add(new(id, name, findings, signatures.Count, signatures.IsPractice));
+            checks.Add(Make(reader, id, name, found.Where(f => f.Of == id)));
         }
 
         return checks;
+    }
+
+    /// <summary>Checks an exported job by itself.</summary>
+    public static JobCheck OfExported(ExportedJob job) =>
+        Make(job, job.JobId, $"Job {job.Stamp}, from {job.Shop}", ExportedJobCheck.Of(job));
+
+    private static JobCheck Make(ITrailReader reader, string id, string name, IEnumerable<StoreFinding> found)
+    {
+        SignatureCheck signatures = SignatureCheck.Of(reader, id);
+        IEnumerable<StoreFinding> clock = ClockSetBack
+            .In(reader.ReadTrail(id).Entries.Select(line => line.Entry))
+            .Select(set => new StoreFinding(id, false, set.Entry, set.InWords()));
+        StoreFinding[] findings =
+        [
+            .. found
+                .Concat(signatures.Faults)
+                .Concat(clock)
+                .OrderBy(f => f.IsBroken ? 0 : 1)
+                .ThenBy(f => f.Entry ?? long.MaxValue),
+        ];
+        return new(id, name, findings, signatures.Count, signatures.IsPractice);
     }
 }

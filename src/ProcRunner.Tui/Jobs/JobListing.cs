@@ -55,6 +55,19 @@ internal static class JobListing
             ("practice", new Json.Flag(job.Practice))
         );
 
+    /// <summary>A job from elsewhere as a line below the list.</summary>
+    public static string Line(ExportedJob job) => $"{job.Stamp}  from elsewhere: {job.Shop}; it can only be looked at";
+
+    /// <summary>A job from elsewhere for a script.</summary>
+    public static Json.Map Json(ExportedJob job) =>
+        Trail.Json.MapOf(
+            ("stamp", new Json.Text(job.Stamp)),
+            ("job", new Json.Text(job.JobId)),
+            ("state", new Json.Text("from elsewhere")),
+            ("shop", new Json.Text(job.Shop)),
+            ("roots", Trail.Json.ListOf([.. job.Roots.Select(root => (Json)new Json.Text(root.ToString()))]))
+        );
+
     /// <summary>A moment for a person, in UTC.</summary>
     public static string Minute(DateTimeOffset at) =>
         at.UtcDateTime.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);

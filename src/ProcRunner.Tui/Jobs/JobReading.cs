@@ -17,7 +17,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
         [.. Entries[^1].Entry.Events.Select(map => RunEventFormat.Read(State.Plan, map)!)];
 
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
-    public static (JobReading? Job, string Fault) Read(StoreReader reader, string jobId)
+    public static (JobReading? Job, string Fault) Read(ITrailReader reader, string jobId)
     {
         TrailReading trail = reader.ReadTrail(jobId);
         if (trail.Entries.IsEmpty)
@@ -36,7 +36,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
     /// <param name="before">Told of each entry and the run as it stood before it.</param>
     /// <param name="shelf">Plans read before; null: they are read anew.</param>
     public static (RunState? State, string Fault) Fold(
-        StoreReader reader,
+        ITrailReader reader,
         string jobId,
         IEnumerable<TrailEntry> entries,
         Action<RunState, TrailEntry, IReadOnlyList<RunEvent>>? before = null,
@@ -80,7 +80,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
         return (state, state is null ? "The job has no entries." : "");
     }
 
-    private static (PlanTexts? Texts, string Fault) TextsOf(StoreReader reader, TrailEntry first, PlanShelf? shelf)
+    private static (PlanTexts? Texts, string Fault) TextsOf(ITrailReader reader, TrailEntry first, PlanShelf? shelf)
     {
         Json.Map opened = first.Events[0];
         if (
@@ -96,7 +96,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
             : shelf.Get(procedure, head, () => TextsOf(reader, procedure, head));
     }
 
-    private static (PlanTexts? Texts, string Fault) TextsOf(StoreReader reader, Digest procedure, Digest head)
+    private static (PlanTexts? Texts, string Fault) TextsOf(ITrailReader reader, Digest procedure, Digest head)
     {
         if (reader.ReadText(procedure) is not { } procedureText || reader.ReadText(head) is not { } headText)
         {

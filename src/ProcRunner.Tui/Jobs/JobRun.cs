@@ -6,6 +6,7 @@ using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Text;
 using ProcRunner.Trail;
+using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Jobs;
 
@@ -18,6 +19,7 @@ internal sealed class JobRun
     private readonly Func<ShopState> _shop;
     private readonly Func<string, EntryDraft, AppendResult> _append;
     private readonly TimeProvider _time;
+    private readonly PinGate _pins;
 
     /// <summary>A job over a run and the trail behind it.</summary>
     /// <param name="shop">The shop as it is now.</param>
@@ -27,6 +29,7 @@ internal sealed class JobRun
     /// <param name="last">Digest of the trail's last entry.</param>
     /// <param name="person">Id of the person at work.</param>
     /// <param name="lastEvents">What the last entry says.</param>
+    /// <param name="pins">Where PINs are tried.</param>
     public JobRun(
         Func<ShopState> shop,
         Func<string, EntryDraft, AppendResult> append,
@@ -34,10 +37,11 @@ internal sealed class JobRun
         RunState state,
         Digest last,
         string person,
-        IReadOnlyList<RunEvent> lastEvents
+        IReadOnlyList<RunEvent> lastEvents,
+        PinGate pins
     )
     {
-        (_shop, _append, _time, State, Last) = (shop, append, time, state, last);
+        (_shop, _append, _time, _pins, State, Last) = (shop, append, time, pins, state, last);
         (Person, LastEvents) = (person, lastEvents);
     }
 
@@ -49,7 +53,8 @@ internal sealed class JobRun
         string person,
         IReadOnlyList<RunEvent> lastEvents
     )
-        : this(() => store.Shop, store.Append, time, state, last, person, lastEvents) => Store = store.Reader;
+        : this(() => store.Shop, store.Append, time, state, last, person, lastEvents, PinGate.Of(store, time)) =>
+        Store = store.Reader;
 
     /// <summary>The store, for what has to do with other jobs; null where there is none.</summary>
     public StoreReader? Store { get; }
@@ -151,7 +156,7 @@ internal sealed class JobRun
             case AppendResult.Failed failed:
                 return new JobAnswer.NotWritten(failed.Why);
             case AppendResult.Refused shut:
-                return new JobAnswer.NotWritten(shut.Why);
+                return new JobAnswer.Refused(shut.Why, []);
             default:
                 throw new System.Diagnostics.UnreachableException();
         }
@@ -202,16 +207,20 @@ internal sealed class JobRun
 
     private (Mark? Mark, string Fault) MarkOf(string id, string pin, Func<Mark, byte[]> covered)
     {
-        if (!_shop().People.TryGetValue(id, out Person? person))
+        if (!_shop().People.TryGetValue(id, out Person? person) || person.RetiredAt is not null)
         {
             return (null, $"Nobody here is called {SafeText.Show(id)}.");
         }
 
+        using UnlockedKey? key = _pins.TryUnlock(person, pin, out string fault);
+        if (key is null)
+        {
+            return (null, fault);
+        }
+
         DateTimeOffset now = _time.GetUtcNow();
         Mark unsigned = new(person.Id, person.Name, now.AddTicks(-(now.Ticks % TimeSpan.TicksPerMillisecond)), "");
-        return PersonKeys.TrySign(person, pin, covered(unsigned)) is SigningResult.Made made
-            ? (unsigned with { Signature = Convert.ToBase64String(made.Signature.AsSpan()) }, "")
-            : (null, $"That is not the PIN of {person.Name}.");
+        return (unsigned with { Signature = key.SignBase64(covered(unsigned)) }, "");
     }
 
     private Moment Now() => new(_time.GetLocalNow(), Person, Last.ToString());

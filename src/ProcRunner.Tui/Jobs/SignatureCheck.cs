@@ -16,11 +16,31 @@ namespace ProcRunner.Tui.Jobs;
 internal sealed class SignatureCheck
 {
     private readonly ImmutableArray<(TrailEntry Entry, Digest Digest)> _book;
+    private readonly Dictionary<long, long> _enteredAt = [];
     private readonly List<StoreFinding> _faults = [];
     private ShopState _shop = ShopState.Empty;
     private int _bookRead;
 
-    private SignatureCheck(ImmutableArray<(TrailEntry Entry, Digest Digest)> book) => _book = book;
+    private SignatureCheck(ImmutableArray<(TrailEntry Entry, Digest Digest)> book, string jobId)
+    {
+        _book = book;
+        foreach ((TrailEntry entry, _) in book)
+        {
+            foreach (ShopEvent? happened in entry.Events.Select(ShopEventFormat.Read))
+            {
+                long? entered = happened switch
+                {
+                    ShopEvent.JobAnchored e when e.Job == jobId => e.Sequence,
+                    ShopEvent.JobClosedOut e when e.Job == jobId => e.Sequence,
+                    _ => null,
+                };
+                if (entered is { } sequence)
+                {
+                    _enteredAt.TryAdd(sequence, entry.Sequence);
+                }
+            }
+        }
+    }
 
     /// <summary>How many signatures there are.</summary>
     public int Count { get; private set; }
@@ -32,9 +52,9 @@ internal sealed class SignatureCheck
     public bool IsPractice { get; private set; }
 
     /// <summary>Checks a job.</summary>
-    public static SignatureCheck Of(StoreReader reader, string jobId)
+    public static SignatureCheck Of(ITrailReader reader, string jobId)
     {
-        SignatureCheck check = new(reader.ReadTrail(JobId.Shop).Entries);
+        SignatureCheck check = new(reader.ReadTrail(JobId.Shop).Entries, jobId);
         IEnumerable<TrailEntry> entries = reader.ReadTrail(jobId).Entries.Select(e => e.Entry);
         (RunState? state, string fault) = JobReading.Fold(reader, jobId, entries, check.Look);
         check.IsPractice = state?.Job is { Practice: true };
@@ -50,7 +70,11 @@ internal sealed class SignatureCheck
 
     private void Look(RunState before, TrailEntry entry, IReadOnlyList<RunEvent> events)
     {
-        while (_bookRead < _book.Length && _book[_bookRead].Entry.Sequence <= entry.Book.Sequence)
+        // A mark counts by the people there were when the shop book took the entry up, whatever the entry itself says:
+        // an old key, or somebody who has left, signs nothing new by naming an older state of the book.
+        bool signs = events.Any(happened => JobMark.Of(entry.Sequence, happened) is not null);
+        long upTo = signs ? Math.Max(entry.Book.Sequence, TakenUpAfter(entry.Sequence)) : entry.Book.Sequence;
+        while (_bookRead < _book.Length && _book[_bookRead].Entry.Sequence <= upTo)
         {
             _shop = _shop.After(_book[_bookRead].Entry, _book[_bookRead].Digest);
             _bookRead++;
@@ -83,6 +107,9 @@ internal sealed class SignatureCheck
             }
         }
     }
+
+    // The book's last entry before the one that took this entry up; of all entries while none has.
+    private long TakenUpAfter(long sequence) => _enteredAt.TryGetValue(sequence, out long by) ? by - 1 : long.MaxValue;
 
     private void Check(RunState before, TrailEntry entry, JobMark mark, Mark signed, bool byLead)
     {

@@ -14,8 +14,20 @@ namespace ProcRunner.Tui.Shell;
 /// <param name="store">The store, held for writing.</param>
 /// <param name="entropy">Randomness for keys.</param>
 /// <param name="rounds">PBKDF2 rounds for a new PIN.</param>
-internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int rounds = PersonKeys.DefaultRounds)
+/// <param name="time">The clock; null: the machine's.</param>
+internal sealed class ShopDesk(
+    LocalStore store,
+    EntropySource entropy,
+    int rounds = PersonKeys.DefaultRounds,
+    TimeProvider? time = null
+)
 {
+    /// <summary>Where every PIN is tried.</summary>
+    public PinGate Pins { get; } = PinGate.Of(store, time ?? Machine.Time);
+
+    /// <summary>The longest idle time that can be set, in minutes.</summary>
+    public const long MostIdleMinutes = 24 * 60;
+
     /// <summary>The shop as it stands.</summary>
     public ShopState Shop => store.Shop;
 
@@ -93,22 +105,22 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
             return $"There is somebody with the id {tidyId} already. An id is never given twice.";
         }
 
-        return LeadOf(lead) is { } by
-            ? Keep(by.Id, PersonKeys.Create(tidyId, Tidy(name), role, pin, rounds, entropy, new(by, leadPin)))
-            : NoLead(lead);
+        return PinRule.Check(role, pin) is { } weak
+            ? PinRule.InWords(weak)
+            : ByLead(
+                lead,
+                leadPin,
+                key =>
+                    Keep(key.Person.Id, PersonKeys.CreateCertified(tidyId, Tidy(name), role, pin, rounds, entropy, key))
+            );
     }
 
-    /// <summary>Gives a person another name or role; nobody becomes a lead this way.</summary>
-    public string? ChangePerson(string id, string name, Role role, string lead, string leadPin)
+    /// <summary>Gives a person another name or role; somebody who becomes a lead gets a new PIN, and with it a new key.</summary>
+    public string? ChangePerson(string id, string name, Role role, string lead, string leadPin, string newPin = "")
     {
         if (PresentOf(id) is not { } person)
         {
             return Nobody(id);
-        }
-
-        if (role == Role.Lead && person.Role != Role.Lead)
-        {
-            return "A lead's PIN is longer, so nobody becomes one: retire this id, then add the person as a lead.";
         }
 
         if (person.IsRoot)
@@ -121,16 +133,10 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
             return "This is the only lead here.";
         }
 
-        // A certificate of somebody who is no lead counts for nothing.
-        string[] vouchedFor = [.. Shop.People.Values.Where(p => p.CertifiedBy == id).Select(p => $"{p.Id} ({p.Name})")];
-        if (role != Role.Lead && vouchedFor.Length > 0)
-        {
-            return $"{person.Name} vouches as a lead for {string.Join(", ", vouchedFor)}: first another lead confirms their roles.";
-        }
-
-        return LeadOf(lead) is { } by
-            ? Keep(by.Id, PersonKeys.Recertify(person, Tidy(name), role, new(by, leadPin)))
-            : NoLead(lead);
+        bool becomesLead = role == Role.Lead && person.Role != Role.Lead;
+        return becomesLead && PinRule.Check(role, newPin) is { } weak
+            ? PinRule.InWords(weak)
+            : ByLead(lead, leadPin, key => Changed(person, Tidy(name), role, becomesLead ? newPin : null, key));
     }
 
     /// <summary>Retires a person; what they signed stays good.</summary>
@@ -141,19 +147,9 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
             return Nobody(id);
         }
 
-        if (person.Role == Role.Lead && Leads.Count == 1)
-        {
-            return "This is the only lead here: add another lead first.";
-        }
-
-        if (LeadOf(lead) is not { } by)
-        {
-            return NoLead(lead);
-        }
-
-        return PersonKeys.TrySign(by, leadPin, "retire"u8) is SigningResult.Made
-            ? Append(by.Id, new ShopEvent.PersonRetired(person.Id))
-            : WrongPin(by.Id);
+        return person.Role == Role.Lead && Leads.Count == 1
+            ? "This is the only lead here: add another lead first."
+            : ByLead(lead, leadPin, key => Act(key, act => new ShopEvent.PersonLeft(person.Id, act)));
     }
 
     /// <summary>Puts a person's key behind another PIN.</summary>
@@ -164,11 +160,79 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
             return Nobody(id);
         }
 
-        PersonMaking making = PersonKeys.ChangePin(person, oldPin, newPin, rounds, entropy);
-        return making is PersonMaking.Made made
-            ? Append(person.Id, new ShopEvent.PinChanged(person.Id, made.Person.WrappedKey))
-            : InWords(making, person.Id);
+        if (PinRule.Check(person.Role, newPin) is { } weak)
+        {
+            return PinRule.InWords(weak);
+        }
+
+        using UnlockedKey? key = Pins.TryUnlock(person, oldPin, out string fault);
+        if (key is null)
+        {
+            return fault;
+        }
+
+        WrappedKey wrapped = PersonKeys.Rewrap(key, newPin, rounds, entropy);
+        return Act(key, act => new ShopEvent.PinSet(person.Id, wrapped, act));
     }
+
+    /// <summary>Gives a person a new key behind a new PIN, by a lead; what the old key signed stays good.</summary>
+    public string? ResetPin(string id, string newPin, string lead, string leadPin)
+    {
+        if (PresentOf(id) is not { } person)
+        {
+            return Nobody(id);
+        }
+
+        if (id == lead)
+        {
+            return "Nobody resets their own PIN: it is changed with the old one, or another lead resets it.";
+        }
+
+        return PinRule.Check(person.Role, newPin) is { } weak
+            ? PinRule.InWords(weak)
+            : ByLead(lead, leadPin, key => Append(key.Person.Id, Reset(person, newPin, key)));
+    }
+
+    /// <summary>
+    /// Names a new first lead, because no lead can sign any more. No PIN is asked; the shop book says for ever that nobody
+    /// before vouches for them.
+    /// </summary>
+    public string? BeginAnew(string id, string name, string pin, string reason)
+    {
+        string tidyId = Tidy(id);
+        if (Shop.People.Keys.Any(known => string.Equals(known, tidyId, StringComparison.OrdinalIgnoreCase)))
+        {
+            return $"There is somebody with the id {tidyId} already. A new first lead has an id of their own.";
+        }
+
+        if (Shop.RootId is null)
+        {
+            return "The shop has no first lead yet, so there is none to replace.";
+        }
+
+        if (Tidy(reason).Length == 0)
+        {
+            return "Say why no lead can sign any more: it stands in the shop book for ever.";
+        }
+
+        PersonMaking making = PersonKeys.Create(tidyId, Tidy(name), Role.Lead, pin, rounds, entropy, null);
+        if (making is not PersonMaking.Made { Person: var person })
+        {
+            return InWords(making, tidyId);
+        }
+
+        using UnlockedKey own = PersonKeys.TryUnlock(person, pin)!;
+        return Act(own, act => new ShopEvent.FirstLeadAnew(person, Tidy(reason), act));
+    }
+
+    /// <summary>Sets the minutes without a key after which the screen asks who works; 0: never.</summary>
+    public string? SetIdle(long minutes, string lead, string leadPin) =>
+        minutes is < 0 or > MostIdleMinutes
+            ? string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"Minutes from 1 to {MostIdleMinutes}, or 0 for never."
+            )
+            : ByLead(lead, leadPin, key => Act(key, act => new ShopEvent.IdleSet(minutes, act)));
 
     /// <summary>Takes a gauge into use.</summary>
     /// <param name="gauge">The gauge; its id is no other's.</param>
@@ -223,6 +287,48 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
 
     private Person? LeadOf(string id) => PresentOf(id) is { Role: Role.Lead } lead ? lead : null;
 
+    private string? ByLead(string id, string pin, Func<UnlockedKey, string?> change)
+    {
+        if (LeadOf(id) is not { } lead)
+        {
+            return NoLead(id);
+        }
+
+        using UnlockedKey? key = Pins.TryUnlock(lead, pin, out string fault);
+        return key is null ? fault : change(key);
+    }
+
+    private string? Act(UnlockedKey by, Func<SignedAct, ShopEvent> make) => Append(by.Person.Id, Signed(by, make));
+
+    private ShopEvent Signed(UnlockedKey by, Func<SignedAct, ShopEvent> make) =>
+        SignedAct.Sign(make, by, Shop.Mark.Digest);
+
+    private ShopEvent Reset(Person person, string newPin, UnlockedKey lead)
+    {
+        Person made = PersonKeys.Reset(person, newPin, rounds, entropy, lead);
+        return Signed(
+            lead,
+            act => new ShopEvent.PinReset(made.Id, made.PublicKey, made.WrappedKey, made.Certificate, act)
+        );
+    }
+
+    private string? Changed(Person person, string name, Role role, string? newPin, UnlockedKey lead)
+    {
+        PersonMaking making = PersonKeys.Recertify(person, name, role, lead);
+        if (making is not PersonMaking.Made { Person: var changed })
+        {
+            return InWords(making, lead.Person.Id);
+        }
+
+        ShopEvent named = Signed(
+            lead,
+            act => new ShopEvent.PersonChanged(changed.Id, changed.Name, changed.Role, changed.Certificate, act)
+        );
+        return newPin is null
+            ? Append(lead.Person.Id, named)
+            : Append(lead.Person.Id, named, Reset(changed, newPin, lead));
+    }
+
     private string? Keep(string by, PersonMaking making) =>
         making is PersonMaking.Made made ? Append(by, new ShopEvent.PersonAdded(made.Person)) : InWords(making, by);
 
@@ -250,9 +356,9 @@ internal sealed class ShopDesk(LocalStore store, EntropySource entropy, int roun
             Kind = Tidy(gauge.Kind),
         };
 
-    private string? Append(string by, ShopEvent happened)
+    private string? Append(string by, params ReadOnlySpan<ShopEvent> events)
     {
-        AppendResult result = store.AppendShop(by, happened);
+        AppendResult result = store.AppendShop(by, events);
         DiskFailed = result is AppendResult.Failed;
         return result switch
         {

@@ -108,32 +108,47 @@ public sealed class PersonKeysTests
     public void A_trainee_becomes_an_operator_with_the_same_key()
     {
         Person trainee = Make("p1", Role.Trainee, "1234", new(Root, "123456"));
-        var made = Assert.IsType<PersonMaking.Made>(
-            PersonKeys.Recertify(trainee, trainee.Name, Role.Operator, new(Root, "123456"))
-        );
+        using UnlockedKey lead = PersonKeys.TryUnlock(Root, "123456")!;
+        var made = Assert.IsType<PersonMaking.Made>(PersonKeys.Recertify(trainee, trainee.Name, Role.Operator, lead));
 
         Assert.Equal((Role.Operator, trainee.PublicKey), (made.Person.Role, made.Person.PublicKey));
         Assert.True(PersonKeys.IsCertified(made.Person, Root));
         Assert.IsType<SigningResult.Made>(PersonKeys.TrySign(made.Person, "1234", "x"u8));
-        Assert.IsType<PersonMaking.NotALead>(PersonKeys.Recertify(trainee, "X", Role.Lead, new(Root, "123456")));
-        Assert.IsType<PersonMaking.WrongPin>(PersonKeys.Recertify(trainee, "X", Role.Operator, new(Root, "654321")));
+        using UnlockedKey own = PersonKeys.TryUnlock(trainee, "1234")!;
+        Assert.IsType<PersonMaking.NotALead>(PersonKeys.Recertify(trainee, "X", Role.Operator, own));
+        Assert.IsType<PersonMaking.NotALead>(PersonKeys.Recertify(Root, "X", Role.Lead, lead));
+        Assert.IsType<PersonMaking.BadName>(PersonKeys.Recertify(trainee, " ", Role.Operator, lead));
     }
 
     [Fact]
     public void A_changed_PIN_keeps_the_key()
     {
-        var made = Assert.IsType<PersonMaking.Made>(
-            PersonKeys.ChangePin(Root, "123456", "654321", FewRounds, RandomNumberGenerator.Fill)
-        );
+        using UnlockedKey key = PersonKeys.TryUnlock(Root, "123456")!;
+        Person changed = Root with
+        {
+            WrappedKey = PersonKeys.Rewrap(key, "654321", FewRounds, RandomNumberGenerator.Fill),
+        };
 
-        Assert.Equal(Root.PublicKey, made.Person.PublicKey);
-        Assert.IsType<SigningResult.WrongPin>(PersonKeys.TrySign(made.Person, "123456", "x"u8));
-        Assert.IsType<SigningResult.Made>(PersonKeys.TrySign(made.Person, "654321", "x"u8));
-        Assert.IsType<PersonMaking.WrongPin>(
-            PersonKeys.ChangePin(Root, "111111", "654321", FewRounds, RandomNumberGenerator.Fill)
-        );
-        Assert.IsType<PersonMaking.BadPin>(
-            PersonKeys.ChangePin(Root, "123456", "6543", FewRounds, RandomNumberGenerator.Fill)
+        Assert.IsType<SigningResult.WrongPin>(PersonKeys.TrySign(changed, "123456", "x"u8));
+        Assert.IsType<SigningResult.Made>(PersonKeys.TrySign(changed, "654321", "x"u8));
+        Assert.Null(PersonKeys.TryUnlock(Root, "111111"));
+        Assert.Throws<ArgumentException>(() => PersonKeys.Rewrap(key, "6543", FewRounds, RandomNumberGenerator.Fill));
+    }
+
+    [Fact]
+    public void A_reset_PIN_has_a_new_key_certified_by_the_lead()
+    {
+        Person person = Make("p1", Role.Operator, "1234", new(Root, "123456"));
+        using UnlockedKey lead = PersonKeys.TryUnlock(Root, "123456")!;
+        Person reset = PersonKeys.Reset(person, "9876", FewRounds, RandomNumberGenerator.Fill, lead);
+
+        Assert.NotEqual(person.PublicKey, reset.PublicKey);
+        Assert.Equal((person.Id, person.Name, person.Role), (reset.Id, reset.Name, reset.Role));
+        Assert.True(PersonKeys.IsCertified(reset, Root));
+        Assert.IsType<SigningResult.Made>(PersonKeys.TrySign(reset, "9876", "x"u8));
+        Assert.IsType<SigningResult.WrongPin>(PersonKeys.TrySign(reset, "1234", "x"u8));
+        Assert.Throws<ArgumentException>(() =>
+            PersonKeys.Reset(person, "987", FewRounds, RandomNumberGenerator.Fill, lead)
         );
     }
 

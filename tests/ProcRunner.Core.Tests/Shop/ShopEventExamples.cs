@@ -10,20 +10,68 @@ namespace ProcRunner.Core.Tests.Shop;
 /// <summary>At least one of each event of the shop book. All invented.</summary>
 internal static class ShopEventExamples
 {
+    private static readonly SignedAct Act = new("ada", "c2lnbmF0dXJl");
+
     public static IReadOnlyList<EventExample<ShopEvent>> All { get; } =
     [
         new(new ShopEvent.ShopFounded("a made-up shop"), "The store was made. It is the book's first event."),
         new(
             new ShopEvent.PersonAdded(Some.Person("ben", Role.Trainee)),
-            "Someone may sign from now on, or has another name or role from now on. `key` is the public key, `wrapped` the "
-                + "private one behind the PIN, `certificate` the signature of the lead `by` over id, name, role and key. `role` "
-                + "is operator, trainee or lead."
+            "Someone may sign from now on. `key` is the public key, `wrapped` the private one behind the PIN, `certificate` the "
+                + "signature of the lead `by` over id, name, role and key; the first lead's is their own. `role` is operator, "
+                + "trainee or lead."
+        ),
+        new(
+            new ShopEvent.PersonChanged("ben", "B. Example (invented)", Role.Operator, "Y2VydA==", Act),
+            "Someone has another name or role from now on, certified anew by the lead `by`. In this and all events that have "
+                + "one, `signature` is that person's over the event without it and the digest of the book's entry before: see "
+                + "audit-trail.md."
+        ),
+        new(
+            new ShopEvent.PersonLeft("ben", Act),
+            "Someone has left; the lead `by` stands by it. What they signed before stays good."
         ),
         new(
             new ShopEvent.PersonRetired("ben"),
-            "Someone has left. What they signed before this entry's time stays good."
+            "The same as it was once written, signed for by nobody. It is read and no longer written; verify tells it."
         ),
-        new(new ShopEvent.PinChanged("ben", Some.Wrapped("ben")), "Someone's private key is behind another PIN."),
+        new(
+            new ShopEvent.PinSet("ben", Some.Wrapped("ben"), Act with { By = "ben" }),
+            "Someone put their private key behind another PIN, and signed for it with it."
+        ),
+        new(
+            new ShopEvent.PinChanged("ben", Some.Wrapped("ben")),
+            "The same as it was once written, signed for by nobody. It is read and no longer written; verify tells it."
+        ),
+        new(
+            new ShopEvent.PinReset("ben", "a2V5", Some.Wrapped("ben"), "Y2VydA==", Act),
+            "Someone's PIN was lost: the lead `by` gave them a new key behind a new PIN. What the old key signed before stays "
+                + "good; it signs nothing more."
+        ),
+        new(
+            new ShopEvent.FirstLeadAnew(
+                Some.Person("eve", Role.Lead) with
+                {
+                    CertifiedBy = "eve",
+                },
+                "the only lead has left and nobody knows the PIN",
+                Act with
+                {
+                    By = "eve",
+                }
+            ),
+            "No lead could sign any more, and whoever held the store's folder named a new first lead. They sign for themselves; "
+                + "nobody before vouches for them, and verify says so for ever."
+        ),
+        new(
+            new ShopEvent.PinRefused("ben", 3),
+            "A wrong PIN was typed for someone; `tries` counts those in a row. The wait before the next one follows from it."
+        ),
+        new(new ShopEvent.PinAccepted("ben"), "After wrong PINs the right one was typed; the count begins anew."),
+        new(
+            new ShopEvent.IdleSet(10, Act),
+            "After so many minutes without a key the screen asks who works; 0: never. The lead `by` stands by it."
+        ),
         new(
             new ShopEvent.GaugeAdded(Some.Gauge),
             "A gauge came into use. `uncertainty` is expanded with coverage factor 2, `turn` is one turn of the dial, `until` "

@@ -22,12 +22,22 @@ public sealed class ShopStateTests
         new DateOnly(2027, 3, 1)
     );
 
+    private static readonly SignedAct Act = new("lead1", "c2ln");
+
     private static readonly ShopEvent[] Events =
     [
         new ShopEvent.ShopFounded("Shop"),
         new ShopEvent.PersonAdded(Worker),
         new ShopEvent.PersonRetired("p1"),
         new ShopEvent.PinChanged("p1", Worker.WrappedKey),
+        new ShopEvent.PersonChanged("p1", "Other Name", Role.Trainee, "Y2VydA==", Act),
+        new ShopEvent.PersonLeft("p1", Act),
+        new ShopEvent.PinSet("p1", Worker.WrappedKey, Act),
+        new ShopEvent.PinReset("p1", "a2V5", Worker.WrappedKey, "Y2VydA==", Act),
+        new ShopEvent.FirstLeadAnew(Lead with { Id = "lead2", CertifiedBy = "lead2" }, "both left", Act),
+        new ShopEvent.PinRefused("p1", 3),
+        new ShopEvent.PinAccepted("p1"),
+        new ShopEvent.IdleSet(10, Act),
         new ShopEvent.GaugeAdded(Dial),
         new ShopEvent.GaugeChanged(Dial with { Turn = null, CalibratedUntil = null }),
         new ShopEvent.ReadoutSet(new(Units.Inch, 0.0005m, true, false, true, false)),
@@ -67,6 +77,37 @@ public sealed class ShopStateTests
                 new ShopEvent.PinChanged("p1", wrapped),
                 """{"e":"pin changed","id":"p1","wrapped":{"nonce":"bm9uY2U=","rounds":600000,"salt":"c2FsdA==","sealed":"Ym94"}}"""
             ),
+            (
+                new ShopEvent.PersonChanged("p1", "Other Name", Role.Trainee, "Y2VydA==", Act),
+                """{"by":"lead1","certificate":"Y2VydA==","e":"person changed","id":"p1","name":"Other Name","role":"trainee","signature":"c2ln"}"""
+            ),
+            (new ShopEvent.PersonLeft("p1", Act), """{"by":"lead1","e":"person left","id":"p1","signature":"c2ln"}"""),
+            (
+                new ShopEvent.PinSet("p1", wrapped, Act with { By = "p1" }),
+                """{"by":"p1","e":"pin set","id":"p1","signature":"c2ln","wrapped":{"nonce":"bm9uY2U=","rounds":600000,"salt":"c2FsdA==","sealed":"Ym94"}}"""
+            ),
+            (
+                new ShopEvent.PinReset("p1", "a2V5", wrapped, "Y2VydA==", Act),
+                """{"by":"lead1","certificate":"Y2VydA==","e":"pin reset","id":"p1","key":"a2V5","signature":"c2ln","wrapped":{"nonce":"bm9uY2U=","rounds":600000,"salt":"c2FsdA==","sealed":"Ym94"}}"""
+            ),
+            (
+                new ShopEvent.FirstLeadAnew(
+                    person with
+                    {
+                        Role = Role.Lead,
+                        CertifiedBy = "p1",
+                    },
+                    "both left",
+                    Act with
+                    {
+                        By = "p1",
+                    }
+                ),
+                """{"by":"p1","certificate":"Y2VydA==","e":"first lead anew","id":"p1","key":"a2V5","name":"Made-up Name","reason":"both left","role":"lead","signature":"c2ln","wrapped":{"nonce":"bm9uY2U=","rounds":600000,"salt":"c2FsdA==","sealed":"Ym94"}}"""
+            ),
+            (new ShopEvent.PinRefused("p1", 3), """{"e":"pin refused","id":"p1","tries":3}"""),
+            (new ShopEvent.PinAccepted("p1"), """{"e":"pin accepted","id":"p1"}"""),
+            (new ShopEvent.IdleSet(10, Act), """{"by":"lead1","e":"idle set","minutes":10,"signature":"c2ln"}"""),
             (
                 new ShopEvent.GaugeAdded(Dial),
                 """{"e":"gauge added","id":"g1","kind":"depth gauge","name":"dial gauge","resolution":"0.0005 in","turn":"0.100 in","uncertainty":"0.0004 in","until":"2027-03-01"}"""

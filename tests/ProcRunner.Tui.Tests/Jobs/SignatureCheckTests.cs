@@ -1,12 +1,12 @@
 using ProcRunner.People;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
-using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Testing;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Tests.Jobs;
 
@@ -86,7 +86,7 @@ public sealed class SignatureCheckTests : IDisposable
     [Fact]
     public void A_sign_off_after_the_signer_had_left_is_found()
     {
-        _store.AppendShop("moss", new ShopEvent.PersonRetired("vale"));
+        Assert.Null(new ShopDesk(_store, Machine.Entropy, 10).Retire("vale", "moss", "135790"));
 
         Assert.Contains("after they had left", FaultOf(Signed("vale", "vale")), StringComparison.Ordinal);
     }
@@ -95,9 +95,33 @@ public sealed class SignatureCheckTests : IDisposable
     public void A_sign_off_stays_good_when_the_signer_leaves_later()
     {
         Append(Signed("vale", "vale"));
-        _store.AppendShop("moss", new ShopEvent.PersonRetired("vale"));
+        Assert.Null(new ShopDesk(_store, Machine.Entropy, 10).Retire("vale", "moss", "135790"));
 
         Assert.Empty(SignatureCheck.Of(_store.Reader, _job.State.JobId).Faults);
+    }
+
+    [Fact]
+    public void A_sign_off_stays_good_when_the_PIN_is_reset_or_changed_later()
+    {
+        ShopDesk desk = new(_store, Machine.Entropy, 10);
+        Append(Signed("vale", "vale"));
+        Assert.Null(desk.ResetPin("vale", "8642", "moss", "135790"));
+        Assert.Null(desk.ChangePin("vale", "8642", "8643"));
+        Assert.Null(desk.ChangePin("moss", "135790", "246801"));
+
+        Assert.Empty(SignatureCheck.Of(_store.Reader, _job.State.JobId).Faults);
+        Assert.DoesNotContain(StoreCheck.All(_store.Reader), f => f.IsBroken);
+    }
+
+    [Fact]
+    public void A_key_that_was_replaced_signs_nothing_more_even_under_an_older_state_of_the_book()
+    {
+        Person before = _store.Shop.People["vale"];
+        RunEvent.SignedOff signed = Signed("vale", "vale");
+        Assert.Null(new ShopDesk(_store, Machine.Entropy, 10).ResetPin("vale", "8642", "moss", "135790"));
+
+        Assert.NotEqual(before.PublicKey, _store.Shop.People["vale"].PublicKey);
+        Assert.Contains("isn't made with their key", FaultOf(signed), StringComparison.Ordinal);
     }
 
     private RunEvent.SignedOff Signed(string person, string key)

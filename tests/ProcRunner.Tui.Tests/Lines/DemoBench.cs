@@ -6,6 +6,7 @@ using ProcRunner.Trail;
 using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Lines;
+using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Tests.Lines;
 
@@ -68,7 +69,8 @@ internal sealed class DemoBench
             state,
             last,
             person,
-            lastEvents
+            lastEvents,
+            new PinGate(() => Shop, (_, _) => new AppendResult.Refused("nothing is written here"), TimeProvider.System)
         );
     }
 

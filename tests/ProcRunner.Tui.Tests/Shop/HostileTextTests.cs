@@ -57,9 +57,9 @@ public sealed class HostileTextTests : IDisposable
     public void A_megabyte_in_every_place_is_drawn_at_once_and_cut()
     {
         string text = "\u001b[2J\u202e" + new string('x', Megabyte) + "\u001b\u0007";
-        JobRun run = _bench.Open("1001", text);
-        run.Do(new RunCommand.Note(null, text));
-        run.Do(new RunCommand.Hold(text));
+        JobRun run = _bench.OpenUndecided("1001", text);
+        Assert.IsType<JobAnswer.Refused>(run.Do(new RunCommand.Note(null, text)));
+        Assert.IsType<JobAnswer.Refused>(run.Do(new RunCommand.Hold(text)));
         TimeProvider clock = TimeProvider.System;
         foreach (Screen screen in Screens(run))
         {

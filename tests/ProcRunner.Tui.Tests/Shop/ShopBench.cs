@@ -41,7 +41,7 @@ internal sealed class ShopBench : IDisposable
         );
         Store = ((StoreOpening.Opened)opening).Store;
         reader = Store.Reader;
-        Desk = new ShopDesk(Store, Fill, rounds: 1);
+        Desk = new ShopDesk(Store, Fill, rounds: 1, Time);
         Session = new ShopSession(
             Store,
             Folder,
@@ -95,6 +95,30 @@ internal sealed class ShopBench : IDisposable
         Session.Works(before);
         Assert.True(run is not null, fault);
         return run!;
+    }
+
+    /// <summary>A job with a text in every place, as a store from elsewhere may hold it: no command would be let through.</summary>
+    public JobRun OpenUndecided(string stamp, string text)
+    {
+        (PlanTexts? texts, _) = DemoShop.ReadPlan();
+        text = Text.SafeText.Clean(text);
+        JobHeader header = new()
+        {
+            Stamp = stamp,
+            ProcedureDigest = texts!.ProcedureDigest.ToString(),
+            HeadDigest = texts.HeadDigest.ToString(),
+            Customer = text,
+        };
+        EntryDraft Draft(RunEvent happened) => new("vale", [RunEventFormat.Write(texts.Plan, happened)]);
+        AppendResult opened = Store.OpenJob(
+            stamp,
+            [texts.ProcedureText, texts.HeadText],
+            Draft(new RunEvent.JobOpened(header))
+        );
+        string id = Assert.IsType<AppendResult.Written>(opened).Entry.Of;
+        Store.Append(id, Draft(new RunEvent.Noted(null, text)));
+        Store.Append(id, Draft(new RunEvent.JobHeld(text)));
+        return JobRun.Resume(Store, Time, id, "vale").Run!;
     }
 
     /// <summary>Enters something at the step that comes next.</summary>
