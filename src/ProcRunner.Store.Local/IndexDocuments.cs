@@ -85,7 +85,10 @@ internal static class IndexDocuments
         database.GetCollection(Jobs).FindAll().Select(ReadJob);
 
     /// <summary>Every reading of a characteristic, by job.</summary>
-    public static IEnumerable<(string JobId, IndexedReading[] Readings)> ReadingsOf(LiteDatabase database, string name) =>
+    public static IEnumerable<(string JobId, IndexedReading[] Readings)> ReadingsOf(
+        LiteDatabase database,
+        string name
+    ) =>
         database
             .GetCollection(Readings)
             .Find(Query.Between(Id, KeyOf(name, ""), KeyOf(name, "~")))

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using LiteDB;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;
 

@@ -133,7 +133,7 @@ internal sealed class JobCatalogue
                 .OrderBy(job => job.Opened),
         ];
 
-    private IEnumerable<int> PlacesOf(JobField field, string text) =>
+    private List<int> PlacesOf(JobField field, string text) =>
         _texts[(int)field].GetValueOrDefault(text.ToUpperInvariant(), []);
 
     private static int InOrder((IndexedJob Job, Match Match) a, (IndexedJob Job, Match Match) b)
@@ -260,7 +260,7 @@ internal sealed class JobCatalogue
             return new(job, 0, null, "");
         }
 
-        bool IsIt(string text) => text.ToUpperInvariant() == match.Text;
+        bool IsIt(string text) => string.Equals(text, match.Text, StringComparison.OrdinalIgnoreCase);
         IndexedPart? part = match.Field switch
         {
             JobField.Part => job.Parts.FirstOrDefault(p => IsIt(p.Number) || IsIt(p.Name)),

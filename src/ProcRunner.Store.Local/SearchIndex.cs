@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using LiteDB;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;
 
@@ -77,7 +76,9 @@ public sealed class SearchIndex
 
     /// <summary>The jobs that came back: those that were opened against this one.</summary>
     public ImmutableArray<IndexedJob> ComebacksOf(string jobId) =>
-        OrEmpty(In(catalogue => catalogue.Jobs.Where(j => j.Earlier == jobId).OrderBy(j => j.Opened).ToImmutableArray()));
+        OrEmpty(
+            In(catalogue => catalogue.Jobs.Where(j => j.Earlier == jobId).OrderBy(j => j.Opened).ToImmutableArray())
+        );
 
     /// <summary>The jobs on other heads of the same engine, whichever of them says so.</summary>
     public ImmutableArray<IndexedJob> LinkedWith(string jobId) =>
@@ -85,7 +86,8 @@ public sealed class SearchIndex
             In(catalogue =>
                 catalogue
                     .Jobs.Where(j =>
-                        j.Id != jobId && (j.Linked.Contains(jobId) || catalogue.Find(jobId)?.Linked.Contains(j.Id) == true)
+                        j.Id != jobId
+                        && (j.Linked.Contains(jobId) || catalogue.Find(jobId)?.Linked.Contains(j.Id) == true)
                     )
                     .OrderBy(j => j.Opened)
                     .ToImmutableArray()
@@ -129,9 +131,7 @@ public sealed class SearchIndex
     {
         lock (_gate)
         {
-            return OrEmpty(
-                Use<ImmutableArray<T>>(database => [.. query(database, CatalogueFrom(database))])
-            );
+            return OrEmpty(Use<ImmutableArray<T>>(database => [.. query(database, CatalogueFrom(database))]));
         }
     }
 

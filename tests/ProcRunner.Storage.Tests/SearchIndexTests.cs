@@ -225,7 +225,21 @@ public sealed class SearchIndexTests
             );
 
     private static IndexedReading Reading(string name, string value, DateTimeOffset at) =>
-        new(name, at, "vale", "D1", "K4", "1I", "I", value, "0.0490 in", "0.0550 in", "0.0610 in", "in", AsFound: false);
+        new(
+            name,
+            at,
+            "vale",
+            "D1",
+            "K4",
+            "1I",
+            "I",
+            value,
+            "0.0490 in",
+            "0.0550 in",
+            "0.0610 in",
+            "in",
+            AsFound: false
+        );
 
     private static IEnumerable<string> Found(SearchIndex index, string text) =>
         Ids(index.Find(new JobQuery { Text = text }).Hits.Select(hit => hit.Job));

@@ -20,7 +20,9 @@ public static class HeadComparison
     /// <summary>The figures of both, side by side; positions pair by kind and order, since banks number on.</summary>
     public static IReadOnlyList<HeadFigure> Of(RunState here, RunState there)
     {
-        Quantity? limit = here.Plan.Procedure.Settings.TryGetValue(LimitName, out Setting? setting) ? setting.Value : null;
+        Quantity? limit = here.Plan.Procedure.Settings.TryGetValue(LimitName, out Setting? setting)
+            ? setting.Value
+            : null;
         List<Side> ours = [.. Sides(here)];
         List<Side> theirs = [.. Sides(there)];
         return
@@ -79,7 +81,10 @@ public static class HeadComparison
                     yield return characteristic.OfHead
                         ? new(name, value.Value, value.Value.ToString())
                         : new(
-                            string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}, {kind} {number}"),
+                            string.Create(
+                                System.Globalization.CultureInfo.InvariantCulture,
+                                $"{name}, {kind} {number}"
+                            ),
                             value.Value,
                             $"{value.Value} at {plan.PositionName(position)}"
                         );
@@ -92,7 +97,9 @@ public static class HeadComparison
             yield return new(part.Part, null, part.Number);
         }
 
-        foreach (string subject in plan.Steps.Select(s => s.Work).OfType<StepWork.Decide>().Select(d => d.Subject).Distinct())
+        foreach (
+            string subject in plan.Steps.Select(s => s.Work).OfType<StepWork.Decide>().Select(d => d.Subject).Distinct()
+        )
         {
             if (Has(subject, Gasket) && state.ChoiceOf(subject, At.Head) is { } choice)
             {

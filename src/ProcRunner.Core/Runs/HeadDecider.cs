@@ -6,7 +6,8 @@ internal static class HeadDecider
     /// <summary>Links another head of the same engine.</summary>
     public static Decision Link(Deciding on, RunCommand.LinkHead link) =>
         link.Job == on.State.JobId ? Deciding.No("A head isn't linked with itself.")
-        : on.State.Linked.Exists(l => l.Job == link.Job) ? Deciding.No($"{link.Stamp} is linked with this head already.")
+        : on.State.Linked.Exists(l => l.Job == link.Job)
+            ? Deciding.No($"{link.Stamp} is linked with this head already.")
         : Deciding.Yes(new RunEvent.HeadLinked(link.Job, link.Stamp));
 
     /// <summary>Writes down how two heads compare and how this one goes out.</summary>
@@ -63,6 +64,7 @@ internal static class HeadDecider
     }
 
     private static string InWords(HeadFigure figure) =>
-        !figure.IsKnown ? $"{figure.Of}: not known on {(figure.Here.Length == 0 ? "this head" : "the other head")}"
-        : $"{figure.Of}: {figure.Here}, and {figure.There}; apart by {figure.Difference}";
+        !figure.IsKnown
+            ? $"{figure.Of}: not known on {(figure.Here.Length == 0 ? "this head" : "the other head")}"
+            : $"{figure.Of}: {figure.Here}, and {figure.There}; apart by {figure.Difference}";
 }

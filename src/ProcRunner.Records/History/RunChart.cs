@@ -11,7 +11,8 @@ public static class RunChart
     private const char Middle = ' ';
 
     /// <summary>What the marks mean.</summary>
-    public const string Legend = "o reading   X out of spec   @ outside control limits   --- spec limit   ... control limit";
+    public const string Legend =
+        "o reading   X out of spec   @ outside control limits   --- spec limit   ... control limit";
 
     /// <summary>The chart of a group; of more readings than there are columns, the last.</summary>
     /// <param name="trend">The history.</param>
@@ -45,7 +46,11 @@ public static class RunChart
         (double bottom, double top) = (all.Min(), all.Max());
         double span = top > bottom ? top - bottom : 1;
         int RowOf(double value) =>
-            Math.Clamp((int)Math.Round((top - value) / span * (height - 1), MidpointRounding.AwayFromZero), 0, height - 1);
+            Math.Clamp(
+                (int)Math.Round((top - value) / span * (height - 1), MidpointRounding.AwayFromZero),
+                0,
+                height - 1
+            );
 
         char[][] rows = [.. Enumerable.Range(0, height).Select(_ => Filled(values.Length))];
         for (int i = 0; i < values.Length; i++)
@@ -82,7 +87,11 @@ public static class RunChart
     private static int ScaleWidth(TrendGroup group, Trend trend, Func<double, string> scale) =>
         2
         + group
-            .Values.Concat(group.Readings.SelectMany(r => (double?[])[trend.WindowOf(r).Low, trend.WindowOf(r).High]).OfType<double>())
+            .Values.Concat(
+                group
+                    .Readings.SelectMany(r => (double?[])[trend.WindowOf(r).Low, trend.WindowOf(r).High])
+                    .OfType<double>()
+            )
             .Concat(group.Limits is { } limits ? [limits.Low, limits.High] : [])
             .Select(v => scale(v).Length)
             .DefaultIfEmpty(0)

@@ -72,12 +72,9 @@ public sealed class TrendWords
         yield return LastOut(group);
     }
 
-    private string Counted(TrendGroup group)
+    private static string Counted(TrendGroup group)
     {
-        string days =
-            group.Readings.Count == 0
-                ? ""
-                : $", {Day(group.Readings[0].At)} to {Day(group.Readings[^1].At)}";
+        string days = group.Readings.Count == 0 ? "" : $", {Day(group.Readings[0].At)} to {Day(group.Readings[^1].At)}";
         return $"{Count(group.Readings.Count)}{days}, {Number(group.OutCount)} out of spec";
     }
 
@@ -117,7 +114,8 @@ public sealed class TrendWords
             : kind.High is { } top ? $"at most {Signed(top, kind)}{Unit}"
             : kind.Low is { } bottom ? $"at least {Signed(bottom, kind)}{Unit}"
             : "no limits";
-        string found = $"{name}{Count(kind.Count)} {limits}: {what} {Signed(kind.Mean, kind)}, standard deviation {Figure(kind.Deviation)}";
+        string found =
+            $"{name}{Count(kind.Count)} {limits}: {what} {Signed(kind.Mean, kind)}, standard deviation {Figure(kind.Deviation)}";
         return kind.Capability is { } capability ? $"{found}; {Index(capability)}"
             : kind.Count < Trend.Least ? $"{found}; too few for a capability"
             : $"{found}; no capability";
@@ -128,7 +126,7 @@ public sealed class TrendWords
             ? string.Create(CultureInfo.InvariantCulture, $"Cp {cp:0.00}, Cpk {capability.Cpk:0.00}")
             : string.Create(CultureInfo.InvariantCulture, $"Cpk {capability.Cpk:0.00} (one limit)");
 
-    private string LastOut(TrendGroup group) =>
+    private static string LastOut(TrendGroup group) =>
         group.LastOut is { } last ? $"last out of spec: {last.Value}, {Where(last)}" : "none out of spec";
 
     private static string Where(TrendReading reading) =>

@@ -52,6 +52,7 @@ internal static class CommandLine
             CompareVerb.Create(),
             TrendVerb.Create(),
             RecallVerb.Create(),
+            BackupVerb.Create(),
             VerifyVerb.Create(),
             ExportVerb.Create(),
             ImportVerb.Create(),

@@ -23,7 +23,10 @@ internal static class CompareVerb
             Description = "the stamp of another head of the same engine: from now on they are linked",
             HelpName = "stamp",
         };
-        Option<bool> together = new("--together") { Description = "writes down that the heads match and go out together" };
+        Option<bool> together = new("--together")
+        {
+            Description = "writes down that the heads match and go out together",
+        };
         Option<string?> apart = new("--apart")
         {
             Description = "writes down that this head goes out although the other differs or isn't known, and why",
@@ -45,8 +48,7 @@ internal static class CompareVerb
             string? other = parsed.GetValue(link)?.Trim();
             string? why = parsed.GetValue(apart);
             bool decides = parsed.GetValue(together) || why is not null;
-            return
-                parsed.GetValue(together) && why is not null ? Say.Usage("Either --together or --apart.", "")
+            return parsed.GetValue(together) && why is not null ? Say.Usage("Either --together or --apart.", "")
                 : other is not null || decides
                     ? Write(folder, wanted, other, decides ? (why is null, why ?? "") : null, parsed.GetValue(by))
                 : Show(folder, wanted);
@@ -84,7 +86,13 @@ internal static class CompareVerb
             : Say.No($"{stamp} is no comeback, and no other head is linked with it.", "--link STAMP links one.");
     }
 
-    private static int Write(string folder, string stamp, string? other, (bool Together, string Why)? decided, string? by)
+    private static int Write(
+        string folder,
+        string stamp,
+        string? other,
+        (bool Together, string Why)? decided,
+        string? by
+    )
     {
         (LocalStore? opened, string fault) = ShopFloor.Open(folder, "compare");
         if (opened is null)

@@ -18,7 +18,15 @@ internal static class DayOption
             return (null, "");
         }
 
-        if (!DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day))
+        if (
+            !DateOnly.TryParseExact(
+                text,
+                "yyyy-MM-dd",
+                CultureInfo.InvariantCulture,
+                DateTimeStyles.None,
+                out DateOnly day
+            )
+        )
         {
             return (null, $"{text} is no day; write it as 2026-03-31.");
         }

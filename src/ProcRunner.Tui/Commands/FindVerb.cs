@@ -35,7 +35,9 @@ internal static class FindVerb
         };
         (JobField Field, Option<string?> Option)[] fields =
         [
-            .. Fields.Select(f => (f.Field, new Option<string?>(f.Name) { Description = f.Description, HelpName = "text" })),
+            .. Fields.Select(f =>
+                (f.Field, new Option<string?>(f.Name) { Description = f.Description, HelpName = "text" })
+            ),
         ];
         Option<string?> from = DayOption.Create("--from", "jobs on which something was done on this day or later");
         Option<string?> to = DayOption.Create("--to", "jobs that were opened on this day or before");
@@ -66,8 +68,7 @@ internal static class FindVerb
                 Before = before,
             };
             bool empty = query.Text.Length == 0 && query.In.IsEmpty && since is null && before is null;
-            return
-                fault.Length + fault2.Length > 0 ? Say.Usage(fault + fault2, "")
+            return fault.Length + fault2.Length > 0 ? Say.Usage(fault + fault2, "")
                 : empty ? Say.Usage("Say what to find.", "procrunner find --help lists what can be looked for.")
                 : IndexedStore.Ask(
                     StoreOption.ToRead(parsed),
@@ -79,10 +80,9 @@ internal static class FindVerb
 
     private static int Tell(StoreReader reader, SearchIndex index, JobQuery query, bool json)
     {
-        ExportedJob[] elsewhere =
-            query is { Text.Length: > 0, In.IsEmpty: true, From: null, Before: null }
-                ? JobsFromElsewhere.Find(reader, query.Text.Trim())
-                : [];
+        ExportedJob[] elsewhere = query is { Text.Length: > 0, In.IsEmpty: true, From: null, Before: null }
+            ? JobsFromElsewhere.Find(reader, query.Text.Trim())
+            : [];
         (ImmutableArray<JobHit> hits, int count) = index.Find(query);
         if (json)
         {
@@ -97,7 +97,9 @@ internal static class FindVerb
 
         if (count > hits.Length)
         {
-            Say.Aside($"{JobListing.Number(hits.Length)} of {JobListing.Number(count)} are shown; say more to narrow it.");
+            Say.Aside(
+                $"{JobListing.Number(hits.Length)} of {JobListing.Number(count)} are shown; say more to narrow it."
+            );
         }
 
         return hits.IsEmpty && elsewhere.Length == 0 ? Status.No : Status.Done;
@@ -120,7 +122,10 @@ internal static class FindVerb
         }
 
         ShopState shop = reader.ReadShop().Shop;
-        return query with { In = [.. query.In.Select(i => i.Field == JobField.Person ? (i.Field, IdOf(shop, i.Text)) : i)] };
+        return query with
+        {
+            In = [.. query.In.Select(i => i.Field == JobField.Person ? (i.Field, IdOf(shop, i.Text)) : i)],
+        };
     }
 
     private static string IdOf(ShopState shop, string text)

@@ -29,7 +29,9 @@ internal static class JobsVerb
                 {
                     ExportedJob[] elsewhere = JobsFromElsewhere.Find(reader, "");
                     ShopDay day = ShopDay.Of(index.All(), Machine.Time.GetLocalNow());
-                    return parsed.GetValue(json) ? TellScripts(day, elsewhere) : Tell(day, elsewhere, parsed.GetValue(all));
+                    return parsed.GetValue(json)
+                        ? TellScripts(day, elsewhere)
+                        : Tell(day, elsewhere, parsed.GetValue(all));
                 }
             )
         );
@@ -40,7 +42,8 @@ internal static class JobsVerb
     {
         Say.Json(
             Json.ListOf([
-                .. day.InHand.Concat(day.ThisWeek)
+                .. day
+                    .InHand.Concat(day.ThisWeek)
                     .Concat(day.Closed)
                     .Select(job =>
                         Json.MapOf([
@@ -69,7 +72,9 @@ internal static class JobsVerb
         else if (day.Closed.Count > 0)
         {
             Say.Line();
-            Say.Line($"{JobListing.Number(day.Closed.Count)} more {(day.Closed.Count == 1 ? "is" : "are")} released or scrapped: procrunner jobs --all");
+            Say.Line(
+                $"{JobListing.Number(day.Closed.Count)} more {(day.Closed.Count == 1 ? "is" : "are")} released or scrapped: procrunner jobs --all"
+            );
         }
 
         foreach (ExportedJob job in elsewhere)

@@ -46,7 +46,18 @@ internal static class OpenVerb
             HelpName = "stamp",
         };
         Option<string?> by = ByOption.Create("id of the person who takes the head in");
-        Command verb = new("open", "open a job") { stamp, procedure, head, customer, complaint, earlier, comeback, linked, by };
+        Command verb = new("open", "open a job")
+        {
+            stamp,
+            procedure,
+            head,
+            customer,
+            complaint,
+            earlier,
+            comeback,
+            linked,
+            by,
+        };
         verb.SetAction(parsed =>
             Run(
                 StoreOption.OfShop(parsed),

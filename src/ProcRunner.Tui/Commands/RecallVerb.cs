@@ -34,8 +34,7 @@ internal static class RecallVerb
             string? number = parsed.GetValue(part)?.Trim();
             string? id = parsed.GetValue(gauge)?.Trim();
             (DateTimeOffset? from, string fault) = DayOption.Begin(parsed.GetValue(since));
-            return
-                fault.Length > 0 ? Say.Usage(fault, "")
+            return fault.Length > 0 ? Say.Usage(fault, "")
                 : number is null == id is null
                     ? Say.Usage("Say what is recalled: --part with its number, or --gauge with its id.", "")
                 : IndexedStore.Ask(
@@ -89,7 +88,8 @@ internal static class RecallVerb
             (
                 "parts",
                 Json.ListOf([
-                    .. RecallLines.PartsOf(job, number, lot)
+                    .. RecallLines
+                        .PartsOf(job, number, lot)
                         .Select(p =>
                             (Json)
                                 Json.MapOf(
@@ -108,7 +108,10 @@ internal static class RecallVerb
         DateTimeOffset? good = from ?? GaugeGoodness.LastKnownGood(reader, gauge);
         if (good is not { } since)
         {
-            return Say.No($"The shop book knows no gauge {gauge}.", "procrunner gauges lists them; --since says from when on.");
+            return Say.No(
+                $"The shop book knows no gauge {gauge}.",
+                "procrunner gauges lists them; --since says from when on."
+            );
         }
 
         ImmutableArray<(IndexedJob Job, IndexedReading Reading)> readings = index.ReadingsWith(gauge, since);

@@ -32,7 +32,12 @@ internal static class ShowVerb
         verb.SetAction(parsed =>
         {
             string wanted = parsed.GetValue(stamp)!.Trim();
-            return Run(StoreOption.OfStamp(parsed, wanted), wanted, parsed.GetValue(position)?.Trim(), parsed.GetValue(json));
+            return Run(
+                StoreOption.OfStamp(parsed, wanted),
+                wanted,
+                parsed.GetValue(position)?.Trim(),
+                parsed.GetValue(json)
+            );
         });
         return verb;
     }

@@ -20,7 +20,11 @@ internal static class TrendVerb
             Description = "the reading's name, or a piece of it; none lists the names",
             Arity = ArgumentArity.ZeroOrOne,
         };
-        Option<string?> by = new("--by") { Description = "person, gauge, cutter or head: each for itself", HelpName = "what" };
+        Option<string?> by = new("--by")
+        {
+            Description = "person, gauge, cutter or head: each for itself",
+            HelpName = "what",
+        };
         by.AcceptOnlyFromAmong("person", "gauge", "cutter", "head");
         Option<bool> asFound = new("--as-found") { Description = "how the heads came in, not what was made of them" };
         Option<bool> json = JsonOption.Create();

@@ -41,11 +41,20 @@ internal sealed class Comeback(RunState built, RunState found)
 
     /// <summary>Every value that the head went out with.</summary>
     public IReadOnlyList<Row> Rows { get; } =
-        [.. JobProjection.Values(built).Where(v => !v.Value.Stale).OrderBy(v => v.Position).Select(v => Pair(v, built, found))];
+    [
+        .. JobProjection
+            .Values(built)
+            .Where(v => !v.Value.Stale)
+            .OrderBy(v => v.Position)
+            .Select(v => Pair(v, built, found)),
+    ];
 
     /// <summary>The values that were nearest to a limit when the head went out, the nearest first.</summary>
     public IEnumerable<Nearness> Nearest =>
-        Rows.Select(NearnessOf).OfType<Nearness>().OrderBy(n => n.Share).ThenBy(n => n.Row.Name, StringComparer.Ordinal);
+        Rows.Select(NearnessOf)
+            .OfType<Nearness>()
+            .OrderBy(n => n.Share)
+            .ThenBy(n => n.Row.Name, StringComparer.Ordinal);
 
     /// <summary>What was fitted, by position; the last of each kind counts.</summary>
     public IEnumerable<RunEvent.PartFitted> Replaced =>
@@ -80,7 +89,14 @@ internal sealed class Comeback(RunState built, RunState found)
         ValueRecord? now = at == -2 ? null : found.Value(then.Characteristic.Name, at);
         Quantity was = then.Value.Value;
         Quantity? came = now?.AsFound is { } asFound && Alike(asFound, was) ? asFound : null;
-        return new(then.Characteristic.Name, position, was, came, came is { } c ? Less(c, was) : null, then.Value.Judgement);
+        return new(
+            then.Characteristic.Name,
+            position,
+            was,
+            came,
+            came is { } c ? Less(c, was) : null,
+            then.Value.Judgement
+        );
     }
 
     private static Nearness? NearnessOf(Row row)
@@ -108,7 +124,12 @@ internal sealed class Comeback(RunState built, RunState found)
     }
 
     private static Quantity? Less(Quantity a, Quantity b) =>
-        new Exact(Size(a) - Size(b), b.Dimension).TryToQuantity(b.Unit, Digits(a, b), Rounding.AwayFromZero, out Quantity less)
+        new Exact(Size(a) - Size(b), b.Dimension).TryToQuantity(
+            b.Unit,
+            Digits(a, b),
+            Rounding.AwayFromZero,
+            out Quantity less
+        )
             ? less
             : null;
 

@@ -46,9 +46,7 @@ internal static class EngineHeads
                 return new JobAnswer.Refused(fault, []);
             }
 
-            answer = job.Do(
-                new RunCommand.CompareHeads(new(linked.Job, linked.Stamp, figures, together, reason))
-            );
+            answer = job.Do(new RunCommand.CompareHeads(new(linked.Job, linked.Stamp, figures, together, reason)));
             if (answer is not JobAnswer.Recorded)
             {
                 return answer;

@@ -145,7 +145,9 @@ internal sealed class LineRun
 
         if (LineWords.After(LineWords.Heads, text) is "" && _job.Store is { } store)
         {
-            foreach (string shown in JobLinks.Lines(store, State).DefaultIfEmpty("No other head is linked with this one."))
+            foreach (
+                string shown in JobLinks.Lines(store, State).DefaultIfEmpty("No other head is linked with this one.")
+            )
             {
                 _printer.Line(shown);
             }

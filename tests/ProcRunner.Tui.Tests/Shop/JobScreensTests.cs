@@ -34,13 +34,13 @@ public sealed class JobScreensTests : IDisposable
     public void Without_its_index_the_list_still_names_the_heads_and_opens_them()
     {
         _bench.Open("1001", "Upper Field (invented)");
-        // A folder where the lock's file should be: the index can't be used, and nobody waits for it.
+        // A folder where the lock's file should be: the index can't be kept, and is made in memory.
         Directory.CreateDirectory(Path.Combine(_bench.Folder, "index.lock"));
 
         Desk desk = List();
 
         Assert.Contains("1001", See(desk), StringComparison.Ordinal);
-        Assert.Contains("index can't be used", See(desk), StringComparison.Ordinal);
+        Assert.Contains("Upper Field", See(desk), StringComparison.Ordinal);
         Assert.IsType<StandInRun>(desk.Type("1\n").Top);
     }
 
@@ -173,7 +173,7 @@ public sealed class JobScreensTests : IDisposable
         foreach (string text in new[] { "1001", "lower f", "g-77", "4711" })
         {
             Desk desk = List().Type($"/2\n{text}\n");
-            Assert.IsType<PickJobScreen>(desk.Top);
+            Assert.IsType<FoundScreen>(desk.Top);
             Assert.Contains("1001", See(desk), StringComparison.Ordinal);
             Assert.DoesNotContain("1002", See(desk), StringComparison.Ordinal);
         }

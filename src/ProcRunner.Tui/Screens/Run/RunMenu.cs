@@ -159,8 +159,7 @@ internal static class RunMenu
                                 work,
                                 "Released apart: why?",
                                 StockAnswers.Apart,
-                                (page, text) =>
-                                    page.Go(work.Took(work.Job.DecideHeads(together: false, text)), text)
+                                (page, text) => page.Go(work.Took(work.Job.DecideHeads(together: false, text)), text)
                             )
                         )
                 ),

@@ -19,7 +19,8 @@ internal sealed class ApartForm(ShopSession session, JobRun run) : FormScreen(se
     [
         new("Why")
         {
-            Hint = () => "Stands in the trail and the record, with who decided it. A number takes one of these; other words are typed.",
+            Hint = () =>
+                "Stands in the trail and the record, with who decided it. A number takes one of these; other words are typed.",
             Choices = () => StockAnswers.Apart,
         },
     ];
@@ -27,8 +28,7 @@ internal sealed class ApartForm(ShopSession session, JobRun run) : FormScreen(se
     /// <inheritdoc/>
     protected override string? Write()
     {
-        string? fault =
-            session.TakeOver(run) ?? ShopSession.FaultOf(run.DecideHeads(together: false, Fields[0].Text));
+        string? fault = session.TakeOver(run) ?? ShopSession.FaultOf(run.DecideHeads(together: false, Fields[0].Text));
         session.LeaveWord(fault is null ? "Written down: released apart." : "");
         return fault;
     }

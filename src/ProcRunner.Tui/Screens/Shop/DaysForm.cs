@@ -32,9 +32,7 @@ internal sealed class DaysForm : FormScreen
 
     /// <inheritdoc/>
     protected override Turn Done() =>
-        new Turn.Instead(
-            new FoundScreen(_session, _query with { From = Begin(_from, 0), Before = Begin(_to, 1) })
-        );
+        new Turn.Instead(new FoundScreen(_session, _query with { From = Begin(_from, 0), Before = Begin(_to, 1) }));
 
     private DateTimeOffset? Begin(Field field, int daysLater)
     {

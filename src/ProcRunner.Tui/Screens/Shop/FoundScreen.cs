@@ -114,7 +114,9 @@ internal sealed class FoundScreen : ListScreen
                     [
                         .. _query.Text.Length == 0
                             ? []
-                            : Fields.Select(f => MenuItem.Instead(f.Words, () => new FoundScreen(_session, Only(f.Field)))),
+                            : Fields.Select(f =>
+                                MenuItem.Instead(f.Words, () => new FoundScreen(_session, Only(f.Field)))
+                            ),
                         MenuItem.Instead("only some days", () => new DaysForm(_session, _query)),
                     ]
             )

@@ -97,7 +97,7 @@ internal sealed class JobListScreen : ListScreen
         : $"{_jobs[index].Customer}  ({_jobs[index].Bench})";
 
     /// <inheritdoc/>
-    protected override string SectionOf(int index) => 
+    protected override string SectionOf(int index) =>
         _jobs[index].State switch
         {
             "held" => "ON HOLD",

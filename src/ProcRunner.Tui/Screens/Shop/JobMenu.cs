@@ -36,7 +36,9 @@ internal static class JobMenu
 
         if (run.State.Earlier is not null || run.State.Linked.Count > 0)
         {
-            items.Add(MenuItem.Instead("beside the earlier job, or the other head", () => new LinksScreen(session, run)));
+            items.Add(
+                MenuItem.Instead("beside the earlier job, or the other head", () => new LinksScreen(session, run))
+            );
         }
 
         if (run.State.Standing == JobStanding.Open)

@@ -30,7 +30,16 @@ internal sealed class TrendScreen(ShopSession session, string name) : TextScreen
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        ["1 all", "2 by person", "3 gauge", "4 cutter", "5 head", _asFound ? "6 as built" : "6 as found", PageKeys, "0 back"];
+        [
+            "1 all",
+            "2 by person",
+            "3 gauge",
+            "4 cutter",
+            "5 head",
+            _asFound ? "6 as built" : "6 as found",
+            PageKeys,
+            "0 back",
+        ];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<TextLine> Lines(int width)
