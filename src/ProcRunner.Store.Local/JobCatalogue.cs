@@ -79,7 +79,7 @@ internal sealed class JobCatalogue
     /// <returns>The first of them, and how many there are.</returns>
     public (ImmutableArray<JobHit> Hits, int Count) Find(JobQuery query, int most)
     {
-        Dictionary<int, Match>? found = null;
+        JobMatches? found = null;
         if (query.Text.Trim() is { Length: > 0 } text)
         {
             found = Anywhere(text);
@@ -87,30 +87,43 @@ internal sealed class JobCatalogue
 
         foreach ((JobField field, string wanted) in query.In)
         {
-            Dictionary<int, Match> there = new();
-            Collect(there, wanted.Trim(), [field]);
-            found = found is null ? there : Both(found, there);
+            JobMatches there = Collect(wanted.Trim(), [field]);
+            found = found is null ? there : found.And(there);
         }
 
-        IEnumerable<KeyValuePair<int, Match>> all =
-            found ?? _places.Values.Select(place => KeyValuePair.Create(place, default(Match)));
-        List<(IndexedJob Job, Match Match)> hits = [];
-        foreach ((int place, Match match) in all)
+        // Of many thousands only the first are put in order.
+        PriorityQueue<int, (int Rank, long Last)> first = new(most + 1);
+        bool itself = found?.Places.Any(place => found[place].Rank == StampLikeness.Same && _jobs[place] is not null) == true;
+        int count = 0;
+        foreach (int place in found?.Places ?? (IEnumerable<int>)_places.Values)
         {
-            if (_jobs[place] is { } job && IsWithin(job, query))
+            JobMatch match = found?[place] ?? default;
+
+            // What is only like a stamp is noise beside the stamp itself.
+            if (_jobs[place] is not { } job || !IsWithin(job, query) || (itself && match.IsLike))
             {
-                hits.Add((job, match));
+                continue;
+            }
+
+            count++;
+            (int, long) order = (match.Rank, job.LastActivity.UtcTicks);
+            if (first.Count < most)
+            {
+                first.Enqueue(place, order);
+            }
+            else if (most > 0)
+            {
+                first.EnqueueDequeue(place, order);
             }
         }
 
-        // What is only like a stamp is noise beside the stamp itself.
-        if (hits.Exists(h => h.Match.Rank == StampLikeness.Same))
+        int[] places = new int[first.Count];
+        for (int i = places.Length - 1; i >= 0; i--)
         {
-            hits.RemoveAll(h => h.Match.IsLike);
+            places[i] = first.Dequeue();
         }
 
-        hits.Sort(static (a, b) => InOrder(a, b));
-        return ([.. hits.Take(most).Select(h => Hit(h.Job, h.Match))], hits.Count);
+        return ([.. places.Select(place => Hit(_jobs[place]!, found?[place] ?? default))], count);
     }
 
     /// <summary>The jobs that hold a part of exactly this number, and of this lot when one is given; whatever the case.</summary>
@@ -136,44 +149,32 @@ internal sealed class JobCatalogue
     private List<int> PlacesOf(JobField field, string text) =>
         _texts[(int)field].GetValueOrDefault(text.ToUpperInvariant(), []);
 
-    private static int InOrder((IndexedJob Job, Match Match) a, (IndexedJob Job, Match Match) b)
-    {
-        int byRank = b.Match.Rank.CompareTo(a.Match.Rank);
-        return byRank != 0 ? byRank : b.Job.LastActivity.CompareTo(a.Job.LastActivity);
-    }
-
     private static bool IsWithin(IndexedJob job, JobQuery query) =>
         (query.From is not { } from || job.LastActivity >= from)
         && (query.Before is not { } before || job.Opened < before);
 
-    private Dictionary<int, Match> Anywhere(string text)
+    private JobMatches Anywhere(string text)
     {
-        Dictionary<int, Match> whole = new();
-        Collect(whole, text, Fields);
+        JobMatches whole = Collect(text, Fields);
         string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words.Length == 1)
         {
             return whole;
         }
 
-        Dictionary<int, Match>? each = null;
+        JobMatches? each = null;
         foreach (string word in words)
         {
-            Dictionary<int, Match> one = new();
-            Collect(one, word, Fields);
-            each = each is null ? one : Both(each, one);
+            JobMatches one = Collect(word, Fields);
+            each = each is null ? one : each.And(one);
         }
 
-        foreach ((int place, Match match) in each!)
-        {
-            Keep(whole, place, match);
-        }
-
-        return whole;
+        return whole.Or(each!);
     }
 
-    private void Collect(Dictionary<int, Match> into, string text, IReadOnlyList<JobField> fields)
+    private JobMatches Collect(string text, IReadOnlyList<JobField> fields)
     {
+        JobMatches into = new(_jobs.Count);
         string wanted = text.ToUpperInvariant();
         foreach (JobField field in fields)
         {
@@ -191,16 +192,18 @@ internal sealed class JobCatalogue
                     continue;
                 }
 
-                Match match = new(field, RankOf(field, there, wanted, at), there);
+                JobMatch match = new(field, RankOf(field, there, wanted, at), there);
                 foreach (int place in places)
                 {
-                    Keep(into, place, match);
+                    into.Add(place, match);
                 }
             }
         }
+
+        return into;
     }
 
-    private void CollectStamps(Dictionary<int, Match> into, string wanted)
+    private void CollectStamps(JobMatches into, string wanted)
     {
         string folded = StampLikeness.Fold(wanted);
         for (int place = 0; place < _stamps.Count; place++)
@@ -208,7 +211,7 @@ internal sealed class JobCatalogue
             int rank = StampLikeness.Of(_stamps[place], _folded[place], wanted, folded);
             if (rank > 0)
             {
-                Keep(into, place, new(JobField.Stamp, rank, _stamps[place]));
+                into.Add(place, new(JobField.Stamp, rank, _stamps[place]));
             }
         }
     }
@@ -230,30 +233,7 @@ internal sealed class JobCatalogue
             : best - 16;
     }
 
-    private static void Keep(Dictionary<int, Match> into, int place, Match match)
-    {
-        ref Match there = ref CollectionsMarshal.GetValueRefOrAddDefault(into, place, out bool known);
-        if (!known || there.Rank < match.Rank)
-        {
-            there = match;
-        }
-    }
-
-    private static Dictionary<int, Match> Both(Dictionary<int, Match> a, Dictionary<int, Match> b)
-    {
-        Dictionary<int, Match> both = new(Math.Min(a.Count, b.Count));
-        foreach ((int place, Match first) in a)
-        {
-            if (b.TryGetValue(place, out Match second))
-            {
-                both.Add(place, first.Rank >= second.Rank ? first : second);
-            }
-        }
-
-        return both;
-    }
-
-    private static JobHit Hit(IndexedJob job, Match match)
+    private static JobHit Hit(IndexedJob job, JobMatch match)
     {
         if (match.Rank == 0)
         {
@@ -320,9 +300,4 @@ internal sealed class JobCatalogue
     }
 
     private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
-
-    private readonly record struct Match(JobField Field, int Rank, string Text)
-    {
-        public bool IsLike => Field == JobField.Stamp && Rank is > 0 and <= StampLikeness.Folded;
-    }
 }

@@ -12,7 +12,7 @@ public static class RunChart
 
     /// <summary>What the marks mean.</summary>
     public const string Legend =
-        "o reading   X out of spec   @ outside control limits   --- spec limit   ... control limit";
+        "o reading   X out of spec   @ outside control   --- limit   ... control limit";
 
     /// <summary>The chart of a group; of more readings than there are columns, the last.</summary>
     /// <param name="trend">The history.</param>

@@ -15,6 +15,9 @@ public sealed class Trend
     /// <summary>Fewer readings give limits that are only a first guess (common practice, no source).</summary>
     public const int Steady = 20;
 
+    private const int MostExact = 2000;
+    private const decimal MostPlain = 1e12m;
+
     private Trend(Unit unit, int digits, bool fromAim, int leftOut, IReadOnlyList<TrendGroup> groups)
     {
         (Unit, Digits, IsFromAim, LeftOut, Groups) = (unit, digits, fromAim, leftOut, groups);
@@ -47,7 +50,7 @@ public sealed class Trend
         }
 
         Unit unit = all.GroupBy(r => r.Value.Unit).MaxBy(g => g.Count())!.Key;
-        TrendReading[] alike = [.. all.Where(r => r.Value.Dimension == unit.Dimension)];
+        TrendReading[] alike = [.. all.Where(r => r.Value.Dimension == unit.Dimension).Select(Sound)];
         int digits = alike.Where(r => r.Value.Unit == unit).Max(r => r.Value.Value.Scale);
         bool fromAim = alike.Select(r => r.Aim is { } aim ? In(aim, unit) : (double?)null).Distinct().Count() > 1;
         return new(
@@ -73,6 +76,20 @@ public sealed class Trend
             reading.Aim is { } aim ? In(aim, Unit) - zero : null,
             reading.High is { } high ? In(high, Unit) - zero : null
         );
+    }
+
+    // A limit that measures something else than its reading is none.
+    private static TrendReading Sound(TrendReading reading)
+    {
+        bool Fits(Quantity? limit) => limit is not { } some || some.Dimension == reading.Value.Dimension;
+        return Fits(reading.Low) && Fits(reading.Aim) && Fits(reading.High)
+            ? reading
+            : reading with
+            {
+                Low = null,
+                Aim = null,
+                High = null,
+            };
     }
 
     private static string NameOf(TrendReading reading, TrendBy by) =>
@@ -101,33 +118,68 @@ public sealed class Trend
             .GroupBy(r => new Window(r.Kind, r.Aim is not null, FromAim(r.Low, r, unit), FromAim(r.High, r, unit)))
             .OrderBy(g => g.Key.Kind, StringComparer.Ordinal)
             .ThenByDescending(g => g.Count())
-            .Select(g => Capable(g.Key, [.. g.Select(r => FromAim(r.Value, r, unit)!.Value)]));
+            .Select(g => Capable(g.Key, [.. g], unit));
 
-    private static KindCapability Capable(Window window, Rational[] off)
+    private static KindCapability Capable(Window window, TrendReading[] readings, Unit unit)
     {
-        double? low = window.Low?.ToDouble();
-        double? high = window.High?.ToDouble();
-        if (!Univariate.Of(off).TryGet(out Univariate? found, out _))
-        {
-            return new(window.Kind, off.Length, off[0].ToDouble(), 0, low, high, window.IsFromAim, null);
-        }
-
+        (double mean, double deviation) = Spread(readings, unit);
         Capability? capability =
-            off.Length >= Least
-            && ShopMath.Capability.Of(found.Mean, found.Deviation, low, high).TryGet(out Capability? known, out _)
+            readings.Length >= Least
+            && Capability.Of(mean, deviation, window.Low, window.High).TryGet(out Capability? known, out _)
                 ? known
                 : null;
-        return new(window.Kind, off.Length, found.Mean, found.Deviation, low, high, window.IsFromAim, capability);
+        return new(
+            window.Kind,
+            readings.Length,
+            mean,
+            deviation,
+            window.Low,
+            window.High,
+            window.IsFromAim,
+            capability
+        );
     }
 
-    private static Rational? FromAim(Quantity? quantity, TrendReading reading, Unit unit) =>
-        quantity is { } some && some.Dimension == unit.Dimension
-            ? Exact.Of(some).In(unit) - (reading.Aim is { } aim ? Exact.Of(aim).In(unit) : Rational.Zero)
-            : null;
+    // Exact ratios lose no digit, and take too long for a hundred thousand readings: there the mean is taken first and the
+    // deviations from it after, in doubles.
+    private static (double Mean, double Deviation) Spread(TrendReading[] readings, Unit unit)
+    {
+        if (
+            readings.Length <= MostExact
+            && Univariate.Of([.. readings.Select(r => ExactFromAim(r.Value, r, unit))]).TryGet(out Univariate? found, out _)
+        )
+        {
+            return (found.Mean, found.Deviation);
+        }
 
-    private static double In(Quantity quantity, Unit unit) => Exact.Of(quantity).In(unit).ToDouble();
+        double[] off = [.. readings.Select(r => FromAim(r.Value, r, unit)!.Value)];
+        double mean = off.Average();
+        return (mean, off.Length < 2 ? 0 : Math.Sqrt(off.Sum(one => (one - mean) * (one - mean)) / (off.Length - 1)));
+    }
+
+    private static double? FromAim(Quantity? quantity, TrendReading reading, Unit unit)
+    {
+        if (quantity is not { } some || some.Dimension != unit.Dimension)
+        {
+            return null;
+        }
+
+        decimal zero = reading.Aim?.Value ?? 0;
+        bool plain =
+            some.Unit == unit
+            && (reading.Aim is null || reading.Aim.Value.Unit == unit)
+            && Math.Abs(some.Value) < MostPlain
+            && Math.Abs(zero) < MostPlain;
+        return plain ? (double)(some.Value - zero) : ExactFromAim(some, reading, unit).ToDouble();
+    }
+
+    private static Rational ExactFromAim(Quantity quantity, TrendReading reading, Unit unit) =>
+        Exact.Of(quantity).In(unit) - (reading.Aim is { } aim ? Exact.Of(aim).In(unit) : Rational.Zero);
+
+    private static double In(Quantity quantity, Unit unit) =>
+        quantity.Unit == unit ? (double)quantity.Value : Exact.Of(quantity).In(unit).ToDouble();
 
     private static double Aim(TrendReading reading, Unit unit) => reading.Aim is { } aim ? In(aim, unit) : 0;
 
-    private readonly record struct Window(string Kind, bool IsFromAim, Rational? Low, Rational? High);
+    private readonly record struct Window(string Kind, bool IsFromAim, double? Low, double? High);
 }

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using ProcRunner.People;
-using ProcRunner.Runs;
-using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Shell;

@@ -35,16 +35,8 @@ internal static class OpenVerb
         Option<string> customer = Words("--customer", "whose head it is");
         Option<string> complaint = Words("--complaint", "what the customer complains of");
         Option<string> earlier = Words("--earlier", "what is known of earlier work");
-        Option<string?> comeback = new("--comeback-of")
-        {
-            Description = "the stamp of the earlier job on this head",
-            HelpName = "stamp",
-        };
-        Option<string?> linked = new("--linked-with")
-        {
-            Description = "the stamp of another head of the same engine",
-            HelpName = "stamp",
-        };
+        Option<string?> comeback = Stamp("--comeback-of", "the stamp of the earlier job on this head");
+        Option<string?> linked = Stamp("--linked-with", "the stamp of another head of the same engine");
         Option<string?> by = ByOption.Create("id of the person who takes the head in");
         Command verb = new("open", "open a job")
         {
@@ -77,6 +69,9 @@ internal static class OpenVerb
         );
         return verb;
     }
+
+    private static Option<string?> Stamp(string name, string description) =>
+        new(name) { Description = description, HelpName = "stamp" };
 
     private static Option<string> Words(string name, string description) =>
         new(name) { Description = description, HelpName = "words" };

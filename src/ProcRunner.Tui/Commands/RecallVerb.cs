@@ -82,7 +82,7 @@ internal static class RecallVerb
         }
     }
 
-    private static Json Held(IndexedJob job, string number, string? lot) =>
+    private static Json.Map Held(IndexedJob job, string number, string? lot) =>
         Json.MapOf([
             .. JobListing.Json(job).Items.Select(i => (i.Key, i.Value)),
             (
@@ -129,7 +129,7 @@ internal static class RecallVerb
         return readings.IsEmpty ? Status.No : Status.Done;
     }
 
-    private static Json Taken(IndexedJob job, IndexedReading reading) =>
+    private static Json.Map Taken(IndexedJob job, IndexedReading reading) =>
         Json.MapOf(
             ("stamp", new Json.Text(job.Stamp)),
             ("state", new Json.Text(job.State)),

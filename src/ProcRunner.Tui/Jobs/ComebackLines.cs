@@ -1,7 +1,6 @@
 using System.Globalization;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
-using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Jobs;
 
@@ -9,6 +8,11 @@ namespace ProcRunner.Tui.Jobs;
 internal static class ComebackLines
 {
     private const int MostNear = 3;
+
+    // Left-aligned; together with a window they fit 78 columns.
+    private const int PositionWidth = -5;
+    private const int NameWidth = -19;
+    private const int ValueWidth = -11;
 
     /// <summary>The lines.</summary>
     /// <param name="earlier">The earlier job's stamp.</param>
@@ -30,12 +34,12 @@ internal static class ComebackLines
             }
         }
 
-        int name = Math.Max("reading".Length, comeback.Rows.Select(r => r.Name.Length).DefaultIfEmpty().Max());
         yield return "";
-        yield return $"{"", -6}{"reading".PadRight(name)}  {"as built", -13}{"as found", -13}{"change", -13}built to";
+        yield return $"{"", PositionWidth}{"reading", NameWidth}{"as built", ValueWidth}{"as found", ValueWidth}{"change", ValueWidth}built to";
         foreach (Comeback.Row row in comeback.Rows)
         {
-            yield return $"{row.Position, -6}{row.Name.PadRight(name)}  {Shown(row.Built), -13}{Shown(row.Found), -13}{Signed(row.Wear), -13}{LineWording.Window(row.Limits)}{(row.IsPast ? "  PAST ITS LIMIT" : "")}".TrimEnd();
+            string name = row.Name.Length < -NameWidth ? row.Name : row.Name[..(-NameWidth - 4)] + "...";
+            yield return $"{row.Position, PositionWidth}{name, NameWidth}{Shown(row.Built), ValueWidth}{Shown(row.Found), ValueWidth}{Signed(row.Wear), ValueWidth}{Window(row.Limits)}{(row.IsPast ? " PAST" : "")}".TrimEnd();
         }
 
         yield return "";
@@ -61,6 +65,17 @@ internal static class ComebackLines
 
     private static string Part(RunState built, RunEvent.PartFitted part) =>
         $"  {built.Plan.PositionName(part.At.Position), -5} {part.Part} {part.Number}, lot {part.Lot}";
+
+    private static string Window(Judgement limits) =>
+        limits switch
+        {
+            { Low: { } low, High: { } high } => $"{Figure(low)} to {Figure(high)}",
+            { High: { } high } => $"at most {Figure(high)}",
+            { Low: { } low } => $"at least {Figure(low)}",
+            _ => "",
+        };
+
+    private static string Figure(Quantity quantity) => quantity.Value.ToString(CultureInfo.InvariantCulture);
 
     private static string Shown(Quantity? value) => value?.ToString() ?? "not yet";
 

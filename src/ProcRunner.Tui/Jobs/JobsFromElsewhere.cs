@@ -1,5 +1,4 @@
 using ProcRunner.Store.Local;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Jobs;
 

@@ -1,5 +1,4 @@
 using ProcRunner.Runs;
-using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
 

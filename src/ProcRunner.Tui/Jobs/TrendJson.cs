@@ -1,6 +1,5 @@
 using System.Globalization;
 using ProcRunner.Records.History;
-using ProcRunner.ShopMath;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Jobs;
