@@ -93,7 +93,8 @@ internal sealed class JobCatalogue
 
         // Of many thousands only the first are put in order.
         PriorityQueue<int, (int Rank, long Last)> first = new(most + 1);
-        bool itself = found?.Places.Any(place => found[place].Rank == StampLikeness.Same && _jobs[place] is not null) == true;
+        bool itself =
+            found?.Places.Any(place => found[place].Rank == StampLikeness.Same && _jobs[place] is not null) == true;
         int count = 0;
         foreach (int place in found?.Places ?? (IEnumerable<int>)_places.Values)
         {

@@ -37,7 +37,8 @@ public abstract record StoreOpening
     public sealed record AlreadyThere : StoreOpening
     {
         /// <inheritdoc/>
-        public override string InWords() => "There is a store in this folder already.";
+        public override string InWords() =>
+            "There is a store, or something else, in this folder already: a new store needs a folder of its own.";
     }
 
     /// <summary>The store's format isn't one that this program knows.</summary>

@@ -67,6 +67,24 @@ internal sealed record StorePaths(string Root)
         return TrailCheck.Summarise(file, of);
     }
 
+    /// <summary>True when there is nothing in the folder but what a founding that was cut off leaves.</summary>
+    public bool IsFree()
+    {
+        string[] left =
+        [
+            Lock,
+            Holder,
+            Book,
+            Jobs,
+            Texts,
+            Book + Temporary,
+            Format + Temporary,
+            Path.Combine(Root, "lost+found"),
+        ];
+        return !Directory.Exists(Root)
+            || (Directory.EnumerateFileSystemEntries(Root).All(left.Contains) && !JobIds().Any());
+    }
+
     /// <summary>How a file is named in the shop book: from the root, with forward slashes.</summary>
     public string Relative(string path) => Path.GetRelativePath(Root, path).Replace('\\', '/');
 }

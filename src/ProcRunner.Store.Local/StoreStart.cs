@@ -51,7 +51,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
             return StoreFormat.Check(paths);
         }
 
-        if (File.Exists(paths.Format) || paths.JobIds().Any())
+        if (!paths.IsFree())
         {
             return new StoreOpening.AlreadyThere();
         }
@@ -118,15 +118,28 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         WholeFile.Put(disk, paths.Format, StoreFormat.Bytes);
     }
 
+    // What a program that was killed had written but not flushed is there and will be taken as recorded: from now on it must
+    // stay. And what a flush that failed left in the system's cache isn't on the medium, though it can be read and flushed
+    // as if it were: the cache is dropped first.
+    private void Settle(string path)
+    {
+        using FileStream file = disk.Open(path, FileMode.Open);
+        disk.Flush(file);
+        disk.Forget(file);
+    }
+
     private void RemoveUnfinished()
     {
+        Folders.FlushName(disk, paths.Root);
         foreach (string folder in (string[])[paths.Root, paths.Jobs, paths.Texts])
         {
             Folders.Make(disk, folder);
             foreach (string file in Directory.GetFiles(folder, "*" + StorePaths.Temporary))
             {
-                File.Delete(file);
+                disk.Delete(file);
             }
+
+            disk.FlushFolder(folder);
         }
     }
 
@@ -137,6 +150,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
             return (null, ShopState.Empty, new TrailVerdict.Broken(1, TrailFault.Empty, 0));
         }
 
+        Settle(paths.Book);
         TrailSummary summary = _tornTails.Mend(JobId.Shop, paths.Summarise(JobId.Shop));
         if (summary.Verdict is TrailVerdict.Broken)
         {
@@ -202,6 +216,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
 
     private IEnumerable<ShopEvent> CatchUp(string id, ShopJob? job)
     {
+        Settle(paths.Trail(id));
         TrailSummary trail = _tornTails.Mend(id, paths.Summarise(id));
         List<StoreFinding> broken =
             trail.Verdict is TrailVerdict.Broken fault ? [new(id, true, fault.Entry, fault.InWords())]

@@ -5,5 +5,6 @@ RootCommand root = new("Long runs of the built program: killed again and again; 
 {
     KillsCommand.Create(),
     NativeCommand.Create(),
+    OpeningCommand.Create(),
 };
 return root.Parse(args).Invoke();

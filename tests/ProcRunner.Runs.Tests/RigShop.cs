@@ -23,6 +23,10 @@ internal static class RigShop
     /// <summary>The shop; keys behind one round of PBKDF2, for speed.</summary>
     public static ShopState State { get; } = Make();
 
+    /// <summary>The same shop with gauges whose dials turn over every 0.025 in.</summary>
+    public static ShopState WithTurns { get; } =
+        State.Gauges.Values.Aggregate(State, (shop, gauge) => shop.With(gauge with { Turn = Q("0.025 in") }));
+
     public static string PinOf(string person) => person is Lead or Gone ? LeadPin : Pin;
 
     public static Gauge Gauge(string kind, string uncertainty, string? until = null) =>

@@ -47,8 +47,8 @@ internal static class SmallWork
           thickness: {of: head, measured-in: length, gauge: micrometer, rests-on: [deck], why: too thin cracks}
           planned skim: {of: head, measured-in: length, why: seats are cut deeper by it}
           skim taken: {of: head, measured-in: length, gauge: indicator, why: it shifts every depth}
-          guide bore: {of: position, measured-in: length, places: [top, bottom], gauge: bore, rests-on: [guide], why: loose guides rock}
-          stem: {of: position, measured-in: length, gauge: micrometer, rests-on: [valve], why: half the clearance}
+          guide bore: {of: position, measured-in: length, places: [top, bottom], gauge: bore, rests-on: [guide], wears: larger, why: loose guides rock}
+          stem: {of: position, measured-in: length, gauge: micrometer, rests-on: [valve], wears: smaller, why: half the clearance}
           recession: {of: position, measured-in: length, places: [front, rear], takes: deepest, gauge: depth, rests-on: [deck, guide, seat, valve], why: compression}
           runout: {of: position, measured-in: length, gauge: indicator, rests-on: [guide, seat], why: bends the valve}
           stem height: {of: position, measured-in: length, gauge: caliper, rests-on: [guide, seat, valve], why: the rocker}

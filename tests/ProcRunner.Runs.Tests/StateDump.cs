@@ -29,6 +29,13 @@ internal static class StateDump
             Line(text, state.Plan.NameOf(at), state.Find(at));
         }
 
+        return text.Append(OfValues(state)).ToString();
+    }
+
+    /// <summary>Every characteristic's value alone.</summary>
+    public static string OfValues(RunState state)
+    {
+        StringBuilder text = new();
         for (int c = 0; c < state.Plan.Procedure.Characteristics.Count; c++)
         {
             for (int position = At.Head; position < state.Plan.Positions.Count; position++)

@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
@@ -51,6 +52,24 @@ public sealed class StoreOpeningTests
         File.WriteAllText(folder.Paths.Format, """{"format":2,"store":"procrunner"}""");
         Assert.IsType<StoreOpening.UnknownFormat>(folder.TryOpen());
         Assert.IsType<StoreOpening.UnknownFormat>(StoreReader.Open(folder.Root).Fault);
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void A_folder_with_other_things_in_it_is_left_as_it_is()
+    {
+        using var folder = new StoreInFolder();
+        const UnixFileMode ForAll = Disk.OwnerFolder | UnixFileMode.OtherRead | UnixFileMode.OtherExecute;
+        Directory.CreateDirectory(folder.Root, ForAll);
+        File.WriteAllText(Path.Combine(folder.Root, "letter.txt"), "mine");
+
+        Assert.IsType<StoreOpening.AlreadyThere>(folder.TryFound());
+        Assert.Equal(["letter.txt"], Directory.GetFileSystemEntries(folder.Root).Select(Path.GetFileName));
+        Assert.Equal(ForAll, File.GetUnixFileMode(folder.Root));
+
+        File.Delete(Path.Combine(folder.Root, "letter.txt"));
+        Assert.IsType<StoreOpening.Opened>(folder.TryFound()).Store.Dispose();
+        Assert.Equal(Disk.OwnerFolder, File.GetUnixFileMode(folder.Root));
     }
 
     [Fact]

@@ -55,6 +55,18 @@ internal sealed record ProblemCase(string Code, CaseOf Of, string Old, string Ne
             "{aim: 3.940"
         ),
         new("PR-H09", CaseOf.Head, "  E:\n", "  X:\n", "X:"),
+        new("PR-Y10", CaseOf.Procedure, "rests-on: [deck]", "doubt: {swapped: 5 lbf}, rests-on: [deck]", "5 lbf"),
+        new("PR-Y10", CaseOf.Procedure, "rests-on: [deck]", "doubt: {swapped: 0 in}, rests-on: [deck]", "0 in}"),
+        new("PR-Y06", CaseOf.Procedure, "rests-on: [deck]", "doubt: {guess: no}, rests-on: [deck]", "guess"),
+        new("PR-Y09", CaseOf.Procedure, "rests-on: [deck]", "doubt: perhaps, rests-on: [deck]", "perhaps"),
+        new("PR-Y09", CaseOf.Procedure, "rests-on: [deck]", "wears: thinner, rests-on: [deck]", "thinner"),
+        new(
+            "PR-P10",
+            CaseOf.Procedure,
+            "window: stem clearance}",
+            "window: stem clearance, selects: [{up-to: 0.001 in, gives: 1 in}, {over: 0.002 in, gives: 2 in}]}",
+            "{over: 0.002"
+        ),
         new("PR-P01", CaseOf.Procedure, "- measure: bore", "- measure: boar", "boar"),
         new("PR-P01", CaseOf.Procedure, "rests-on: [deck]", "rests-on: [dekc]", "dekc"),
         new("PR-P01", CaseOf.Procedure, "back-to: seat", "back-to: seta", "seta"),

@@ -40,6 +40,7 @@ public static class ProblemCodes
         ("PR-P07", "a value is used before any step takes it"),
         ("PR-P08", "the procedure has no release, or something stands after it"),
         ("PR-P09", "a reading is taken but no sign-off covers it"),
+        ("PR-P10", "a selection table has a gap or an overlap, so that a value has no answer or two"),
         ("PR-F01", "a formula can't be read"),
         ("PR-F02", "a formula's units don't balance"),
         ("PR-F03", "a formula uses a name or function that isn't known"),

@@ -32,6 +32,12 @@ public sealed record Characteristic
     /// <summary>Data and characteristics which, when they move, make its value stale.</summary>
     public IReadOnlyList<string> RestsOn { get; init; } = [];
 
+    /// <summary>Which way it goes as the part wears.</summary>
+    public Wear Wears { get; init; }
+
+    /// <summary>Which questions its readings can raise.</summary>
+    public DoubtRules Doubts { get; init; } = DoubtRules.Usual;
+
     /// <summary>Why the value matters, shown when it is refused.</summary>
     public string Why { get; init; } = "";
 

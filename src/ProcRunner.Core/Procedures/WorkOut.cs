@@ -6,4 +6,5 @@ namespace ProcRunner.Procedures;
 /// <param name="Name">The characteristic it gives.</param>
 /// <param name="Formula">How.</param>
 /// <param name="Window">What it is judged against.</param>
-public sealed record WorkOut(string Name, Formula Formula, Window Window);
+/// <param name="Selects">The table in which the formula's value selects what counts; null: the formula's value counts.</param>
+public sealed record WorkOut(string Name, Formula Formula, Window Window, SelectionTable? Selects = null);

@@ -143,14 +143,16 @@ internal static class CutDecider
 
     private static Decision Judge(Deciding on, At at, StepWork.Cut cut, CutProgress? progress, string text, bool again)
     {
-        switch (ReadingTaker.Read(on, at, cut.Taking, text))
+        (Exact? predicted, Exact? within) = Prediction(on, at, cut, progress);
+        Exact? expected = predicted ?? Unmoved(progress);
+        switch (ReadingTaker.Read(on, at, cut.Taking, text, expected))
         {
             case ReadingResult.Questioned questioned:
                 return Deciding.Yes(questioned.Question);
             case ReadingResult.Refused refused:
                 return refused.Why;
             case ReadingResult.Taken taken:
-                TakenReading reading = Predicted(on, at, cut, progress, taken.Reading);
+                TakenReading reading = Predicted(taken.Reading, predicted, within);
                 reading = Shortened(on, at, cut, reading);
                 bool rezero = reading.Disagrees || (again && reading.Judgement.Verdict == Verdict.Short);
                 RunEvent.WentStale? zeroLost =
@@ -172,24 +174,28 @@ internal static class CutDecider
         }
     }
 
-    private static TakenReading Predicted(
+    // With nothing cut since, the last reading is to be expected again.
+    private static Exact? Unmoved(CutProgress? progress) =>
+        progress is not null && progress.Travel == progress.TravelAtReading ? Exact.Of(progress.Reading) : null;
+
+    // What the readout gives after a cut, and how far a reading may be off it; nothing when nothing was cut since the last.
+    private static (Exact? Predicted, Exact? Within) Prediction(
         Deciding on,
         At at,
         StepWork.Cut cut,
-        CutProgress? progress,
-        TakenReading reading
+        CutProgress? progress
     )
     {
         bool comparable = progress is not null && progress.Travel != progress.TravelAtReading;
         if (progress is null || !comparable || Targets.IsBaseStale(on.State, at))
         {
-            return reading;
+            return (null, null);
         }
 
         (CutOutlook? outlook, _) = Targets.For(on.State, on.Shop, at, progress);
         if (outlook is null)
         {
-            return reading;
+            return (null, null);
         }
 
         Exact predicted = outlook.Maths.DepthAfter(
@@ -199,13 +205,17 @@ internal static class CutDecider
         Exact? within = cut.AgreeWithin is { } formula
             ? LimitFinder.Work(on.State, formula, at.Position).Amount
             : Targets.Uncertainty(on.State, on.Shop, cut, outlook.Maths);
-        Rational apart = (Exact.Of(reading.Value).Value - predicted.Value).Abs();
-        return reading with
-        {
-            Predicted = Show.In(predicted, reading.Value.Unit),
-            Disagrees = within is { } most && apart > most.Value,
-        };
+        return (predicted, within);
     }
+
+    private static TakenReading Predicted(TakenReading reading, Exact? predicted, Exact? within) =>
+        predicted is { } expected
+            ? reading with
+            {
+                Predicted = Show.In(expected, reading.Value.Unit),
+                Disagrees = within is { } most && (Exact.Of(reading.Value).Value - expected.Value).Abs() > most.Value,
+            }
+            : reading;
 
     // Under the low limit with metal still to go isn't out of spec; nor is a cut done while more than a step is left.
     private static TakenReading Shortened(Deciding on, At at, StepWork.Cut cut, TakenReading reading)

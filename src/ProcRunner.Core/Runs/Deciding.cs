@@ -19,6 +19,9 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
     /// <summary>True when the entry takes the place of the last one at its step rather than being a new one.</summary>
     public bool Corrects { get; init; }
 
+    /// <summary>On a practice job alone: the word that stands for a signature; null: signatures.</summary>
+    public string? PracticeMark { get; init; }
+
     public Outlook Outlook => _outlook ??= new Outlook(State);
 
     public Step StepOf(At at) => Plan.Steps[at.Step];

@@ -55,6 +55,15 @@ public sealed class Outlook
         && ViewOf(at) is not StepView.Done
         && (record.Stale || _askers.StaleGiven(at).Any());
 
+    /// <summary>
+    /// The step that takes a stale value again. Null when the value isn't stale, or when nothing takes it again: it tells how
+    /// the head came and stays as it is.
+    /// </summary>
+    /// <param name="characteristic">The characteristic's index.</param>
+    /// <param name="position">The position, or <see cref="At.Head"/>.</param>
+    public At? WhoTakesAgain(int characteristic, int position) =>
+        _askers.Of(characteristic, position) is { } step ? new At(step, position) : null;
+
     /// <summary>Why a step waits, in words: what comes before it.</summary>
     public string WaitsFor(At at)
     {

@@ -1,5 +1,6 @@
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
+using ProcRunner.Runs.Doubts;
 using ProcRunner.Shop;
 
 namespace ProcRunner.Runs;
@@ -8,7 +9,12 @@ namespace ProcRunner.Runs;
 internal static class ReadingTaker
 {
     /// <summary>Reads an entry for a step at a position.</summary>
-    public static ReadingResult Read(Deciding on, At at, Taking taking, string text)
+    /// <param name="on">The run and the shop.</param>
+    /// <param name="at">The step.</param>
+    /// <param name="taking">What it takes.</param>
+    /// <param name="text">What was typed.</param>
+    /// <param name="predicted">At a cut, what the readout gives; null elsewhere.</param>
+    public static ReadingResult Read(Deciding on, At at, Taking taking, string text, Exact? predicted = null)
     {
         Characteristic characteristic = on.Plan.Procedure.Characteristics[
             on.Plan.CharacteristicIndex(taking.Characteristic)
@@ -45,10 +51,32 @@ internal static class ReadingTaker
                 new RunEvent.EntryQuestioned(at, text, q.Why, q.Meanings)
             ),
             EntryResult.Unreadable bad => Refused($"Read {bad.WhatWasRead}; expected {bad.Expected}.", bad.WhatToDo),
-            EntryResult.Taken taken => Judge(on, at, taking, characteristic, limits, taken, gauge, chosen),
+            EntryResult.Taken taken => Doubted(
+                Judge(on, at, taking, characteristic, limits, taken, gauge, chosen),
+                reading => new Seen
+                {
+                    On = on,
+                    At = at,
+                    Of = characteristic,
+                    Limits = limits,
+                    Reading = reading,
+                    Gauge = gauge,
+                    Predicted = predicted,
+                },
+                before => EntryText.Parse(before, field)
+            ),
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }
+
+    private static ReadingResult Doubted(
+        ReadingResult result,
+        Func<TakenReading, Seen> seen,
+        Func<string, EntryResult> parse
+    ) =>
+        result is ReadingResult.Taken taken && ReadingDoubts.Of(seen(taken.Reading), parse) is { } question
+            ? new ReadingResult.Questioned(question)
+            : result;
 
     private static ReadingResult Judge(
         Deciding on,
@@ -96,6 +124,10 @@ internal static class ReadingTaker
         return notYet.Length > 0 ? Refused(notYet) : new ReadingResult.Taken(reading with { Worked = worked }, chosen);
     }
 
+    // How far over its limit a value that is only recorded may be before it looks like a slip of the point: parts come worn,
+    // so three times further than one that is judged. Common practice, no source.
+    private static readonly Rational Worn = Rational.FromInteger(3);
+
     // A window open at one end is closed with the head spec's own limit of that name, so that a lost point shows there too.
     // Limits worked out from readings can cross: then nothing passes, and there is nothing to expect either.
     private static FieldHint Field(RunState state, Characteristic characteristic, At at, int places, Limits limits)
@@ -103,10 +135,14 @@ internal static class ReadingTaker
         Unit unit = characteristic.UnitOn(state.Plan.Head);
         (Quantity? specLow, _, Quantity? specHigh) = LimitFinder.Figures(state, characteristic.Name, at.Position);
         Quantity? low = Hint(limits.Low, unit) ?? Hint(limits.High is null ? null : ExactOf(specLow), unit);
-        Quantity? high = Hint(limits.High, unit) ?? Hint(limits.Low is null ? null : ExactOf(specHigh), unit);
+        Quantity? high =
+            Hint(limits.High, unit) ?? Hint(limits.Low is null ? Farthest(specHigh) : ExactOf(specHigh), unit);
         bool crossed = low is { } from && high is { } to && from.CompareTo(to) > 0;
         return crossed ? new FieldHint(unit, places, places) : new FieldHint(unit, places, places, low, high);
     }
+
+    private static Exact? Farthest(Quantity? high) =>
+        high is { Value: > 0 } end ? new Exact(Exact.Of(end).Value * Worn, end.Dimension) : null;
 
     private static Exact? ExactOf(Quantity? quantity) => quantity is { } value ? Exact.Of(value) : null;
 

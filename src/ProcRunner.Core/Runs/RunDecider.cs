@@ -14,7 +14,19 @@ public static class RunDecider
     public const int LongestText = 4_000;
 
     /// <summary>Decides.</summary>
-    public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment)
+    public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment) =>
+        Decide(state, shop, command, moment, signs: null);
+
+    /// <summary>
+    /// Decides on a practice job whose marks are words instead of signatures: a rehearsal signs thousands of times, and a
+    /// practice mark is worth nothing either way. On any other job this decides as without it.
+    /// </summary>
+    /// <param name="state">The run.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="command">What is wanted.</param>
+    /// <param name="moment">When and by whom.</param>
+    /// <param name="signs">The word that stands for a signature; null: signatures.</param>
+    public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment, string? signs)
     {
         command = Cleaned(command);
         if (Texts(command).FirstOrDefault(t => t.Length > LongestText) is { } text)
@@ -22,7 +34,7 @@ public static class RunDecider
             return TooLong(text.Length);
         }
 
-        Deciding on = new(state, shop, moment);
+        Deciding on = new(state, shop, moment) { PracticeMark = state.Job is { Practice: true } ? signs : null };
         if (command is RunCommand.OpenJob open)
         {
             return state.Job is null
@@ -83,7 +95,7 @@ public static class RunDecider
         {
             RunCommand.Enter enter => EntryDecider.Enter(on, at, enter.Text),
             RunCommand.Correct correct => EntryDecider.Correct(
-                new Deciding(on.State, on.Shop, on.Moment) { Corrects = true },
+                new Deciding(on.State, on.Shop, on.Moment) { Corrects = true, PracticeMark = on.PracticeMark },
                 correct
             ),
             RunCommand.LiftToMeasure => Lift(on, at),

@@ -18,7 +18,15 @@ public abstract record RunEvent
     public sealed record ReadingTaken(At At, TakenReading Reading) : RunEvent;
 
     /// <summary>An entry was questioned rather than taken; it is kept here.</summary>
-    public sealed record EntryQuestioned(At At, string Typed, string Why, IReadOnlyList<string> Meanings) : RunEvent;
+    /// <param name="At">The step.</param>
+    /// <param name="Typed">What was typed.</param>
+    /// <param name="Why">What is doubtful.</param>
+    /// <param name="Meanings">What it can mean; none when it is clear and the reading itself is doubtful.</param>
+    public sealed record EntryQuestioned(At At, string Typed, string Why, IReadOnlyList<string> Meanings) : RunEvent
+    {
+        /// <summary>True when a second reading answers it rather than a choice among meanings.</summary>
+        public bool IsOfReading => Meanings.Count == 0;
+    }
 
     /// <summary>An inspection found something.</summary>
     public sealed record FindingNoted(At At, string Finding, bool Good) : RunEvent;

@@ -113,7 +113,7 @@ public sealed class RunState
                 Apply(taken);
                 break;
             case RunEvent.EntryQuestioned questioned:
-                Touch(questioned.At).Question = questioned;
+                Touch(questioned.At).IsAsked(questioned);
                 break;
             case RunEvent.FindingNoted finding:
                 Apply(finding);
@@ -230,7 +230,7 @@ public sealed class RunState
         TakenReading reading = taken.Reading;
         StepRecord record = Touch(taken.At);
         record.Readings.Add(reading);
-        record.Question = null;
+        (record.Question, record.Doubted) = (null, null);
         record.Stale = false;
         record.Sequence = Sequence;
         Keep(taken.At, reading.Characteristic, reading.Value, reading.Places, reading.Judgement);
@@ -401,7 +401,8 @@ public sealed class RunState
     {
         StepRecord record = Touch(at);
         record.Standing = StepStanding.Done;
-        (record.Stale, record.Cause, record.Question) = (false, "", null);
+        (record.Stale, record.Cause) = (false, "");
+        (record.Question, record.Doubted) = (null, null);
         (record.Sequence, record.Said, record.Conceded) = (Sequence, said, false);
         return record;
     }

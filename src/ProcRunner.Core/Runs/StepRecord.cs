@@ -27,6 +27,9 @@ public sealed class StepRecord
     /// <summary>An entry that was questioned and not yet answered, or null.</summary>
     public RunEvent.EntryQuestioned? Question { get; internal set; }
 
+    /// <summary>The last reading that was questioned since one was taken, or null; a second one is held against it.</summary>
+    public RunEvent.EntryQuestioned? Doubted { get; internal set; }
+
     /// <summary>A cut's progress, or of a zero step the zero; null before.</summary>
     public CutProgress? Cut { get; internal set; }
 
@@ -44,6 +47,13 @@ public sealed class StepRecord
 
     /// <summary>Every reading ever taken here, the refused ones too.</summary>
     public List<TakenReading> Readings { get; } = [];
+
+    /// <summary>An entry was questioned.</summary>
+    internal void IsAsked(RunEvent.EntryQuestioned question)
+    {
+        Question = question;
+        Doubted = question.IsOfReading ? question : Doubted;
+    }
 
     /// <summary>A pass was cut.</summary>
     internal void Cuts(RunEvent.PassCut pass, long sequence)
@@ -89,6 +99,6 @@ public sealed class StepRecord
     {
         (Standing, Stale, Cause, Conceded) = (StepStanding.Waiting, false, cause, false);
         (Cut, BeforeLastPass, BeforeReading, AtZero, Question) = (null, null, null, null, null);
-        (Approached, Fails) = (false, 0);
+        (Approached, Fails, Doubted) = (false, 0, null);
     }
 }

@@ -23,6 +23,18 @@ internal static class ValueWorker
             switch (work.Formula.Evaluate(scope))
             {
                 case FormulaOutcome.Known { Value: FormulaValue.Amount amount }:
+                    (Exact? value, Quantity kept, string working) = work.Selects is { } table
+                        ? Selected(table, amount.Value, on.Plan.Head.LengthUnit)
+                        : (
+                            amount.Value,
+                            Show.In(amount.Value, unit),
+                            work.Formula.Working(scope, unit, Show.DigitsOf(unit))
+                        );
+                    if (value is not { } exact)
+                    {
+                        return ([], $"{work.Name} can't be selected: {working}.");
+                    }
+
                     LimitResult limits = LimitFinder.Find(on.State, work.Window, shift: null, at.Position, scope);
                     if (limits is not LimitResult.Found found)
                     {
@@ -30,9 +42,8 @@ internal static class ValueWorker
                         return ([], $"The limits of {work.Name} can't be worked out: {why}.");
                     }
 
-                    Judgement judgement = Judging.Of(work.Name, [amount.Value], unit, found.Limits, spread: null);
-                    string working = work.Formula.Working(scope, unit, Show.DigitsOf(unit));
-                    worked.Add(new WorkedValue(work.Name, Show.In(amount.Value, unit), working, judgement));
+                    Judgement judgement = Judging.Of(work.Name, [exact], unit, found.Limits, spread: null);
+                    worked.Add(new WorkedValue(work.Name, kept, working, judgement));
                     break;
                 case FormulaOutcome.Missing missing:
                     return (
@@ -47,5 +58,19 @@ internal static class ValueWorker
         }
 
         return (worked, "");
+    }
+
+    // What a row gives is kept as it is written; the row's bounds are in the unit in which the table is written.
+    private static (Exact? Value, Quantity Kept, string Working) Selected(
+        SelectionTable table,
+        Exact value,
+        Unit length
+    )
+    {
+        Unit unit = (table.Rows[0].UpTo ?? table.Rows[0].Over)?.Unit ?? length;
+        string shown = Show.Plain(value, unit);
+        return table.Find(value) is { } row
+            ? (Exact.Of(row.Gives), row.Gives, $"{shown} is {row.Bounds}: {row.Gives}")
+            : (null, default, $"{shown} is in no row of its table, which holds {table.Bounds}");
     }
 }

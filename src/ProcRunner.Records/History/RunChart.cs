@@ -11,8 +11,7 @@ public static class RunChart
     private const char Middle = ' ';
 
     /// <summary>What the marks mean.</summary>
-    public const string Legend =
-        "o reading   X out of spec   @ outside control   --- limit   ... control limit";
+    public const string Legend = "o reading   X out of spec   @ outside control   --- limit   ... control limit";
 
     /// <summary>The chart of a group; of more readings than there are columns, the last.</summary>
     /// <param name="trend">The history.</param>

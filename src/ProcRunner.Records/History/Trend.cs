@@ -146,7 +146,9 @@ public sealed class Trend
     {
         if (
             readings.Length <= MostExact
-            && Univariate.Of([.. readings.Select(r => ExactFromAim(r.Value, r, unit))]).TryGet(out Univariate? found, out _)
+            && Univariate
+                .Of([.. readings.Select(r => ExactFromAim(r.Value, r, unit))])
+                .TryGet(out Univariate? found, out _)
         )
         {
             return (found.Mean, found.Deviation);

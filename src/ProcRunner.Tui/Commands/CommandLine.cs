@@ -53,6 +53,7 @@ internal static class CommandLine
             TrendVerb.Create(),
             RecallVerb.Create(),
             BackupVerb.Create(),
+            RecordVerb.Create(),
             VerifyVerb.Create(),
             ExportVerb.Create(),
             ImportVerb.Create(),

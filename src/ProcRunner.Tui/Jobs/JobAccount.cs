@@ -1,16 +1,18 @@
-using ProcRunner.Procedures;
+using ProcRunner.Records;
 using ProcRunner.Runs;
+using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
+using ProcRunner.Tui.Demo;
 
 namespace ProcRunner.Tui.Jobs;
 
-/// <summary>All that a job comes to, for whoever looks at it: values, parts, decisions, marks, notes, what is open.</summary>
+/// <summary>A job for whoever looks at it: its build record, and what is open now.</summary>
 internal sealed class JobAccount
 {
-    private JobAccount(RunState state, IReadOnlyList<TrailEntry> entries, IReadOnlyList<JobMark> marks)
+    private JobAccount(RunState state, BuildRecord record)
     {
-        (State, Entries, Marks) = (state, entries, marks);
+        (State, Record) = (state, record);
         Outlook outlook = new(state);
         Open = [.. outlook.Open];
         Rechecks = [.. outlook.All.Where(outlook.IsRecheck)];
@@ -19,11 +21,8 @@ internal sealed class JobAccount
     /// <summary>The run.</summary>
     public RunState State { get; }
 
-    /// <summary>The trail's entries.</summary>
-    public IReadOnlyList<TrailEntry> Entries { get; }
-
-    /// <summary>Every mark, in order.</summary>
-    public IReadOnlyList<JobMark> Marks { get; }
+    /// <summary>What was built so far.</summary>
+    public BuildRecord Record { get; }
 
     /// <summary>Steps that can be done now; none in a job that is closed.</summary>
     public IReadOnlyList<At> Open { get; }
@@ -32,74 +31,32 @@ internal sealed class JobAccount
     public IReadOnlyList<At> Rechecks { get; }
 
     /// <summary>True when nothing can follow any more.</summary>
-    public bool IsClosed => State.Standing is JobStanding.Released or JobStanding.Scrapped;
+    public bool IsClosed => Record.IsClosed;
 
     /// <summary>Reads a job; null with the reason when its trail or texts don't hold.</summary>
     public static (JobAccount? Account, string Fault) Read(ITrailReader reader, string jobId)
     {
-        TrailEntry[] entries = [.. reader.ReadTrail(jobId).Entries.Select(e => e.Entry)];
-        List<JobMark> marks = [];
+        TrailReading trail = reader.ReadTrail(jobId);
+        List<RecordEntry> entries = [];
         (RunState? state, string fault) = JobReading.Fold(
             reader,
             jobId,
-            entries,
-            (_, entry, events) => marks.AddRange(events.Select(e => JobMark.Of(entry.Sequence, e)).OfType<JobMark>())
+            trail.Entries.Select(e => e.Entry),
+            (_, entry, events) => entries.Add(new(entry, trail.Entries[entries.Count].Digest, events))
         );
-        return state?.Job is null
-            ? (null, fault.Length > 0 ? fault : "The job was never opened.")
-            : (new(state, entries, marks), "");
-    }
-
-    /// <summary>The values that count now: those of the head, then position by position.</summary>
-    public IEnumerable<FinalValue> Values =>
-        JobProjection.Values(State).OrderBy(v => v.Position).Select(v => Final(v.Characteristic, v.Position, v.Value));
-
-    /// <summary>What was decided: subject, position, choice.</summary>
-    public IEnumerable<(string Subject, string Position, string Choice)> Decisions
-    {
-        get
+        if (state?.Job is null)
         {
-            Plan plan = State.Plan;
-            IEnumerable<(string Subject, int Position)> asked = plan
-                .Steps.Where(s => s.Work is StepWork.Decide)
-                .SelectMany(s => plan.PositionsOf(s).Select(p => (((StepWork.Decide)s.Work).Subject, p)))
-                .Distinct();
-            foreach ((string subject, int position) in asked)
-            {
-                if (State.ChoiceOf(subject, position) is { } choice)
-                {
-                    yield return (subject, plan.PositionName(position), choice);
-                }
-            }
+            return (null, fault.Length > 0 ? fault : "The job was never opened.");
         }
+
+        ShopState shop = ShopThen(reader, entries[^1].Entry.Book.Sequence);
+        return (new(state, BuildRecord.From(new RecordSource(state, shop, entries, DemoShop.Is(shop)))), "");
     }
 
-    private FinalValue Final(Characteristic characteristic, int position, ValueRecord value)
-    {
-        At at = new(value.ByStep, position);
-        StepRecord? record = State.Find(at);
-        TakenReading? reading = record?.Readings.LastOrDefault(r => r.Characteristic == characteristic.Name);
-        string verdict =
-            value.Stale ? $"recheck: {value.Cause}"
-            : record is { Conceded: true } && value.Judgement.Verdict == Verdict.Out ? "conceded"
-            : InWords(value.Judgement.Verdict);
-        return new(
-            characteristic.Name,
-            State.Plan.PositionName(position),
-            value,
-            State.Plan.Steps[value.ByStep].FullName,
-            reading?.Gauge ?? "",
-            reading is null,
-            verdict
-        );
-    }
-
-    private static string InWords(Verdict verdict) =>
-        verdict switch
-        {
-            Verdict.In => "in limits",
-            Verdict.Out => "out of spec",
-            Verdict.Short => "not deep enough yet",
-            _ => "recorded",
-        };
+    // A gauge calibrated since then doesn't change what the job was measured with.
+    private static ShopState ShopThen(ITrailReader reader, long book) =>
+        reader
+            .ReadTrail(JobId.Shop)
+            .Entries.Where(e => e.Entry.Sequence <= book)
+            .Aggregate(ShopState.Empty, (shop, line) => shop.After(line.Entry, line.Digest));
 }

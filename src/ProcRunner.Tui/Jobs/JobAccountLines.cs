@@ -1,6 +1,7 @@
 using System.Globalization;
+using ProcRunner.Records;
+using ProcRunner.Records.Story;
 using ProcRunner.Runs;
-using ProcRunner.Trail;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Jobs;
@@ -10,7 +11,7 @@ internal static class JobAccountLines
 {
     /// <summary>The lines.</summary>
     public static IEnumerable<string> Of(JobAccount account) =>
-        [.. Heading(account), .. Values(account), .. Lists(account), .. Ahead(account)];
+        [.. Heading(account), .. Values(account), .. Lists(account.Record), .. Ahead(account)];
 
     private static IEnumerable<string> Heading(JobAccount account)
     {
@@ -40,12 +41,12 @@ internal static class JobAccountLines
 
         string standing = JobProjection.StandingWord(state.Standing);
         yield return $"State: {standing}; waiting for {JobProjection.WaitingFor(state)}";
-        yield return $"Opened {JobListing.Minute(account.Entries[0].At)} UTC, last entry no. {Number(state.Sequence)} of {JobListing.Minute(account.Entries[^1].At)} UTC";
+        yield return $"Opened {JobListing.Minute(account.Record.Opened.At)} UTC, last entry no. {Number(state.Sequence)} of {JobListing.Minute(account.Record.Last.At)} UTC";
     }
 
     private static IEnumerable<string> Values(JobAccount account)
     {
-        foreach (IGrouping<string, FinalValue> position in account.Values.GroupBy(v => v.Position))
+        foreach (IGrouping<string, FinalValue> position in account.Record.Values.GroupBy(v => v.Position))
         {
             yield return "";
             yield return $"== {position.Key} ==";
@@ -81,21 +82,17 @@ internal static class JobAccountLines
         return string.Join("; ", parts);
     }
 
-    private static IEnumerable<string> Lists(JobAccount account)
-    {
-        RunState state = account.State;
-        return
+    private static IEnumerable<string> Lists(BuildRecord record) =>
         [
             .. Section(
                 "Parts",
-                state.Parts.Select(p => $"{state.Plan.PositionName(p.At.Position)}: {p.Part} {p.Number}, lot {p.Lot}")
+                record.Parts.Where(p => p.IsInPlace).Select(p => $"{p.Position}: {p.Part} {p.Number}, lot {p.Lot}")
             ),
-            .. Section("Decisions", account.Decisions.Select(d => $"{d.Subject}, {d.Position}: {d.Choice}")),
-            .. Section("Sign-offs", account.Marks.Select(m => Mark(state, m))),
-            .. Section("Notes", state.Notes.Select(n => Note(account, n.Sequence, n.Note))),
-            .. Section("Clock", ClockSetBack.In(account.Entries).Select(set => set.InWords())),
+            .. Section("Decisions", record.Decisions.Select(d => $"{d.About}, {d.Position}: {d.Text}")),
+            .. Section("Sign-offs", record.Marks.Select(Mark)),
+            .. Section("Notes", record.Notes.Select(Note)),
+            .. Section("Clock", record.Clock),
         ];
-    }
 
     private static IEnumerable<string> Ahead(JobAccount account) =>
         account.IsClosed
@@ -122,18 +119,21 @@ internal static class JobAccountLines
         return cause.Length > 0 ? $": {cause}" : "";
     }
 
-    private static string Mark(RunState state, JobMark mark)
+    private static string Mark(MarkTold told)
     {
+        JobMark mark = told.Mark;
         string beside = mark.Beside is { } lead ? $", {lead.Name} beside" : "";
         string reason = mark.Reason.Length > 0 ? $": {mark.Reason}" : "";
-        return $"{mark.Meaning} by {mark.Mark.Name}{beside}, {JobListing.Minute(mark.Mark.At)} UTC, {state.Plan.NameOf(mark.At)}{reason} (entry {Number(mark.Sequence)})";
+        return $"{mark.Meaning} by {mark.Mark.Name}{beside}, {JobListing.Minute(mark.Mark.At)} UTC, {told.Step}{reason} (entry {Number(told.By.Entry)})";
     }
 
-    private static string Note(JobAccount account, long sequence, RunEvent.Noted note)
+    private static string Note(Said note)
     {
-        Trail.TrailEntry entry = account.Entries[(int)sequence - 1];
-        string where = note.At is { } at ? $", {account.State.Plan.NameOf(at)}" : "";
-        return $"{JobListing.Minute(entry.At)} UTC, {entry.Operator}{where}: {note.Text}";
+        string where =
+            note.About.Length == 0 ? ""
+            : note.Position == "head" ? $", {note.About}"
+            : $", {note.About} at {note.Position}";
+        return $"{JobListing.Minute(note.By.At)} UTC, {note.By.Id}{where}: {note.Text}";
     }
 
     private static IEnumerable<string> Section(string title, IEnumerable<string> lines)

@@ -1,3 +1,4 @@
+using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;

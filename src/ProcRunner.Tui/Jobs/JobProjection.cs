@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ProcRunner.Procedures;
+using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Store.Local;
@@ -28,14 +29,7 @@ internal static class JobProjection
         };
 
     /// <summary>A job's standing as a word.</summary>
-    public static string StandingWord(JobStanding standing) =>
-        standing switch
-        {
-            JobStanding.Held => "held",
-            JobStanding.Released => "released",
-            JobStanding.Scrapped => "scrapped",
-            _ => "open",
-        };
+    public static string StandingWord(JobStanding standing) => BuildRecord.WordOf(standing);
 
     /// <summary>The values that count now, by characteristic and position.</summary>
     public static IEnumerable<(Characteristic Characteristic, int Position, ValueRecord Value)> Values(RunState state)

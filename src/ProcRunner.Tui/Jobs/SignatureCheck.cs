@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ProcRunner.People;
 using ProcRunner.Procedures;
+using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Shop;
 using ProcRunner.Store.Local;

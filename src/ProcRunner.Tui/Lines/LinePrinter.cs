@@ -173,7 +173,11 @@ internal sealed class LinePrinter(TextWriter output)
 
     private void Asking(Prompt prompt)
     {
-        if (prompt.Question is { } question)
+        if (prompt.Question is { IsOfReading: true } doubt)
+        {
+            Line($"  QUESTION: {doubt.Why}");
+        }
+        else if (prompt.Question is { } question)
         {
             Line($"  QUESTION: \"{question.Typed}\": {question.Why} Type what is meant:");
             foreach (string meaning in question.Meanings)

@@ -15,7 +15,26 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
         ["position"] = false,
     };
 
-    private static readonly string[] ReadingKeys = ["of", "measured-in", "places", "takes", "gauge", "rests-on", "why"];
+    private static readonly Dictionary<string, Wear> WearWords = new(StringComparer.Ordinal)
+    {
+        ["smaller"] = Wear.Smaller,
+        ["larger"] = Wear.Larger,
+    };
+
+    private static readonly string[] ReadingKeys =
+    [
+        "of",
+        "measured-in",
+        "places",
+        "takes",
+        "gauge",
+        "rests-on",
+        "wears",
+        "doubt",
+        "why",
+    ];
+
+    private readonly DoubtReader _doubts = new(values, log);
 
     /// <summary>Names that stand in the file but whose meaning couldn't be read; nothing more is said about them.</summary>
     public HashSet<string> Broken { get; } = new(StringComparer.Ordinal);
@@ -127,6 +146,8 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
                     Places = Places(keys.Find("places")),
                     Takes = values.OneOf(keys.Find("takes"), FormulaName.StatisticWords) ?? Statistic.Largest,
                     GaugeKind = values.Name(keys.Find("gauge")),
+                    Wears = values.OneOf(keys.Find("wears"), WearWords) ?? Wear.NotSaid,
+                    Doubts = _doubts.Read(keys.Find("doubt"), unit),
                     Why = values.Text(keys.Find("why")) ?? "",
                 }
             );

@@ -49,12 +49,16 @@ internal sealed class TakingReader(
         string name = entry.Key.Text;
         Formula? formula = workedOut.FormulaOf(entry.Value);
         Window usual = new Window.FromSpec(name);
-        Dimension dimension = formula?.Type is FormulaType.OfQuantity type ? type.Dimension : Dimension.None;
+        SelectionTable? table = workedOut.TableOf(entry.Value);
+        Dimension dimension =
+            table is not null ? table.Rows[0].Gives.Dimension
+            : formula?.Type is FormulaType.OfQuantity type ? type.Dimension
+            : Dimension.None;
         Window window =
             formula is null || entry.Value is not Node.Map map
                 ? usual
                 : ReadWindow(map.Find("window"), step.OfHead, dimension, usual);
-        return new WorkOut(name, formula ?? FormulaReader.Placeholder, window);
+        return new WorkOut(name, formula ?? FormulaReader.Placeholder, window, table);
     }
 
     private Window ReadWindow(Node? node, bool ofHead, Dimension dimension, Window usual)

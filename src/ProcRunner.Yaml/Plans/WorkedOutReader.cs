@@ -18,16 +18,22 @@ internal sealed class WorkedOutReader(
     ProblemLog log
 )
 {
-    public static IReadOnlyList<string> EntryKeys { get; } = ["is", "in", "window", "why"];
+    public static IReadOnlyList<string> EntryKeys { get; } = ["is", "selects", "in", "window", "why"];
 
     private readonly Dictionary<Node, Formula> _formulas = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<string, Characteristic> _found = new(StringComparer.Ordinal);
+
+    private readonly SelectionReader _selections = new(values, log);
+    private readonly Dictionary<Node, SelectionTable> _tables = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>The worked-out characteristics, in the order they could be read.</summary>
     public IEnumerable<Characteristic> Found => _found.Values;
 
     /// <summary>The formula of a works-out entry; null when it couldn't be read.</summary>
     public Formula? FormulaOf(Node entry) => _formulas.GetValueOrDefault(entry);
+
+    /// <summary>The table of a works-out entry; null when it has none or it couldn't be read.</summary>
+    public SelectionTable? TableOf(Node entry) => _tables.GetValueOrDefault(entry);
 
     public void Read(IEnumerable<StepDraft> drafts)
     {
@@ -117,7 +123,7 @@ internal sealed class WorkedOutReader(
             return false;
         }
 
-        if (formula is null || DimensionOf(formula, entry) is not { } dimension)
+        if (formula is null || DimensionOf(formula, entry) is not { } of || Selected(entry, of) is not { } dimension)
         {
             broken.Add(entry.Name);
             return true;
@@ -155,6 +161,23 @@ internal sealed class WorkedOutReader(
         }
 
         return true;
+    }
+
+    // What counts in the end: what the formula gives, or what its table gives for that.
+    private Dimension? Selected(Entry entry, Dimension of)
+    {
+        if (entry.Keys.Find("selects") is not { } rows)
+        {
+            return of;
+        }
+
+        if (_selections.Read(rows, of) is not { } table)
+        {
+            return null;
+        }
+
+        _tables[entry.Node] = table;
+        return table.Rows[0].Gives.Dimension;
     }
 
     private Dimension? DimensionOf(Formula formula, Entry entry)

@@ -115,22 +115,41 @@ internal sealed class GeneratedShop(DemoRun demo, string folder, int seed)
             }
         );
         int remark = StepOf(s => s.Work is StepWork.Do && !s.OfHead);
-        yield return new RunEvent.StepDone(new At(remark, 0), $"pilot 8.5, cutter K{Number(number % 7)} edge {Number(number % 3)}");
+        yield return new RunEvent.StepDone(
+            new At(remark, 0),
+            $"pilot 8.5, cutter K{Number(number % 7)} edge {Number(number % 3)}"
+        );
         int fit = StepOf(s => s.Work is StepWork.Fit && !s.OfHead);
         int recession = Taker("recession");
         int bore = Taker("guide bore");
         for (int position = 0; position < 8; position++)
         {
             yield return Reading(recession, position, "recession", 0.0520m, 0.0580m, 0.0640m, "D1");
-            yield return Reading(bore, position, "guide bore", 0.3433m, 0.3438m, 0.3443m, number % 2 == 0 ? "B1" : "B2");
+            yield return Reading(
+                bore,
+                position,
+                "guide bore",
+                0.3433m,
+                0.3438m,
+                0.3443m,
+                number % 2 == 0 ? "B1" : "B2"
+            );
             if (position % 2 == 0)
             {
                 string lot = $"L{Number(number / 50)}";
-                yield return new RunEvent.PartFitted(new At(fit, position), "seat insert", $"SI-{Number(number % 40)}", lot);
+                yield return new RunEvent.PartFitted(
+                    new At(fit, position),
+                    "seat insert",
+                    $"SI-{Number(number % 40)}",
+                    lot
+                );
             }
         }
 
-        yield return new RunEvent.Noted(null, $"{Words[number % 8]} bench, look again at {Number(number % 8)}, box {Number(number)}");
+        yield return new RunEvent.Noted(
+            null,
+            $"{Words[number % 8]} bench, look again at {Number(number % 8)}, box {Number(number)}"
+        );
         Mark mark = new("moss", "T. Moss", Start.AddMinutes(75L * number), "none");
         int sign = StepOf(s => s.Work is StepWork.Sign { Meaning: SignMeanings.Released });
         yield return new RunEvent.JobReleased(new At(sign, At.Head), new string('0', 64), mark, null);
@@ -146,7 +165,10 @@ internal sealed class GeneratedShop(DemoRun demo, string folder, int seed)
         string gauge
     )
     {
-        decimal value = decimal.Round(aim + ((high - aim) * (decimal)(_random.NextDouble() + _random.NextDouble() - 1) * 1.02m), 4);
+        decimal value = decimal.Round(
+            aim + ((high - aim) * (decimal)(_random.NextDouble() + _random.NextDouble() - 1) * 1.02m),
+            4
+        );
         Quantity In(decimal amount) => new(amount, Units.Inch);
         Verdict verdict = value < low || value > high ? Verdict.Out : Verdict.In;
         return new(

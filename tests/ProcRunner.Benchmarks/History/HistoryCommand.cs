@@ -16,8 +16,28 @@ internal static class HistoryCommand
 
     private static readonly string[] Queries =
     [
-        "A10007", "a1oo07", "B1O500", "C12345", "C12354", "C1235", "E2999", "18888", "upper mill", "quarry", "no. 117",
-        "SI-7", "L1999", "seat insert", "K3", "B2", "vale", "T. Moss", "look again", "box 4711", "east bench", "nothing like it",
+        "A10007",
+        "a1oo07",
+        "B1O500",
+        "C12345",
+        "C12354",
+        "C1235",
+        "E2999",
+        "18888",
+        "upper mill",
+        "quarry",
+        "no. 117",
+        "SI-7",
+        "L1999",
+        "seat insert",
+        "K3",
+        "B2",
+        "vale",
+        "T. Moss",
+        "look again",
+        "box 4711",
+        "east bench",
+        "nothing like it",
     ];
 
     /// <summary>The command.</summary>
@@ -48,7 +68,9 @@ internal static class HistoryCommand
             string store = Path.Combine(folder, "shop");
             long bytes = 0;
             double made = Timing.Of(() => bytes = new GeneratedShop(demo, store, seed: 1).Make(jobs));
-            Say($"made {jobs:N0} jobs of {GeneratedShop.EntriesEach} entries, {bytes / 1e6:N0} MB, in {made / 1000:N0} s");
+            Say(
+                $"made {jobs:N0} jobs of {GeneratedShop.EntriesEach} entries, {bytes / 1e6:N0} MB, in {made / 1000:N0} s"
+            );
             Index(store);
             return AskAll(store) ? 0 : 1;
         }
@@ -95,7 +117,9 @@ internal static class HistoryCommand
         int count = 0;
         double first = Timing.Of(() => count = index.All().Length);
         long after = GC.GetTotalMemory(forceFullCollection: true);
-        Say($"store opened in {opened / 1000:N1} s; index checked and {count:N0} jobs read into memory in {first / 1000:N1} s");
+        Say(
+            $"store opened in {opened / 1000:N1} s; index checked and {count:N0} jobs read into memory in {first / 1000:N1} s"
+        );
         Say($"the jobs in memory: {(after - before) / 1e6:N0} MB");
         bool met = Find(index);
         Recall(index);
@@ -125,7 +149,9 @@ internal static class HistoryCommand
 
         double median = Timing.Quantile(times, 0.5);
         double most = Timing.Quantile(times, 0.95);
-        Say($"find: median {median:N1} ms, 95 of 100 within {most:N1} ms, slowest {times.Max():N1} ms; goal {GoalMilliseconds:N0} ms");
+        Say(
+            $"find: median {median:N1} ms, 95 of 100 within {most:N1} ms, slowest {times.Max():N1} ms; goal {GoalMilliseconds:N0} ms"
+        );
         return most <= GoalMilliseconds;
     }
 

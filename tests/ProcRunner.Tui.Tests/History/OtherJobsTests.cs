@@ -32,7 +32,11 @@ public sealed class OtherJobsTests : IDisposable
         Assert.Contains(built.Value.ToString(), row, StringComparison.Ordinal);
         Assert.Contains(found.AsFound!.Value.ToString(), row, StringComparison.Ordinal);
         decimal wear = found.AsFound.Value.Value - built.Value.Value;
-        Assert.Contains($"{(wear > 0 ? "+" : "")}{wear.ToString(System.Globalization.CultureInfo.InvariantCulture)} in", row, StringComparison.Ordinal);
+        Assert.Contains(
+            $"{(wear > 0 ? "+" : "")}{wear.ToString(System.Globalization.CultureInfo.InvariantCulture)} in",
+            row,
+            StringComparison.Ordinal
+        );
         Assert.Contains("nearest to a limit when it went out:", text, StringComparison.Ordinal);
         Assert.Contains("replaced then:", text, StringComparison.Ordinal);
         foreach (RunEvent.PartFitted part in _demo.Job.State.Parts)
@@ -43,7 +47,11 @@ public sealed class OtherJobsTests : IDisposable
         // Linked both ways, and nothing was written to the earlier trail.
         Assert.Equal(DemoShop.Stamp, back.State.Earlier!.Stamp);
         Assert.Equal("2500", Assert.Single(_demo.Store.Index!.ComebacksOf(_demo.Job.State.JobId)).Stamp);
-        Assert.Contains("It came back as 2500", string.Join('\n', JobLinks.Short(_demo.Job.State, _demo.Store.Index)), StringComparison.Ordinal);
+        Assert.Contains(
+            "It came back as 2500",
+            string.Join('\n', JobLinks.Short(_demo.Job.State, _demo.Store.Index)),
+            StringComparison.Ordinal
+        );
         Assert.Equal(before, File.ReadAllBytes(_demo.TrailFile));
         Assert.IsType<TrailVerdict.Holds>(_demo.Store.Reader.ReadTrail(_demo.Job.State.JobId).Verdict);
     }
@@ -57,7 +65,9 @@ public sealed class OtherJobsTests : IDisposable
 
         // Worked out here a second time, in doubles, over every value with both limits.
         double least = comeback
-            .Rows.Where(r => r.Limits.Low is { } l && r.Limits.High is { } h && l.Unit == r.Built.Unit && h.Unit == r.Built.Unit)
+            .Rows.Where(r =>
+                r.Limits.Low is { } l && r.Limits.High is { } h && l.Unit == r.Built.Unit && h.Unit == r.Built.Unit
+            )
             .Min(r =>
             {
                 double low = (double)r.Limits.Low!.Value.Value;
@@ -127,7 +137,10 @@ public sealed class OtherJobsTests : IDisposable
         DateTimeOffset good = GaugeGoodness.LastKnownGood(_demo.Store.Reader, "D1")!.Value;
         int depth = Readings().Count(r => r.Gauge == "D1");
         Assert.True(depth > 20);
-        Assert.Equal(depth, index.ReadingsWith("D1", good).Select(r => (r.Reading.At, r.Reading.Position)).Distinct().Count());
+        Assert.Equal(
+            depth,
+            index.ReadingsWith("D1", good).Select(r => (r.Reading.At, r.Reading.Position)).Distinct().Count()
+        );
         Assert.Empty(index.ReadingsWith("D1", DateTimeOffset.MaxValue));
         Assert.Null(GaugeGoodness.LastKnownGood(_demo.Store.Reader, "none"));
     }
@@ -187,7 +200,11 @@ public sealed class OtherJobsTests : IDisposable
     private static int Lines(JobRun job, IEnumerable<string> lines)
     {
         using StringReader input = new(string.Join('\n', lines));
-        return new Tui.Lines.LineRun(job, new Tui.Lines.LineInput(input, isPiped: true, TextWriter.Null), TextWriter.Null).Run();
+        return new Tui.Lines.LineRun(
+            job,
+            new Tui.Lines.LineInput(input, isPiped: true, TextWriter.Null),
+            TextWriter.Null
+        ).Run();
     }
 
     private JobRun Open(string stamp, string? earlier = null, string? linked = null)

@@ -10,7 +10,17 @@ namespace ProcRunner.Tui.Tests.History;
 /// <summary>A shop with a past: two heads that were built, one of them back, and the other head of its engine. All invented.</summary>
 internal sealed class PastBench : IDisposable
 {
-    private static readonly decimal[] Recessions = [0.0581m, 0.0574m, 0.0588m, 0.0579m, 0.0586m, 0.0577m, 0.0632m, 0.0583m];
+    private static readonly decimal[] Recessions =
+    [
+        0.0581m,
+        0.0574m,
+        0.0588m,
+        0.0579m,
+        0.0586m,
+        0.0577m,
+        0.0632m,
+        0.0583m,
+    ];
 
     public PastBench()
     {
@@ -62,8 +72,7 @@ internal sealed class PastBench : IDisposable
     private void Read(JobRun run, string stage, int position, decimal value)
     {
         Plan plan = run.State.Plan;
-        int step = plan
-            .Takers(plan.CharacteristicIndex("recession"))
+        int step = plan.Takers(plan.CharacteristicIndex("recession"))
             .First(s => plan.Steps[s].FullName.StartsWith(stage, StringComparison.Ordinal));
         Quantity In(decimal amount) => new(amount, Units.Inch);
         Verdict verdict = value > 0.0640m ? Verdict.Out : Verdict.In;
@@ -91,7 +100,8 @@ internal sealed class PastBench : IDisposable
         Write(run, new RunEvent.PartFitted(new At(step, 2), "guide", "G-77", "LOT 4711"));
     }
 
-    private static void Note(JobRun run, string text) => Assert.IsType<JobAnswer.Recorded>(run.Do(new RunCommand.Note(null, text)));
+    private static void Note(JobRun run, string text) =>
+        Assert.IsType<JobAnswer.Recorded>(run.Do(new RunCommand.Note(null, text)));
 
     // The trail and the run in memory, as if it had been decided.
     private void Write(JobRun run, RunEvent happened)

@@ -36,6 +36,45 @@ public sealed class RunPagesTests : IDisposable
         Assert.Equal("69 degF", Last(job).Value.ToString());
     }
 
+    // The vacuum gauge and its like give whole numbers: those are readings here, not the number of a meaning.
+    [Fact]
+    public void A_reading_hard_to_believe_is_answered_by_a_second_reading_even_a_whole_number()
+    {
+        (DemoJob job, PadOperator pad) = At("assemble / spring free length 1I");
+        pad.Enter("2");
+        Assert.True(pad.Desk.TakeBell());
+        Assert.Contains(
+            "Read 2 in; 0.0520 in more than as found, 1.9480 in.",
+            Flat(pad.See()),
+            StringComparison.Ordinal
+        );
+        Golden.Match(pad.Picture(), "doubt.txt");
+
+        pad.Enter("2");
+        Assert.Equal("2 in", Last(job).Value.ToString());
+    }
+
+    [Fact]
+    public void A_place_one_turn_off_is_named_and_all_places_are_typed_again_one_by_one()
+    {
+        (DemoJob job, PadOperator pad) = At("teardown / recession 1I");
+        foreach (string typed in new[] { ".0512", ".0509", ".1510", ".0511" })
+        {
+            pad.Enter(typed);
+        }
+
+        Golden.Match(pad.Picture(), "doubt of a place.txt");
+        foreach (string typed in new[] { ".0512", ".0509", ".0510", ".0511" })
+        {
+            pad.Enter(typed);
+        }
+
+        Assert.Equal("0.0512 in", Last(job).Value.ToString());
+    }
+
+    private static string Flat(string picture) =>
+        string.Join(' ', picture.Split((char[])[' ', '\n', '|'], StringSplitOptions.RemoveEmptyEntries));
+
     [Fact]
     public void A_comma_at_one_place_is_asked_about_before_the_others_are_typed()
     {

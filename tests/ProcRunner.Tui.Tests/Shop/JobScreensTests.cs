@@ -31,7 +31,7 @@ public sealed class JobScreensTests : IDisposable
     }
 
     [Fact]
-    public void Without_its_index_the_list_still_names_the_heads_and_opens_them()
+    public void Where_no_index_can_be_kept_the_list_is_made_from_the_trails()
     {
         _bench.Open("1001", "Upper Field (invented)");
         // A folder where the lock's file should be: the index can't be kept, and is made in memory.
@@ -40,7 +40,22 @@ public sealed class JobScreensTests : IDisposable
         Desk desk = List();
 
         Assert.Contains("1001", See(desk), StringComparison.Ordinal);
-        Assert.Contains("Upper Field", See(desk), StringComparison.Ordinal);
+        Assert.Contains("Upper Field (invented)", See(desk), StringComparison.Ordinal);
+        Assert.DoesNotContain("index can't be used", See(desk), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Without_any_index_the_list_still_names_the_heads_and_opens_them()
+    {
+        _bench.Open("1001", "Upper Field (invented)");
+        Directory.CreateDirectory(Path.Combine(_bench.Folder, "index.lock"));
+        // Without it the folder doesn't count as a store, as when it is gone.
+        File.Delete(Path.Combine(_bench.Folder, "store.json"));
+
+        Desk desk = List();
+
+        Assert.Contains("1001", See(desk), StringComparison.Ordinal);
+        Assert.Contains("index can't be used", See(desk), StringComparison.Ordinal);
         Assert.IsType<StandInRun>(desk.Type("1\n").Top);
     }
 

@@ -30,7 +30,7 @@ internal sealed class EntryForm
 
     /// <summary>What the entry line waits for now, in a word or two.</summary>
     public string Label =>
-        Question is not null ? "which one"
+        Question is { Meanings.Count: > 0 } ? "which one"
         : _prompt.Awaits == Awaited.Reading && _prompt.Places.Count > 1 ? _prompt.Places[Values.Count]
         : _prompt.Awaits switch
         {
@@ -99,7 +99,11 @@ internal sealed class EntryForm
             return Nothing();
         }
 
-        bool numbered = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int choice);
+        // With no meanings to choose from, a number is the second reading.
+        int choice = 0;
+        bool numbered =
+            question.Meanings.Count > 0
+            && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out choice);
         bool local = _doubt is not null;
         if (numbered && (choice == 0 || choice > question.Meanings.Count))
         {

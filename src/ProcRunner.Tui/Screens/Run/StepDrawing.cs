@@ -143,6 +143,12 @@ internal sealed class StepDrawing
     private int DrawWords(int end, bool withCautions)
     {
         int row = NumberRow;
+        if (_form.Question is { Meanings.Count: 0 } doubt)
+        {
+            row = _canvas.PutWrapped(1, row, _left, end - row, doubt.Why, Ink.Mind);
+            return Places(row + 1);
+        }
+
         if (_form.Question is { } question)
         {
             row = _canvas.PutWrapped(1, row, _left, 4, $"\"{question.Typed}\": {question.Why}", Ink.Mind);

@@ -36,7 +36,7 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
                 Label = _form.Label,
                 Typed = Line.Text,
                 Unit =
-                    prompt.Awaits is Awaited.Reading or Awaited.Readout or Awaited.NumberSet && _form.Question is null
+                    prompt.Awaits is Awaited.Reading or Awaited.Readout or Awaited.NumberSet && !IsChoice
                         ? prompt.Unit?.Symbol ?? ""
                         : "",
                 Keys = enter.Length > 0 ? $"{enter}   * rub out" : $"{Verb}, Enter   * rub out",
@@ -72,8 +72,10 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
             ? Turn.Back
             : Refuse("What is typed isn't recorded yet.", ["Finish it, or rub it out with *."], Line.Text);
 
+    private bool IsChoice => _form.Question is { Meanings.Count: > 0 };
+
     private string Verb =>
-        _form.Question is not null || prompt.Awaits is Awaited.Finding or Awaited.Choice ? "its number"
+        IsChoice || prompt.Awaits is Awaited.Finding or Awaited.Choice ? "its number"
         : prompt.Awaits == Awaited.Part && _form.IsBegun ? "lot, or - for none"
         : prompt.Step.Work is StepWork.Fit ? "type or scan"
         : "type it";

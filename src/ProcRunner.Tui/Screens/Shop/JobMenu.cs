@@ -51,6 +51,7 @@ internal static class JobMenu
             items.Add(new(() => "take it up again", () => TakeUp(session, run)));
         }
 
+        items.Add(MenuItem.Instead("build record: write it to a file", () => new RecordForm(session, run)));
         return items;
     }
 

@@ -88,8 +88,7 @@ internal sealed class LinksScreen : TextScreen
 
     private static Ink InkOf(string line) =>
         line.StartsWith("==", StringComparison.Ordinal) ? Ink.Strong
-        : line.EndsWith(" PAST", StringComparison.Ordinal)
-        || line.EndsWith("TOO FAR APART", StringComparison.Ordinal)
+        : line.EndsWith(" PAST", StringComparison.Ordinal) || line.EndsWith("TOO FAR APART", StringComparison.Ordinal)
             ? Ink.Mind
         : Ink.Plain;
 }

@@ -15,15 +15,17 @@ internal static class ValueTable
     private const string OutMark = "!";
     private const string StaleMark = "~";
     private const string ConcededMark = "=";
+    private const string AsFoundMark = "*";
 
     /// <summary>The table for a width; positions that don't fit beside each other stand below.</summary>
     public static IEnumerable<TextLine> Lines(RunState run, int width)
     {
         Plan plan = run.Plan;
+        Outlook outlook = new(run);
         int fits = Math.Max(1, (width - NameWidth) / CellWidth);
         int[] all = [.. Enumerable.Range(0, plan.Positions.Count)];
-        int[][] blocks = [.. all.Chunk(fits).Where(block => Rows(run, block).Any())];
-        TextLine[] ofHead = [.. OfHead(run)];
+        int[][] blocks = [.. all.Chunk(fits).Where(block => Rows(run, outlook, block).Any())];
+        TextLine[] ofHead = [.. OfHead(run, outlook)];
         if (blocks.Length + ofHead.Length == 0)
         {
             yield break;
@@ -31,7 +33,7 @@ internal static class ValueTable
 
         yield return new("");
         yield return new(
-            $"VALUES THAT COUNT NOW   {OutMark} out of spec   {StaleMark} recheck   {ConcededMark} conceded",
+            $"VALUES THAT COUNT NOW   {OutMark} out of spec   {StaleMark} recheck   {ConcededMark} conceded   {AsFoundMark} as found",
             Ink.Strong
         );
         foreach (TextLine line in ofHead)
@@ -43,27 +45,27 @@ internal static class ValueTable
         {
             string names = string.Concat(block.Select(p => plan.PositionName(p).PadLeft(CellWidth)));
             yield return new(new string(' ', NameWidth) + names, Ink.Quiet);
-            foreach (TextLine line in Rows(run, block))
+            foreach (TextLine line in Rows(run, outlook, block))
             {
                 yield return line;
             }
         }
     }
 
-    private static IEnumerable<TextLine> OfHead(RunState run)
+    private static IEnumerable<TextLine> OfHead(RunState run, Outlook outlook)
     {
         for (int i = 0; i < run.Plan.Procedure.Characteristics.Count; i++)
         {
             Characteristic characteristic = run.Plan.Procedure.Characteristics[i];
             if (characteristic.OfHead && run.Value(i, At.Head) is { } value)
             {
-                string cell = Cell(run, i, At.Head).PadLeft(CellWidth);
-                yield return new(Name(characteristic, value.Value.Unit) + cell, InkOf([value]));
+                string cell = Cell(run, outlook, i, At.Head).PadLeft(CellWidth);
+                yield return new(Name(characteristic, value.Value.Unit) + cell, InkOf(cell));
             }
         }
     }
 
-    private static IEnumerable<TextLine> Rows(RunState run, int[] block)
+    private static IEnumerable<TextLine> Rows(RunState run, Outlook outlook, int[] block)
     {
         for (int i = 0; i < run.Plan.Procedure.Characteristics.Count; i++)
         {
@@ -73,8 +75,8 @@ internal static class ValueTable
                 : [.. block.Select(p => run.Value(i, p)).OfType<ValueRecord>()];
             if (values.Length > 0)
             {
-                string cells = string.Concat(block.Select(p => Cell(run, i, p).PadLeft(CellWidth)));
-                yield return new(Name(characteristic, values[0].Value.Unit) + cells, InkOf(values));
+                string cells = string.Concat(block.Select(p => Cell(run, outlook, i, p).PadLeft(CellWidth)));
+                yield return new(Name(characteristic, values[0].Value.Unit) + cells, InkOf(cells));
             }
         }
     }
@@ -85,7 +87,7 @@ internal static class ValueTable
         return (Fitting.Line(characteristic.Name, NameWidth - 1 - symbol.Length) + symbol).PadRight(NameWidth);
     }
 
-    private static string Cell(RunState run, int characteristic, int position)
+    private static string Cell(RunState run, Outlook outlook, int characteristic, int position)
     {
         if (run.Value(characteristic, position) is not { } value)
         {
@@ -93,16 +95,21 @@ internal static class ValueTable
         }
 
         bool conceded = run.Find(new At(value.ByStep, position)) is { Conceded: true };
-        string mark =
-            value.Stale ? StaleMark
-            : value.Judgement.Verdict != Verdict.Out ? ""
-            : conceded ? ConcededMark
-            : OutMark;
+        string mark = value.Stale
+            ? outlook.WhoTakesAgain(characteristic, position) is null
+                ? AsFoundMark
+                : StaleMark
+            : value.Judgement.Verdict != Verdict.Out
+                ? ""
+                : conceded
+                    ? ConcededMark
+                    : OutMark;
         return mark + value.Value.Value.ToString(CultureInfo.InvariantCulture);
     }
 
-    private static Ink InkOf(IReadOnlyList<ValueRecord> values) =>
-        values.Any(v => !v.Stale && v.Judgement.Verdict == Verdict.Out) ? Ink.Bad
-        : values.Any(v => v.Stale) ? Ink.Mind
+    private static Ink InkOf(string cells) =>
+        cells.Contains(OutMark, StringComparison.Ordinal) || cells.Contains(ConcededMark, StringComparison.Ordinal)
+            ? Ink.Bad
+        : cells.Contains(StaleMark, StringComparison.Ordinal) ? Ink.Mind
         : Ink.Plain;
 }

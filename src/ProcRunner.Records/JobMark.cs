@@ -1,6 +1,6 @@
 using ProcRunner.Runs;
 
-namespace ProcRunner.Tui.Jobs;
+namespace ProcRunner.Records;
 
 /// <summary>A mark in a job: a sign-off, a release, a concession or a scrapping.</summary>
 /// <param name="Sequence">Its entry.</param>
@@ -9,7 +9,7 @@ namespace ProcRunner.Tui.Jobs;
 /// <param name="Mark">Who and when.</param>
 /// <param name="Beside">The lead beside a trainee, or null.</param>
 /// <param name="Reason">Why, for a concession or a scrapping; otherwise empty.</param>
-internal sealed record JobMark(long Sequence, At At, string Meaning, Mark Mark, Mark? Beside, string Reason)
+public sealed record JobMark(long Sequence, At At, string Meaning, Mark Mark, Mark? Beside, string Reason)
 {
     /// <summary>The mark in an event, or null when it holds none.</summary>
     public static JobMark? Of(long sequence, RunEvent happened) =>

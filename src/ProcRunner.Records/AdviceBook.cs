@@ -1,0 +1,71 @@
+using ProcRunner.Records.Story;
+using ProcRunner.Runs;
+
+namespace ProcRunner.Records;
+
+/// <summary>What whoever builds the engine must close or know: the procedure's own words, then what this job adds.</summary>
+internal sealed class AdviceBook(
+    Plan plan,
+    Outlook outlook,
+    IReadOnlyList<FinalValue> values,
+    IReadOnlyList<Case> cases
+)
+{
+    private const string Common = "common practice";
+
+    // The steps whose instruction is meant for the engine builder, by the words of the procedures that come with the program.
+    private static readonly string[] ForTheBuilder = ["hand-over notes", "cam timing note"];
+
+    /// <summary>All of it.</summary>
+    public IEnumerable<Advice> All() => [.. FromProcedure(), .. OfTheDeck(), .. OfValves(), .. OfConcessions()];
+
+    private IEnumerable<Advice> FromProcedure() =>
+        plan
+            .Steps.Where(s => ForTheBuilder.Contains(s.Name) && s.Say.Length > 0)
+            .Where(s => outlook.AskedAt(new At(s.Index, At.Head)) == Asked.Yes)
+            .Select(s => new Advice($"Still to be done: {s.Say}.", $"procedure {plan.Procedure.Name}, {s.Name}"));
+
+    private IEnumerable<Advice> OfTheDeck()
+    {
+        if (ValueOf("skim taken") is { } skim && skim.Record.Value.Value > 0)
+        {
+            string before = ValueOf("head lost before") is { } lost ? $", {lost.Record.Value} before" : "";
+            yield return new Advice(
+                $"The deck was lowered by {skim.Record.Value} now{before}: valves stand nearer to the pistons and compression is higher than with an uncut head. Choose the gasket's thickness for it.",
+                Common
+            );
+        }
+
+        if (ValueOf("block lost") is { } block)
+        {
+            yield return new Advice(
+                $"The block was taken as cut by {block.Record.Value}. If that isn't measured, measure the block's deck height before the gasket is chosen.",
+                Common
+            );
+        }
+    }
+
+    private IEnumerable<Advice> OfValves()
+    {
+        FinalValue[] depths =
+        [
+            .. values
+                .Where(v => v is { Name: "recession", Standing: ValueStanding.In or ValueStanding.Conceded })
+                .OrderBy(v => v.Record.Value),
+        ];
+        if (depths.Length > 1)
+        {
+            yield return new Advice(
+                $"Shallowest valve: {depths[0].Position}, {depths[0].Record.Value} below the deck. Deepest: {depths[^1].Position}, {depths[^1].Record.Value}. Measure valve-to-piston clearance on every cylinder all the same.",
+                Common
+            );
+        }
+    }
+
+    private IEnumerable<Advice> OfConcessions() =>
+        cases
+            .Where(c => c is { End: CaseEnd.Conceded, IsCurrent: true })
+            .Select(c => new Advice($"{c.Position} is used out of spec: {c.Fault}. Take it into account.", "this job"));
+
+    private FinalValue? ValueOf(string name) => values.FirstOrDefault(v => v.Name == name && v.Position == "head");
+}

@@ -1,0 +1,183 @@
+using ProcRunner.Procedures;
+using ProcRunner.Records.Story;
+using ProcRunner.Runs;
+
+namespace ProcRunner.Records;
+
+/// <summary>Follows every result out of spec from its first reading to how it was settled.</summary>
+internal sealed class CaseBook(Telling tell)
+{
+    private readonly List<Course> _cases = [];
+    private readonly Dictionary<At, Course> _open = [];
+
+    /// <summary>Takes an entry.</summary>
+    public void Take(RecordEntry entry, Stamped by)
+    {
+        foreach (RunEvent happened in entry.Events)
+        {
+            switch (happened)
+            {
+                case RunEvent.ReadingTaken e:
+                    Reading(e, by);
+                    break;
+                case RunEvent.FindingNoted e:
+                    Finding(e, by);
+                    break;
+                case RunEvent.WayTaken { Kind: not (WayKind.Concession or WayKind.Scrap) } e:
+                    Add(e.At, $"Decided: {e.Way}{Because(e.Reason)}.{Undone(entry)}", by);
+                    break;
+                case RunEvent.Conceded e:
+                    Add(e.At, $"Permission to use it as it is, signed by {e.Mark.Name}{Because(e.Reason)}.", by);
+                    End(
+                        e.At,
+                        CaseEnd.Conceded,
+                        $"Used as it is: permitted in writing by {e.Mark.Name}{Because(e.Reason)}."
+                    );
+                    break;
+                case RunEvent.HeadScrapped e:
+                    Add(e.At, $"Head scrapped, signed by {e.Mark.Name}{Because(e.Reason)}.", by);
+                    End(e.At, CaseEnd.Scrapped, "The head was given up.");
+                    break;
+                case RunEvent.EntryCorrected e:
+                    Add(e.At, $"The entry is corrected{Because(e.Reason)}.", by);
+                    break;
+                default:
+                    break;
+            }
+        }
+    }
+
+    /// <summary>The cases, in the order they began.</summary>
+    public IReadOnlyList<Case> All(RunState state) => [.. _cases.Select(c => Told(state, c))];
+
+    private Case Told(RunState state, Course course)
+    {
+        Step step = tell.Plan.Steps[course.At.Step];
+        string since = course.End == CaseEnd.Conceded ? Since(state, course.At) : "";
+        return new Case(
+            tell.Plan.Procedure.Stages[step.StageIndex].Name,
+            step.Name,
+            tell.Plan.PositionName(course.At.Position),
+            course.Lines,
+            course.Fault,
+            course.End,
+            (course.Outcome.Length > 0 ? course.Outcome : NotSettled(state, course.At)) + since,
+            since.Length == 0
+        );
+    }
+
+    // A concession holds for the result it was given for; one taken since stands on its own.
+    private string Since(RunState state, At at)
+    {
+        Step step = tell.Plan.Steps[at.Step];
+        if (step.Taking is { } taking && state.Value(taking.Characteristic, at.Position) is { } value)
+        {
+            return value.ByStep == at.Step
+                ? ""
+                : $" It was measured again since, at {tell.Plan.Steps[value.ByStep].FullName}: {value.Value.ToDisplay()}. That value counts now.";
+        }
+
+        return state.Find(at) is { Conceded: true } ? "" : " It was done over since.";
+    }
+
+    private static string NotSettled(RunState state, At at) =>
+        state.Standing == JobStanding.Scrapped ? "The head was given up."
+        : state.Find(at) is { Standing: StepStanding.Waiting or StepStanding.InHand }
+            ? "Not settled yet: it is still to be taken again."
+        : "Not settled yet.";
+
+    private void Reading(RunEvent.ReadingTaken taken, Stamped by)
+    {
+        string words = Telling.Reading(taken.Reading);
+        if (!taken.Reading.Good)
+        {
+            string faults = string.Join("; ", taken.Reading.Faults);
+            Begin(taken.At, $"Measured {words}. Out of spec: {faults}.", faults, by);
+            return;
+        }
+
+        if (taken.Reading.Judgement.Verdict == Verdict.Short)
+        {
+            Add(taken.At, $"Measured {words}: not at its aim yet, the cut goes on.", by);
+            return;
+        }
+
+        string limits = Telling.Window(taken.Reading.Judgement);
+        string against = limits.Length > 0 ? $", within its limits ({limits})" : ", good";
+        Add(taken.At, $"Measured again: {words}{against}.", by);
+        End(
+            taken.At,
+            CaseEnd.Settled,
+            $"Settled: {taken.Reading.Characteristic} {taken.Reading.Value.ToDisplay()}{against}."
+        );
+    }
+
+    private void Finding(RunEvent.FindingNoted found, Stamped by)
+    {
+        string what = tell.Plan.Steps[found.At.Step].Subject;
+        if (!found.Good)
+        {
+            Begin(found.At, $"Inspected {what}: {found.Finding}. Out of spec.", $"{what}: {found.Finding}", by);
+            return;
+        }
+
+        Add(found.At, $"Inspected again, {what}: {found.Finding}, good.", by);
+        End(found.At, CaseEnd.Settled, $"Settled: {what}: {found.Finding}.");
+    }
+
+    private void Begin(At at, string text, string fault, Stamped by)
+    {
+        if (!_open.TryGetValue(at, out Course? course))
+        {
+            _cases.Add(_open[at] = course = new Course(at));
+        }
+
+        (course.Fault, course.End, course.Outcome) = (fault, CaseEnd.Open, "");
+        Add(at, text, by);
+    }
+
+    private void Add(At at, string text, Stamped by)
+    {
+        if (_open.TryGetValue(at, out Course? course))
+        {
+            course.Lines.Add(new CaseLine(text, by));
+        }
+    }
+
+    // A concession can be overtaken by a later reading at the same place, so its case goes on.
+    private void End(At at, CaseEnd end, string outcome)
+    {
+        if (_open.TryGetValue(at, out Course? course))
+        {
+            (course.End, course.Outcome) = (end, outcome);
+            if (end != CaseEnd.Conceded)
+            {
+                _open.Remove(at);
+            }
+        }
+    }
+
+    // What the decision took back, in the same entry.
+    private string Undone(RecordEntry entry)
+    {
+        At[] again = [.. entry.Events.OfType<RunEvent.Reopened>().SelectMany(e => e.Items).Distinct()];
+        return again.Length == 0
+            ? ""
+            : $" To be done again for it: {string.Join(", ", again.Select(at => tell.Plan.Steps[at.Step].FullName).Distinct())}.";
+    }
+
+    private static string Because(string reason) => reason.Length > 0 ? $", because: {reason}" : "";
+
+    private sealed class Course(At at)
+    {
+        public At At { get; } = at;
+
+        public List<CaseLine> Lines { get; } = [];
+
+        public string Fault { get; set; } = "";
+
+        public CaseEnd End { get; set; }
+
+        public string Outcome { get; set; } = "";
+    }
+}

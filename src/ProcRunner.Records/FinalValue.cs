@@ -1,0 +1,41 @@
+using ProcRunner.Runs;
+
+namespace ProcRunner.Records;
+
+/// <summary>A value as it stands, with all that is known of it.</summary>
+/// <param name="Name">The characteristic.</param>
+/// <param name="Position">The position's name, or "head".</param>
+/// <param name="Record">Value, places, limits, verdict.</param>
+/// <param name="Step">The step that took it.</param>
+/// <param name="Gauge">The gauge's id; empty when none is kept or the value was worked out.</param>
+/// <param name="WorkedOut">True when it was worked out from other readings.</param>
+/// <param name="Working">The formula with its numbers, of a value that was worked out.</param>
+/// <param name="FoundPlaces">As found, place by place; empty for a single value and where nothing was found.</param>
+/// <param name="Standing">How it stands.</param>
+/// <param name="By">Who entered it.</param>
+public sealed record FinalValue(
+    string Name,
+    string Position,
+    ValueRecord Record,
+    string Step,
+    string Gauge,
+    bool WorkedOut,
+    string Working,
+    IReadOnlyList<PlaceValue> FoundPlaces,
+    ValueStanding Standing,
+    Stamped By
+)
+{
+    /// <summary>How it stands, as words.</summary>
+    public string Verdict =>
+        Standing switch
+        {
+            ValueStanding.Recheck => $"recheck: {Record.Cause}",
+            ValueStanding.AsFound => $"as found, before: {Record.Cause}",
+            ValueStanding.Conceded => "conceded",
+            ValueStanding.In => "in limits",
+            ValueStanding.Out => "out of spec",
+            ValueStanding.Short => "not deep enough yet",
+            _ => "recorded",
+        };
+}

@@ -1,0 +1,222 @@
+using ProcRunner.Procedures;
+using ProcRunner.Records.Drawings;
+using ProcRunner.Records.Story;
+using ProcRunner.Runs;
+
+namespace ProcRunner.Records.Papers;
+
+/// <summary>The page that a customer understands.</summary>
+internal static class FrontPage
+{
+    /// <summary>Its pieces.</summary>
+    public static IEnumerable<Block> Of(BuildRecord record)
+    {
+        yield return Identity(record);
+        yield return new Block.Heading(2, "In short");
+        yield return new Block.Bullets([.. InShort(record)]);
+        Case[] notable =
+        [
+            .. record.Cases.Where(c => c.End is CaseEnd.Open || c is { End: CaseEnd.Conceded, IsCurrent: true }),
+        ];
+        if (notable.Length > 0)
+        {
+            yield return new Block.Notice(
+                "Used out of spec, or not settled",
+                [.. notable.Select(c => $"{c.About}: {c.Fault}. {c.Outcome}")],
+                NeedsAttention: true
+            );
+        }
+
+        if (HeadPlan.Of(record) is { } plan)
+        {
+            yield return new Block.Picture(plan);
+            yield return new Block.Paragraph(
+                $"Lengths in {record.Plan.Head.LengthUnit.Symbol}. Depth (recession): how far the closed valve lies below the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter.",
+                IsQuiet: true
+            );
+        }
+
+        if (record.Advice.Count > 0)
+        {
+            yield return new Block.Notice(
+                "For whoever builds the engine",
+                [.. record.Advice.Select(a => $"{a.Text} ({a.From})")],
+                NeedsAttention: false
+            );
+        }
+
+        if (record.Proof.Code is { } code)
+        {
+            yield return new Block.Code(
+                code.ToString(),
+                QrDrawing.Of(code.ToString()),
+                $"Proof code. The shop finds this record by it and checks that nothing was changed since: procrunner verify --code {code}"
+            );
+        }
+    }
+
+    private static Block.Facts Identity(BuildRecord record)
+    {
+        JobHeader job = record.Job;
+        MarkTold? released = record.Marks.LastOrDefault(m => m.Mark.Meaning is SignMeanings.Released or "scrapped");
+        (string Label, string Text)[] items =
+        [
+            ("Stamp on the head", job.Stamp),
+            ("Customer", job.Customer),
+            ("Complaint", job.Complaint),
+            ("Earlier work", job.EarlierWork),
+            ("Shop", record.Shop),
+            (
+                "Opened",
+                $"{record.Opened.Time} (UTC{record.Opened.At.ToString("zzz", System.Globalization.CultureInfo.InvariantCulture)})"
+            ),
+            (
+                record.Standing == JobStanding.Scrapped ? "Scrapped" : "Released",
+                released is null
+                    ? "not released"
+                    : $"{released.By.Time} by {released.Mark.Mark.Name}{(released.Mark.Beside is { } lead ? $", {lead.Name} beside" : "")}"
+            ),
+            ("Unit of length", record.Plan.Head.LengthUnit.Symbol),
+        ];
+        return new Block.Facts([.. items.Where(i => i.Text.Length > 0)]);
+    }
+
+    private static IEnumerable<string> InShort(BuildRecord record)
+    {
+        if (Found(record) is { Length: > 0 } found)
+        {
+            yield return $"Found at teardown: {found}.";
+        }
+
+        if (Changed(record) is { Length: > 0 } changed)
+        {
+            yield return $"Fitted: {changed}.";
+        }
+
+        if (Worked(record) is { Length: > 0 } worked)
+        {
+            yield return $"Worked on: {worked}.";
+        }
+
+        foreach (string line in Deck(record))
+        {
+            yield return line;
+        }
+
+        yield return Result(record);
+        int settled = record.Cases.Count(c => c.End == CaseEnd.Settled);
+        if (settled > 0)
+        {
+            yield return $"On the way {Counted(settled, "result was", "results were")} out of spec and put right; each stands under \"Out of spec, and what was done\".";
+        }
+
+        int conceded = record.Cases.Count(c => c is { End: CaseEnd.Conceded, IsCurrent: true });
+        if (conceded > 0)
+        {
+            yield return $"{Counted(conceded, "result is", "results are")} out of spec and used all the same, by a written permission (a concession) that names who gave it and why.";
+        }
+
+        if (record.Values.Any(IsRuleOfThumb))
+        {
+            yield return "Some limits are rules of thumb: common practice that no maker or standard gave. They are named as such.";
+        }
+    }
+
+    private static IEnumerable<string> Deck(BuildRecord record)
+    {
+        string cut = record.Find("skim taken", "head") is { } skim ? $"Deck cut by {skim.Record.Value}. " : "";
+        if (record.Find("deck thickness", "head") is { } thickness)
+        {
+            string low = thickness.Record.Judgement.Low is { } least
+                ? $"; at least {least} ({thickness.Record.Judgement.Origin})"
+                : "";
+            string flat = record.Find("flatness", "head") is { Standing: not ValueStanding.AsFound } f
+                ? $" Flat within {f.Record.Value}{AsFound(f)}."
+                : "";
+            yield return $"{cut}Head thickness {thickness.Record.Value}{AsFound(thickness)}{low}.{flat}";
+        }
+        else if (cut.Length > 0)
+        {
+            yield return cut.TrimEnd();
+        }
+    }
+
+    private static string AsFound(FinalValue value) => value.Record.AsFound is { } found ? $" (as found {found})" : "";
+
+    private static string Result(BuildRecord record)
+    {
+        FinalValue[] judged =
+        [
+            .. record.Values.Where(v =>
+                v.Standing is ValueStanding.In or ValueStanding.Out or ValueStanding.Conceded or ValueStanding.Short
+            ),
+        ];
+        int inLimits = judged.Count(v => v.Standing == ValueStanding.In);
+        int rechecks = record.Values.Count(v => v.Standing == ValueStanding.Recheck);
+        string open =
+            rechecks > 0
+                ? $" {Counted(rechecks, "value no longer holds", "values no longer hold")} and must be taken again."
+                : "";
+        return inLimits == judged.Length
+            ? $"All {PaperMaker.Number(judged.Length)} final values that have limits are within them.{open}"
+            : $"{PaperMaker.Number(inLimits)} of {PaperMaker.Number(judged.Length)} final values that have limits are within them. Not within: {string.Join("; ", judged.Where(v => v.Standing != ValueStanding.In).Select(Outside))}.{open}";
+    }
+
+    private static string Outside(FinalValue value) =>
+        $"{value.Position} {value.Name} {value.Record.Value.ToDisplay()} ({Telling.Window(value.Record.Judgement)})";
+
+    private static string Changed(BuildRecord record) =>
+        string.Join(
+            "; ",
+            record
+                .Parts.Where(p => p.IsInPlace)
+                .GroupBy(p => p.Part, StringComparer.Ordinal)
+                .Select(g => $"{g.Key} {Places([.. g.Select(p => p.Position)], record)}")
+        );
+
+    // Decisions that no part fitted tells of.
+    private static string Worked(BuildRecord record) =>
+        string.Join(
+            "; ",
+            record
+                .Decisions.Where(d => d.Position != "head" && d.Text != "keep")
+                .Where(d =>
+                    !record.Parts.Any(p =>
+                        p.Position == d.Position
+                        && (p.Part == d.About || p.Part.EndsWith($" {d.About}", StringComparison.Ordinal))
+                    )
+                )
+                .GroupBy(d => (d.About, d.Text))
+                .Select(g => $"{g.Key.About}: {g.Key.Text} {Places([.. g.Select(d => d.Position)], record)}")
+        );
+
+    // What an inspection of the head as it came found, where that isn't the first and best of its findings.
+    private static string Found(BuildRecord record) =>
+        string.Join(
+            "; ",
+            record
+                .Findings.Where(f => record.Plan.TryStep(f.About, out int step) && IsWorse(record.Plan, step, f.Text))
+                .GroupBy(f => (f.About, f.Text))
+                .Select(g =>
+                    $"{g.Key.About.Split(" / ")[^1]}: {g.Key.Text} {Places([.. g.Select(f => f.Position)], record)}"
+                )
+        );
+
+    private static bool IsWorse(Plan plan, int step, string finding) =>
+        plan.IsAsFound(step)
+        && plan.Steps[step].Work is StepWork.Inspect inspect
+        && inspect.Findings.Count > 0
+        && inspect.Findings[0].Text != finding;
+
+    private static string Places(string[] positions, BuildRecord record) =>
+        positions is ["head"] ? "on the head"
+        : positions.Length == record.Plan.Positions.Count ? "at every valve"
+        : $"at {string.Join(", ", positions)}";
+
+    private static string Counted(int count, string one, string many) =>
+        $"{PaperMaker.Number(count)} {(count == 1 ? one : many)}";
+
+    /// <summary>True for a value whose limit nobody wrote down.</summary>
+    public static bool IsRuleOfThumb(FinalValue value) =>
+        value.Record.Judgement.Origin.Contains(OriginWords.Of(Origin.RuleOfThumb), StringComparison.Ordinal);
+}

@@ -1,0 +1,93 @@
+namespace ProcRunner.Records.Papers;
+
+/// <summary>Sets a record: one page that a customer understands, then the detail.</summary>
+internal static class PaperMaker
+{
+    /// <summary>The paper.</summary>
+    public static Paper Of(BuildRecord record) =>
+        new(
+            $"Build record {record.Job.Stamp}",
+            record.Plan.Head.Title,
+            $"Build record {record.Job.Stamp}, {Ended(record)}{Code(record)}",
+            record.Job.Practice ? "PRACTICE" : "",
+            [
+                .. Warnings(record),
+                .. FrontPage.Of(record),
+                new Block.NewPage(),
+                .. OutOfSpecPart.Of(record),
+                .. DrawingPart.Of(record),
+                .. WorkPart.Of(record),
+                .. ValuePart.Of(record),
+                .. HistoryPart.Of(record),
+                .. ProofPart.Of(record),
+            ]
+        );
+
+    private static IEnumerable<Block> Warnings(BuildRecord record)
+    {
+        if (record.Job.Practice)
+        {
+            yield return new Block.Notice(
+                "PRACTICE",
+                [
+                    "This is a practice head. Nothing in this record was built for a customer, and no sign-off in it proves anything.",
+                ],
+                NeedsAttention: true
+            );
+        }
+
+        if (record.IsDemo)
+        {
+            yield return new Block.Notice(
+                "DEMO",
+                [
+                    "This is the demo shop. Head, customer, people, parts and readings are invented; its PINs are public, so its sign-offs prove nothing.",
+                ],
+                NeedsAttention: true
+            );
+        }
+
+        if (!record.IsClosed)
+        {
+            yield return new Block.Notice(
+                "NOT RELEASED",
+                [
+                    $"The work is not finished: the job is {record.StandingWord}{(record.StandingReason.Length > 0 ? $" ({record.StandingReason})" : "")}. What follows is how it stood at entry {Number(record.Last.Entry)}, {record.Last.Time}. Do not fit this head.",
+                ],
+                NeedsAttention: true
+            );
+        }
+
+        if (record.Standing == Runs.JobStanding.Scrapped)
+        {
+            yield return new Block.Notice(
+                "SCRAPPED",
+                [$"This head was given up: {record.StandingReason}. Do not fit it."],
+                NeedsAttention: true
+            );
+        }
+    }
+
+    private static string Ended(BuildRecord record) =>
+        record.IsClosed ? $"{record.StandingWord} {record.Last.Time}" : $"NOT RELEASED, as of {record.Last.Time}";
+
+    private static string Code(BuildRecord record) => record.Proof.Code is { } code ? $", proof code {code}" : "";
+
+    /// <summary>A whole number as text.</summary>
+    public static string Number(long number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>Who and when, with the entry: <c>R. Vale, 2026-03-01 14:05, entry 12</c>.</summary>
+    public static string Who(Stamped by) => $"{by.Person}, {by.Time}, entry {Number(by.Entry)}";
+
+    /// <summary>Who, with the entry: <c>R. Vale, entry 12</c>; when stands with the stages.</summary>
+    public static string WhoShort(Stamped by) => $"{by.Person}, entry {Number(by.Entry)}";
+
+    /// <summary>Several entries: <c>R. Vale, entries 12, 14</c>.</summary>
+    public static string Entries(IReadOnlyList<Stamped> by) =>
+        by.Count == 1
+            ? WhoShort(by[0])
+            : $"{string.Join(", ", by.Select(b => b.Person).Distinct())}, entries {string.Join(", ", by.Select(b => Number(b.Entry)))}";
+
+    /// <summary>A place for a reader: nothing for the head's own.</summary>
+    public static string At(string position) => position is "head" or "" ? "" : $" {position}";
+}

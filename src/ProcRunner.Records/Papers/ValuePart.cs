@@ -1,0 +1,132 @@
+using ProcRunner.Runs;
+
+namespace ProcRunner.Records.Papers;
+
+/// <summary>Every value, as found and final, against its limits; findings and decisions.</summary>
+internal static class ValuePart
+{
+    /// <summary>Its pieces.</summary>
+    public static IEnumerable<Block> Of(BuildRecord record) =>
+        [.. Values(record), .. RulesOfThumb(record), .. Chosen(record), .. Findings(record)];
+
+    private static IEnumerable<Block> Values(BuildRecord record)
+    {
+        yield return new Block.Heading(2, "Values");
+        yield return new Block.Paragraph(
+            "The latest value of each reading. Limits are inclusive. Who gave a limit stands in brackets: maker, standard, shop or rule of thumb. A value without limits is recorded only."
+        );
+        foreach (IGrouping<string, FinalValue> position in record.Values.GroupBy(v => v.Position))
+        {
+            yield return new Block.Heading(3, position.Key == "head" ? "The head" : $"Valve {position.Key}");
+            yield return new Block.Table(
+                position.Key == "head" ? "Values of the head" : $"Values at {position.Key}",
+                [
+                    ("reading", 4),
+                    ("as found", 2),
+                    ("final", 6),
+                    ("low / aim / high (from)", 6),
+                    ("standing", 3),
+                    ("taken", 6),
+                ],
+                [.. position.Select(Value)]
+            );
+        }
+    }
+
+    private static Row Value(FinalValue value)
+    {
+        Judgement judged = value.Record.Judgement;
+        string found = value.Record.AsFound is { } was ? was.ToDisplay() : "";
+        bool isAsFound = value.Standing == ValueStanding.AsFound;
+        string now = $"{value.Record.Value.ToDisplay()}{Telling.Places(value.Record.Places)}";
+        string limits = Telling.Window(judged);
+        string taken =
+            value.WorkedOut ? "worked out"
+            : value.Gauge.Length > 0 ? $"gauge {value.Gauge}"
+            : "no gauge kept";
+        return new Row(
+            [
+                value.Name,
+                isAsFound && found.Length == 0 ? now : found,
+                isAsFound ? "" : now,
+                limits.Length > 0 ? $"{limits} ({WorkPart.OriginOf(judged)})" : "",
+                value.Standing is ValueStanding.Out or ValueStanding.Conceded or ValueStanding.Recheck
+                    ? value.Verdict.ToUpperInvariant()
+                    : value.Verdict,
+                $"{value.Step}; {taken}; {PaperMaker.WhoShort(value.By)}",
+            ],
+            NeedsAttention: value.Standing is ValueStanding.Out or ValueStanding.Conceded or ValueStanding.Recheck
+        );
+    }
+
+    private static IEnumerable<Block> RulesOfThumb(BuildRecord record)
+    {
+        string[] names = [.. record.Values.Where(FrontPage.IsRuleOfThumb).Select(v => v.Name).Distinct()];
+        if (names.Length > 0)
+        {
+            yield return new Block.Notice(
+                "Limits that are rules of thumb",
+                [
+                    $"{string.Join(", ", names)}: these limits are common practice; neither a maker nor a standard gave them. A maker's limit takes their place where there is one.",
+                ],
+                NeedsAttention: false
+            );
+        }
+    }
+
+    private static IEnumerable<Block> Chosen(BuildRecord record)
+    {
+        if (record.ChosenLimits.Count > 0)
+        {
+            yield return new Block.Table(
+                "Limits that nobody knew, chosen in this job",
+                [("reading", 3), ("at", 1), ("limits", 4), ("why", 4), ("by", 3)],
+                [
+                    .. record.ChosenLimits.Select(c => new Row([
+                        c.Limit.Characteristic,
+                        c.Position.Length > 0 ? c.Position : "all",
+                        Telling.Window(c.Limit.Low, c.Limit.Aim, c.Limit.High),
+                        c.Limit.Reason,
+                        PaperMaker.WhoShort(c.By),
+                    ])),
+                ]
+            );
+        }
+    }
+
+    private static IEnumerable<Block> Findings(BuildRecord record)
+    {
+        if (record.Findings.Count > 0)
+        {
+            yield return new Block.Heading(2, "Findings and decisions");
+            yield return new Block.Table(
+                "What was inspected and found",
+                [("inspected", 5), ("at", 1), ("found", 4), ("by", 4)],
+                [
+                    .. record.Findings.Select(f => new Row(
+                        [f.About, f.Position, f.IsBad ? $"{f.Text}: OUT OF SPEC" : f.Text, PaperMaker.WhoShort(f.By)],
+                        f.IsBad
+                    )),
+                ]
+            );
+        }
+
+        if (record.Decisions.Count > 0)
+        {
+            yield return new Block.Table(
+                "What was decided",
+                [("about", 5), ("at", 1), ("decided", 4), ("by", 4)],
+                [.. record.Decisions.Select(d => new Row([d.About, d.Position, d.Text, PaperMaker.WhoShort(d.By)]))]
+            );
+        }
+
+        if (record.LeftOut.Count > 0)
+        {
+            yield return new Block.Table(
+                "Steps that were left out",
+                [("step", 5), ("at", 1), ("why", 4), ("by", 4)],
+                [.. record.LeftOut.Select(l => new Row([l.About, l.Position, l.Text, PaperMaker.WhoShort(l.By)]))]
+            );
+        }
+    }
+}

@@ -1,0 +1,103 @@
+using PdfSharp.Drawing;
+using ProcRunner.Records.Drawings;
+using ProcRunner.Records.Papers;
+
+namespace ProcRunner.Records.Print;
+
+/// <summary>Prints a table: its headings again on every sheet, a row never torn unless it is taller than a sheet.</summary>
+internal sealed class TablePrinter
+{
+    private const double Size = 7.4;
+    private const double Line = Size * 1.28;
+    private const double Pad = 3;
+    private readonly Sheets _sheets;
+    private readonly Block.Table _table;
+    private readonly double[] _lefts;
+    private readonly double[] _widths;
+
+    private TablePrinter(Sheets sheets, Block.Table table)
+    {
+        (_sheets, _table) = (sheets, table);
+        double shares = table.Columns.Sum(c => c.Share);
+        _widths = [.. table.Columns.Select(c => Sheets.Width * c.Share / shares)];
+        _lefts = [.. _widths.Select((_, i) => Sheets.Left + _widths.Take(i).Sum())];
+    }
+
+    /// <summary>Prints it.</summary>
+    public static void Print(Sheets sheets, Block.Table table)
+    {
+        TablePrinter printer = new(sheets, table);
+        sheets.Need(70);
+        sheets.Words(table.Caption, 8.5, Sheets.Left, Sheets.Width, tone: Tone.Quiet);
+        sheets.Y += 2;
+        printer.Headings();
+        foreach (Row row in table.Rows)
+        {
+            printer.Print(row);
+        }
+
+        sheets.Y += 8;
+    }
+
+    private void Headings()
+    {
+        List<string>[] cells = [.. _table.Columns.Select((c, i) => Broken(c.Name, i, isBold: true))];
+        double height = HeightOf(cells, 0, int.MaxValue);
+        _sheets.On.DrawRectangle(Ink.Brush(Tone.Ground), Sheets.Left, _sheets.Y, Sheets.Width, height);
+        Put(cells, 0, int.MaxValue, everyBold: true);
+        Rule(Tone.Ink);
+    }
+
+    private void Print(Row row)
+    {
+        List<string>[] cells = [.. row.Cells.Select((text, i) => Broken(text, i, isBold: i == 0))];
+        int lines = cells.Max(c => c.Count);
+        for (int from = 0; from < lines; )
+        {
+            double whole = ((lines - from) * Line) + (2 * Pad);
+            if (whole > _sheets.Room && _sheets.Y > Sheets.Top + 40)
+            {
+                _sheets.Turn();
+                Headings();
+            }
+
+            int fits = Math.Min(lines - from, Math.Max(1, (int)((_sheets.Room - (2 * Pad)) / Line)));
+            if (row.NeedsAttention)
+            {
+                double height = HeightOf(cells, from, fits);
+                _sheets.On.DrawRectangle(Ink.Brush(Tone.AttentionGround), Sheets.Left, _sheets.Y, Sheets.Width, height);
+            }
+
+            Put(cells, from, fits, everyBold: false);
+            from += fits;
+        }
+
+        Rule(Tone.Rule);
+    }
+
+    private List<string> Broken(string text, int column, bool isBold) =>
+        _sheets.Ink.Lines(_sheets.Ink.Fit(text, isBold), _sheets.Ink.Font(Size, isBold), _widths[column] - (2 * Pad));
+
+    private static double HeightOf(List<string>[] cells, int from, int count) =>
+        (Math.Min(count, cells.Max(c => c.Count) - from) * Line) + (2 * Pad);
+
+    private void Put(List<string>[] cells, int from, int count, bool everyBold)
+    {
+        double height = HeightOf(cells, from, count);
+        for (int i = 0; i < cells.Length; i++)
+        {
+            XFont font = _sheets.Ink.Font(Size, everyBold || i == 0);
+            double y = _sheets.Y + Pad + Size;
+            foreach (string line in cells[i].Skip(from).Take(count))
+            {
+                _sheets.On.DrawString(line, font, Ink.Brush(Tone.Ink), _lefts[i] + Pad, y);
+                y += Line;
+            }
+        }
+
+        _sheets.Y += height;
+    }
+
+    private void Rule(Tone tone) =>
+        _sheets.On.DrawLine(Ink.Pen(tone, 0.5), Sheets.Left, _sheets.Y, Sheets.Left + Sheets.Width, _sheets.Y);
+}

@@ -1,0 +1,72 @@
+using ProcRunner.Quantities;
+using ProcRunner.Records.Story;
+using ProcRunner.Runs;
+
+namespace ProcRunner.Records;
+
+/// <summary>What is left to work with the next time: in the deck, under each seat, on each valve.</summary>
+internal sealed class StockLeft(Plan plan, IReadOnlyList<FinalValue> values)
+{
+    // Which limit a reading runs towards in service or when it is worked again: common practice, no source.
+    private static readonly (string Name, bool TowardsHigh, string Words)[] Readings =
+    [
+        ("deck thickness", false, "deck left above the least thickness"),
+        ("recession", true, "the valve may still sink by"),
+        ("stem height", true, "the stem may still rise by"),
+        ("margin", false, "edge of the valve left above the least margin"),
+        ("installed height", true, "the spring may still stand taller by"),
+    ];
+
+    /// <summary>Everything that can be said.</summary>
+    public IEnumerable<Reckoning> All() =>
+        Readings
+            .SelectMany(r =>
+                values
+                    .Where(v => v.Name == r.Name && v.Standing is not (ValueStanding.Recheck or ValueStanding.AsFound))
+                    .SelectMany(v => Of(v, r.TowardsHigh, r.Words))
+            )
+            .Concat(Budget());
+
+    private static IEnumerable<Reckoning> Of(FinalValue value, bool towardsHigh, string words)
+    {
+        Judgement judged = value.Record.Judgement;
+        if ((towardsHigh ? judged.High : judged.Low) is { } end && end.Dimension == value.Record.Value.Dimension)
+        {
+            Quantity[] terms = towardsHigh ? [end, value.Record.Value] : [value.Record.Value, end];
+            yield return Less(value.Name, value.Position, terms, words, judged.Origin);
+        }
+    }
+
+    private IEnumerable<Reckoning> Budget()
+    {
+        if (plan.Head.FigureOf("deck budget", null) is not { } budget)
+        {
+            yield break;
+        }
+
+        Quantity?[] lost =
+        [
+            ValueOf("block lost"),
+            ValueOf("head lost before"),
+            values.Any(v => v.Name == "skim taken") ? ValueOf("skim taken") : null,
+        ];
+        if (lost[0] is not null && lost[1] is not null)
+        {
+            yield return Less(
+                "head and block together",
+                "head",
+                [budget.Value, .. lost.OfType<Quantity>()],
+                "budget of head and block, less what the block, the head before and the head now have lost",
+                OriginWords.Of(budget.Origin)
+            );
+        }
+    }
+
+    private Quantity? ValueOf(string name) => values.FirstOrDefault(v => v.Name == name)?.Record.Value;
+
+    private static Reckoning Less(string what, string position, Quantity[] terms, string words, string origin)
+    {
+        Exact left = terms.Skip(1).Aggregate(Exact.Of(terms[0]), (rest, term) => rest - Exact.Of(term));
+        return new Reckoning(what, position, Show.In(left, terms[0].Unit), terms, words, origin);
+    }
+}

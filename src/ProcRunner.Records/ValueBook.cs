@@ -1,0 +1,78 @@
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
+
+namespace ProcRunner.Records;
+
+/// <summary>The values of a job as they stand.</summary>
+internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
+{
+    /// <summary>Those of the head, then position by position, in the procedure's order.</summary>
+    public IReadOnlyList<FinalValue> All()
+    {
+        List<(int Position, FinalValue Value)> all = [];
+        for (int i = 0; i < tell.Plan.Procedure.Characteristics.Count; i++)
+        {
+            bool ofHead = tell.Plan.Procedure.Characteristics[i].OfHead;
+            int last = ofHead ? At.Head : tell.Plan.Positions.Count - 1;
+            for (int position = ofHead ? At.Head : 0; position <= last; position++)
+            {
+                if (state.Value(i, position) is { } value)
+                {
+                    all.Add((position, Final(i, position, value)));
+                }
+            }
+        }
+
+        return [.. all.OrderBy(v => v.Position).Select(v => v.Value)];
+    }
+
+    private FinalValue Final(int index, int position, ValueRecord value)
+    {
+        Characteristic characteristic = tell.Plan.Procedure.Characteristics[index];
+        StepRecord? record = state.Find(new At(value.ByStep, position));
+        TakenReading? reading = record?.Readings.LastOrDefault(r => r.Characteristic == characteristic.Name);
+        string working =
+            record
+                ?.Readings.SelectMany(r => r.Worked)
+                .LastOrDefault(w => w.Name == characteristic.Name && w.Value == value.Value)
+                ?.Working
+            ?? "";
+        return new FinalValue(
+            characteristic.Name,
+            tell.Plan.PositionName(position),
+            value,
+            tell.Plan.Steps[value.ByStep].FullName,
+            reading?.Gauge ?? "",
+            WorkedOut: reading is null,
+            working,
+            FoundPlaces(characteristic.Name, position, value),
+            Standing(index, position, value, record),
+            tell.Stamp(value.Sequence)
+        );
+    }
+
+    private IReadOnlyList<PlaceValue> FoundPlaces(string name, int position, ValueRecord value) =>
+        value.AsFoundBy < 0
+            ? []
+            : state
+                .Find(new At(value.AsFoundBy, position))
+                ?.Readings.LastOrDefault(r => r.Characteristic == name && r.Value == value.AsFound)
+                ?.Places
+                ?? [];
+
+    private ValueStanding Standing(int index, int position, ValueRecord value, StepRecord? record)
+    {
+        if (value.Stale)
+        {
+            return outlook.WhoTakesAgain(index, position) is null ? ValueStanding.AsFound : ValueStanding.Recheck;
+        }
+
+        return value.Judgement.Verdict switch
+        {
+            Verdict.Out => record is { Conceded: true } ? ValueStanding.Conceded : ValueStanding.Out,
+            Verdict.In => ValueStanding.In,
+            Verdict.Short => ValueStanding.Short,
+            _ => ValueStanding.Recorded,
+        };
+    }
+}

@@ -1,0 +1,78 @@
+using ProcRunner.Records;
+using ProcRunner.Shop;
+using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Screens.Parts;
+
+namespace ProcRunner.Tui.Screens.Shop;
+
+/// <summary>Writes a job's build record to a file.</summary>
+internal sealed class RecordForm : FormScreen
+{
+    private readonly ShopSession _session;
+    private readonly JobRun _run;
+    private readonly Field _form;
+    private readonly Field _file;
+
+    /// <summary>The form.</summary>
+    public RecordForm(ShopSession session, JobRun run)
+        : base(session)
+    {
+        (_session, _run) = (session, run);
+        _form = new Field("Form", FieldKind.Choice)
+        {
+            Hint = () => "Choose one by its number.",
+            Choices = () => [.. RecordFile.Forms.Select(f => $"{f.Ending[1..]}: {f.Meaning}")],
+        };
+        _file = new Field("File")
+        {
+            Hint = () => "Where it is written. What stood there before is replaced.",
+            Proposed = () => Proposed(_form.Index),
+            Fault = path => RecordFile.CanWrite(path) ? null : $"Its ending must be one of {RecordExport.Endings}.",
+        };
+        Fields = [_form, _file];
+    }
+
+    /// <inheritdoc/>
+    public override bool IsPractice => _run.State.Job is { Practice: true };
+
+    /// <inheritdoc/>
+    protected override string Title => $"{_run.State.Job?.Stamp}: build record";
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<Field> Fields { get; }
+
+    /// <inheritdoc/>
+    protected override string? Write()
+    {
+        if (!_session.Store.Shop.Jobs.TryGetValue(_run.State.JobId, out ShopJob? job))
+        {
+            return "The shop book doesn't know this job.";
+        }
+
+        try
+        {
+            string fault = RecordExport.Write(_session.Store.Reader, job, _file.Text, WritingProgress.None);
+            _session.LeaveWord(fault.Length == 0 ? $"Written: {_file.Text}" : "");
+            return fault.Length == 0 ? null : fault;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return e.Message;
+        }
+    }
+
+    // A stamp may hold what no file's name can.
+    private string Proposed(int form)
+    {
+        char[] stamp =
+        [
+            .. (_run.State.Job?.Stamp ?? "").Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '_'),
+        ];
+        string ending = RecordFile.Forms[Math.Max(0, form)].Ending;
+        string home = Environment.GetFolderPath(
+            Environment.SpecialFolder.UserProfile,
+            Environment.SpecialFolderOption.DoNotVerify
+        );
+        return Path.Combine(home, $"build-record-{new string(stamp)}{ending}");
+    }
+}
