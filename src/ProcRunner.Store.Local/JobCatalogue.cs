@@ -9,16 +9,14 @@ namespace ProcRunner.Store.Local;
 /// </summary>
 internal sealed class JobCatalogue
 {
+    private static readonly (long, long) Gone = (long.MinValue, long.MinValue);
     private static readonly JobField[] Fields = Enum.GetValues<JobField>();
 
     private readonly List<IndexedJob?> _jobs = [];
-    private readonly List<string> _stamps = [];
-    private readonly List<string> _folded = [];
+    private readonly List<(long Opened, long Last)> _times = [];
     private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, List<int>>[] _texts =
-    [
-        .. Fields.Select(_ => new Dictionary<string, List<int>>(StringComparer.Ordinal)),
-    ];
+    private readonly TextPlaces[] _texts = [.. Fields.Select(_ => new TextPlaces())];
+    private readonly PackedTexts _folded = new();
     private readonly Dictionary<IndexedPart, IndexedPart> _parts = [];
     private readonly Dictionary<string, string> _words = new(StringComparer.Ordinal);
 
@@ -38,27 +36,15 @@ internal sealed class JobCatalogue
         int place = _jobs.Count;
         IndexedJob kept = Kept(job);
         _jobs.Add(kept);
-        _stamps.Add(job.Stamp.ToUpperInvariant());
-        _folded.Add(StampLikeness.Fold(job.Stamp));
+        _times.Add((job.Opened.UtcTicks, job.LastActivity.UtcTicks));
         _places.Add(job.Id, place);
         foreach (JobField field in Fields)
         {
             foreach (string text in TextsOf(kept, field))
             {
-                if (text.Length == 0)
+                if (text.Length > 0 && _texts[(int)field].Add(text, place) && field == JobField.Stamp)
                 {
-                    continue;
-                }
-
-                ref List<int>? there = ref CollectionsMarshal.GetValueRefOrAddDefault(
-                    _texts[(int)field],
-                    text.ToUpperInvariant(),
-                    out _
-                );
-                there ??= new(1);
-                if (there.Count == 0 || there[^1] != place)
-                {
-                    there.Add(place);
+                    _folded.Add(StampLikeness.Fold(text));
                 }
             }
         }
@@ -69,7 +55,7 @@ internal sealed class JobCatalogue
     {
         if (_places.Remove(id, out int place))
         {
-            (_jobs[place], _stamps[place], _folded[place]) = (null, "", "");
+            (_jobs[place], _times[place]) = (null, Gone);
         }
     }
 
@@ -91,30 +77,30 @@ internal sealed class JobCatalogue
             found = found is null ? there : found.And(there);
         }
 
-        // Of many thousands only the first are put in order.
+        // Of many thousands only the first are put in order; the latest come last, and are looked at first.
         PriorityQueue<int, (int Rank, long Last)> first = new(most + 1);
-        bool itself =
-            found?.Places.Any(place => found[place].Rank == StampLikeness.Same && _jobs[place] is not null) == true;
+        (long from, long before) = (query.From?.UtcTicks ?? long.MinValue + 1, query.Before?.UtcTicks ?? long.MaxValue);
         int count = 0;
-        foreach (int place in found?.Places ?? (IEnumerable<int>)_places.Values)
+        for (int i = (found?.Places.Count ?? _jobs.Count) - 1; i >= 0; i--)
         {
+            int place = found?.Places[i] ?? i;
             JobMatch match = found?[place] ?? default;
+            (long opened, long last) = _times[place];
 
             // What is only like a stamp is noise beside the stamp itself.
-            if (_jobs[place] is not { } job || !IsWithin(job, query) || (itself && match.IsLike))
+            if (last < from || opened >= before || (match.IsLike && found!.HasItself))
             {
                 continue;
             }
 
             count++;
-            (int, long) order = (match.Rank, job.LastActivity.UtcTicks);
             if (first.Count < most)
             {
-                first.Enqueue(place, order);
+                first.Enqueue(place, (match.Rank, last));
             }
             else if (most > 0)
             {
-                first.EnqueueDequeue(place, order);
+                first.EnqueueDequeue(place, (match.Rank, last));
             }
         }
 
@@ -147,18 +133,13 @@ internal sealed class JobCatalogue
                 .OrderBy(job => job.Opened),
         ];
 
-    private List<int> PlacesOf(JobField field, string text) =>
-        _texts[(int)field].GetValueOrDefault(text.ToUpperInvariant(), []);
-
-    private static bool IsWithin(IndexedJob job, JobQuery query) =>
-        (query.From is not { } from || job.LastActivity >= from)
-        && (query.Before is not { } before || job.Opened < before);
+    private IReadOnlyList<int> PlacesOf(JobField field, string text) => _texts[(int)field].Of(text);
 
     private JobMatches Anywhere(string text)
     {
         JobMatches whole = Collect(text, Fields);
         string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length == 1)
+        if (words.Length == 1 || whole.Places.Count > 0)
         {
             return whole;
         }
@@ -170,7 +151,7 @@ internal sealed class JobCatalogue
             each = each is null ? one : each.And(one);
         }
 
-        return whole.Or(each!);
+        return each!;
     }
 
     private JobMatches Collect(string text, IReadOnlyList<JobField> fields)
@@ -185,20 +166,15 @@ internal sealed class JobCatalogue
                 continue;
             }
 
-            foreach ((string there, List<int> places) in _texts[(int)field])
-            {
-                int at = there.IndexOf(wanted, StringComparison.Ordinal);
-                if (at < 0)
+            TextPlaces there = _texts[(int)field];
+            there.Texts.Holding(
+                wanted,
+                (number, at) =>
                 {
-                    continue;
+                    int rank = RankOf(field, there.Texts[number], wanted.Length, at);
+                    into.Add(there[number], new(field, rank, number));
                 }
-
-                JobMatch match = new(field, RankOf(field, there, wanted, at), there);
-                foreach (int place in places)
-                {
-                    into.Add(place, match);
-                }
-            }
+            );
         }
 
         return into;
@@ -206,20 +182,27 @@ internal sealed class JobCatalogue
 
     private void CollectStamps(JobMatches into, string wanted)
     {
+        TextPlaces stamps = _texts[(int)JobField.Stamp];
+        void Add(int number, int rank) => into.Add(stamps[number], new(JobField.Stamp, rank, number));
+        stamps.Texts.Holding(wanted, (number, at) => Add(number, StampLikeness.OfPart(stamps.Texts[number], wanted, at)));
         string folded = StampLikeness.Fold(wanted);
-        for (int place = 0; place < _stamps.Count; place++)
+        if (folded.Length >= StampLikeness.ShortestPart)
         {
-            int rank = StampLikeness.Of(_stamps[place], _folded[place], wanted, folded);
-            if (rank > 0)
+            _folded.Holding(folded, (number, _) => Add(number, StampLikeness.OfFolded(_folded[number], folded)));
+        }
+
+        for (int number = 0; folded.Length >= StampLikeness.ShortestForOneOff && number < _folded.Count; number++)
+        {
+            if (StampLikeness.IsOneOff(_folded[number], folded))
             {
-                into.Add(place, new(JobField.Stamp, rank, _stamps[place]));
+                Add(number, StampLikeness.OneOff);
             }
         }
     }
 
-    private static int RankOf(JobField field, string there, string wanted, int at)
+    private static int RankOf(JobField field, ReadOnlySpan<char> there, int length, int at)
     {
-        bool whole = there.Length == wanted.Length;
+        bool whole = there.Length == length;
         bool begins = at == 0 || !char.IsLetterOrDigit(there[at - 1]);
         int best = field switch
         {
@@ -234,14 +217,15 @@ internal sealed class JobCatalogue
             : best - 16;
     }
 
-    private static JobHit Hit(IndexedJob job, JobMatch match)
+    private JobHit Hit(IndexedJob job, JobMatch match)
     {
         if (match.Rank == 0)
         {
             return new(job, 0, null, "");
         }
 
-        bool IsIt(string text) => string.Equals(text, match.Text, StringComparison.OrdinalIgnoreCase);
+        string wanted = _texts[(int)match.Field].Texts[match.Text].ToString();
+        bool IsIt(string text) => string.Equals(text, wanted, StringComparison.OrdinalIgnoreCase);
         IndexedPart? part = match.Field switch
         {
             JobField.Part => job.Parts.FirstOrDefault(p => IsIt(p.Number) || IsIt(p.Name)),

@@ -8,10 +8,22 @@ internal sealed class JobMatches(int size)
     private readonly List<int> _places = [];
 
     /// <summary>The places of the jobs that fit.</summary>
-    public IReadOnlyList<int> Places => _places;
+    public List<int> Places => _places;
 
     /// <summary>The best match at a place; its rank is 0 where there is none.</summary>
     public JobMatch this[int place] => _best[place];
+
+    /// <summary>True when a stamp is exactly what is looked for.</summary>
+    public bool HasItself { get; private set; }
+
+    /// <summary>Jobs fit.</summary>
+    public void Add(List<int> places, JobMatch match)
+    {
+        foreach (int place in places)
+        {
+            Add(place, match);
+        }
+    }
 
     /// <summary>A job fits.</summary>
     public void Add(int place, JobMatch match)
@@ -25,6 +37,7 @@ internal sealed class JobMatches(int size)
         if (match.Rank > before)
         {
             _best[place] = match;
+            HasItself |= match.Rank == StampLikeness.Same;
         }
     }
 
@@ -41,16 +54,5 @@ internal sealed class JobMatches(int size)
         }
 
         return both;
-    }
-
-    /// <summary>Those that fit either.</summary>
-    public JobMatches Or(JobMatches other)
-    {
-        foreach (int place in other._places)
-        {
-            Add(place, other[place]);
-        }
-
-        return this;
     }
 }

@@ -5,7 +5,7 @@ namespace ProcRunner.Store.Local;
 /// <summary>What is looked for. Everything that is given must hold; nothing given means every job.</summary>
 public sealed record JobQuery
 {
-    /// <summary>Looked for in every field: as a whole, or each word in whichever field has it. May be empty.</summary>
+    /// <summary>Looked for in every field: as a whole, or where nothing holds it, each word in whichever field has it. May be empty.</summary>
     public string Text { get; init; } = "";
 
     /// <summary>Looked for in one field.</summary>

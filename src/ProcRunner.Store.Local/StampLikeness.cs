@@ -14,7 +14,10 @@ internal static class StampLikeness
     public const int OneOff = 70;
 
     // A short stamp is one character off from too many.
-    private const int ShortestForOneOff = 4;
+    public const int ShortestForOneOff = 4;
+
+    /// <summary>Of two folded characters every stamp holds some.</summary>
+    public const int ShortestPart = 3;
 
     /// <summary>The stamp in the letters and figures that are told apart even on greasy iron; marks between them left out.</summary>
     public static string Fold(string stamp) =>
@@ -34,39 +37,30 @@ internal static class StampLikeness
             }
         );
 
-    /// <summary>How well a stamp fits; 0 for not at all.</summary>
-    /// <param name="stamp">The stamp, in capitals.</param>
-    /// <param name="folded">The stamp, folded.</param>
-    /// <param name="wanted">What was read, in capitals.</param>
-    /// <param name="wantedFolded">What was read, folded.</param>
-    public static int Of(string stamp, string folded, string wanted, string wantedFolded)
-    {
-        int holds = stamp.IndexOf(wanted, StringComparison.Ordinal);
-        if (holds >= 0)
-        {
-            return stamp.Length == wanted.Length ? Same
-                : holds == 0 ? Begins
-                : Holds;
-        }
+    /// <summary>How well a stamp fits that holds what was read.</summary>
+    /// <param name="stamp">The stamp.</param>
+    /// <param name="wanted">What was read.</param>
+    /// <param name="at">Where it begins in the stamp.</param>
+    public static int OfPart(ReadOnlySpan<char> stamp, string wanted, int at) =>
+        stamp.Length == wanted.Length ? Same
+        : at == 0 ? Begins
+        : Holds;
 
-        return wantedFolded.Length == 0 ? 0
-            : folded == wantedFolded ? Folded
-            : wantedFolded.Length >= 3 && folded.Contains(wantedFolded, StringComparison.Ordinal) ? FoldedHolds
-            : wantedFolded.Length >= ShortestForOneOff && IsOneOff(folded, wantedFolded) ? OneOff
-            : 0;
-    }
+    /// <summary>How well a stamp fits that holds what was read once both are folded.</summary>
+    public static int OfFolded(ReadOnlySpan<char> folded, string wanted) =>
+        folded.Length == wanted.Length ? Folded : FoldedHolds;
 
     /// <summary>True when one character is wrong, missing or too many, or two neighbours are changed round.</summary>
-    internal static bool IsOneOff(string a, string b)
+    public static bool IsOneOff(ReadOnlySpan<char> a, ReadOnlySpan<char> b)
     {
         if (Math.Abs(a.Length - b.Length) > 1)
         {
             return false;
         }
 
-        int start = a.AsSpan().CommonPrefixLength(b);
-        ReadOnlySpan<char> restA = a.AsSpan(start);
-        ReadOnlySpan<char> restB = b.AsSpan(start);
+        int start = a.CommonPrefixLength(b);
+        ReadOnlySpan<char> restA = a[start..];
+        ReadOnlySpan<char> restB = b[start..];
         if (restA.Length != restB.Length)
         {
             return restA.Length > restB.Length ? restA[1..].SequenceEqual(restB) : restB[1..].SequenceEqual(restA);

@@ -116,7 +116,7 @@ internal static class ShowVerb
         foreach (
             TextLine line in PositionStory.Of(
                 account.State,
-                account.Entries,
+                reader.ReadTrail(account.State.JobId).Entries.Select(line => line.Entry),
                 position,
                 id => shop.People.TryGetValue(id, out Person? person) ? person.Name : id
             )

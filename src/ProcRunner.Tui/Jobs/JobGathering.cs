@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ProcRunner.Quantities;
+using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;

@@ -34,6 +34,12 @@ internal static class JobMenu
             items.Add(MenuItem.Instead("put it on hold", () => new HoldForm(session, run)));
         }
 
+        if (run.State.Standing == JobStanding.Held)
+        {
+            items.Add(new(() => "take it up again", () => TakeUp(session, run)));
+        }
+
+        items.Add(MenuItem.Instead("build record: write it to a file", () => new RecordForm(session, run)));
         if (run.State.Earlier is not null || run.State.Linked.Count > 0)
         {
             items.Add(
@@ -46,12 +52,6 @@ internal static class JobMenu
             items.Add(MenuItem.Instead("another head of the same engine", () => new LinkForm(session, run)));
         }
 
-        if (run.State.Standing == JobStanding.Held)
-        {
-            items.Add(new(() => "take it up again", () => TakeUp(session, run)));
-        }
-
-        items.Add(MenuItem.Instead("build record: write it to a file", () => new RecordForm(session, run)));
         return items;
     }
 
