@@ -147,7 +147,8 @@ internal static class IndexDocuments
                 job.Head,
                 job.Bench,
                 job.Practice ? "practice" : "",
-                job.Earlier
+                job.Earlier,
+                job.Proof
             ),
             ["lists"] = IndexText.Rows([
                 IndexText.Row(job.Linked.AsSpan()),
@@ -180,6 +181,7 @@ internal static class IndexDocuments
             Bench = job[8],
             Practice = job[9].Length > 0,
             Earlier = job[10],
+            Proof = job[11],
             Linked = ListOf(lists[0]),
             People = ListOf(lists[1]),
             Gauges = ListOf(lists[2]),

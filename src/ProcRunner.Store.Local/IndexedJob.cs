@@ -39,6 +39,9 @@ public sealed record IndexedJob(
     /// <summary>The ids of the jobs on the other heads of the same engine.</summary>
     public ImmutableArray<string> Linked { get; init; } = [];
 
+    /// <summary>The proof code in five groups, once it is closed out; empty before.</summary>
+    public string Proof { get; init; } = "";
+
     /// <summary>Everyone who entered or signed something, by id, and by name where they signed.</summary>
     public ImmutableArray<string> People { get; init; } = [];
 

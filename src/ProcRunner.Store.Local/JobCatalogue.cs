@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;
 
@@ -157,7 +158,7 @@ internal sealed class JobCatalogue
     private JobMatches Collect(string text, IReadOnlyList<JobField> fields)
     {
         JobMatches into = new(_jobs.Count);
-        string wanted = text.ToUpperInvariant();
+        string wanted = (ProofCode.TryRead(text, out _)?.ToString() ?? text).ToUpperInvariant();
         foreach (JobField field in fields)
         {
             if (field == JobField.Stamp)
@@ -184,7 +185,10 @@ internal sealed class JobCatalogue
     {
         TextPlaces stamps = _texts[(int)JobField.Stamp];
         void Add(int number, int rank) => into.Add(stamps[number], new(JobField.Stamp, rank, number));
-        stamps.Texts.Holding(wanted, (number, at) => Add(number, StampLikeness.OfPart(stamps.Texts[number], wanted, at)));
+        stamps.Texts.Holding(
+            wanted,
+            (number, at) => Add(number, StampLikeness.OfPart(stamps.Texts[number], wanted, at))
+        );
         string folded = StampLikeness.Fold(wanted);
         if (folded.Length >= StampLikeness.ShortestPart)
         {
@@ -206,7 +210,7 @@ internal sealed class JobCatalogue
         bool begins = at == 0 || !char.IsLetterOrDigit(there[at - 1]);
         int best = field switch
         {
-            JobField.Part or JobField.Lot => 92,
+            JobField.Part or JobField.Lot or JobField.Proof => 92,
             JobField.Customer => 88,
             JobField.Gauge or JobField.Cutter or JobField.Person => 78,
             JobField.Head => 66,
@@ -249,6 +253,7 @@ internal sealed class JobCatalogue
             JobField.Gauge => job.Gauges,
             JobField.Cutter => job.Cutters,
             JobField.Person => job.People,
+            JobField.Proof => [job.Proof],
             _ => job.Notes,
         };
 

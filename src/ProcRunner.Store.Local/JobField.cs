@@ -29,4 +29,7 @@ public enum JobField
 
     /// <summary>Notes, remarks, complaint, earlier work.</summary>
     Note,
+
+    /// <summary>The proof code on a record, however it is typed.</summary>
+    Proof,
 }

@@ -32,6 +32,22 @@ public sealed class SearchIndexTests
     }
 
     [Fact]
+    public void Finds_by_the_proof_code_however_it_is_typed()
+    {
+        using var folder = new StoreInFolder();
+        string a = folder.WithOneJob("2418");
+        folder.WithOneJob("2419");
+        SearchIndex index = Index(folder);
+        ProofCode code = CodeOf(a);
+
+        Assert.Equal([a], Found(index, code.ToString()));
+        Assert.Equal([a], Found(index, code.Letters.ToLowerInvariant()));
+        Assert.Equal([a], Found(index, code.ToString().Replace('-', ' ').Replace('O', '0').Replace('I', '1')));
+        Assert.Equal([a], Found(index, code.ToString()[6..17]));
+        Assert.Empty(Found(index, ProofCode.Of(Digest.Zero).ToString()));
+    }
+
+    [Fact]
     public void Gives_back_what_was_put_in_to_the_tick()
     {
         using var folder = new StoreInFolder();
@@ -180,6 +196,25 @@ public sealed class SearchIndexTests
     }
 
     [Fact]
+    public void Whoever_asks_while_another_program_makes_the_index_soon_gets_an_answer_from_the_trails()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob();
+        using FileStream held = StoreLock.OpenExclusively(folder.Paths.IndexLock);
+        SearchIndex index = Index(folder);
+        var waited = System.Diagnostics.Stopwatch.StartNew();
+
+        Assert.Equal(id, Assert.Single(index.All()).Id);
+        Assert.Null(index.Trouble);
+        Assert.False(File.Exists(folder.Paths.Index));
+        Assert.False(index.TryRefresh());
+        Assert.Contains("another program", index.Trouble, StringComparison.Ordinal);
+
+        // Two waits of a second; ten would be one too many.
+        Assert.True(waited.Elapsed < TimeSpan.FromSeconds(8), $"waited {waited.Elapsed}");
+    }
+
+    [Fact]
     public void The_store_brings_its_index_up_when_it_closes()
     {
         using var folder = new StoreInFolder();
@@ -266,6 +301,10 @@ public sealed class SearchIndexTests
             Cutters = ["K4"],
             Notes = ["short stem at 3"],
             Readings = [Reading("recession", "0.0520 in", all[^1].At), Reading("guide bore", "0.3450 in", all[^1].At)],
+            Proof = CodeOf(id).ToString(),
         };
     }
+
+    // Any digest will do; one of the job's id tells jobs apart.
+    private static ProofCode CodeOf(string id) => ProofCode.Of(Digest.Of(System.Text.Encoding.UTF8.GetBytes(id)));
 }

@@ -44,6 +44,9 @@ public abstract record RunCommand
     /// <summary>Leave a step out: not for this head.</summary>
     public sealed record LeaveOut(At At, string Reason) : RunCommand;
 
+    /// <summary>Take back that a step was left out.</summary>
+    public sealed record TakeBack(At At, string Reason) : RunCommand;
+
     /// <summary>Write a note.</summary>
     public sealed record Note(At? At, string Text) : RunCommand;
 

@@ -79,6 +79,7 @@ public static class RunDecider
             RunCommand.TakeWay way => way.At,
             RunCommand.Sign sign => sign.At,
             RunCommand.LeaveOut leave => leave.At,
+            RunCommand.TakeBack back => back.At,
             _ => throw new System.Diagnostics.UnreachableException(),
         };
         if (!IsPlace(on.Plan, at))
@@ -109,6 +110,7 @@ public static class RunDecider
                 sign.Beside
             ),
             RunCommand.LeaveOut leave => JobDecider.LeaveOut(on, leave),
+            RunCommand.TakeBack back => JobDecider.TakeBack(back),
             _ => Deciding.No($"That can't be done at {on.Plan.NameOf(at)}."),
         };
     }
@@ -120,6 +122,7 @@ public static class RunDecider
             RunCommand.Enter c => c with { Text = SafeText.Clean(c.Text) },
             RunCommand.Correct c => c with { Text = SafeText.Clean(c.Text), Reason = SafeText.Clean(c.Reason) },
             RunCommand.TakeWay c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.TakeBack c => c with { Reason = SafeText.Clean(c.Reason) },
             RunCommand.LeaveOut c => c with { Reason = SafeText.Clean(c.Reason) },
             RunCommand.Note c => c with { Text = SafeText.Clean(c.Text) },
             RunCommand.Hold c => c with { Reason = SafeText.Clean(c.Reason) },

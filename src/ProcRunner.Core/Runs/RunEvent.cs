@@ -62,10 +62,18 @@ public abstract record RunEvent
     public sealed record WayTaken(At At, string Way, WayKind Kind, string Reason) : RunEvent;
 
     /// <summary>A result out of spec was accepted in writing.</summary>
-    public sealed record Conceded(At At, string Reason, Mark Mark) : RunEvent;
+    /// <param name="At">Where.</param>
+    /// <param name="Reason">Why.</param>
+    /// <param name="Mark">The lead's mark.</param>
+    /// <param name="Covers">Digest of the refused result and the reason; empty in events from before it was written down.</param>
+    public sealed record Conceded(At At, string Reason, Mark Mark, string Covers = "") : RunEvent;
 
     /// <summary>The head was given up.</summary>
-    public sealed record HeadScrapped(At At, string Reason, Mark Mark) : RunEvent;
+    /// <param name="At">Where.</param>
+    /// <param name="Reason">Why.</param>
+    /// <param name="Mark">The lead's mark.</param>
+    /// <param name="Covers">Digest of the refused result and the reason; empty in events from before it was written down.</param>
+    public sealed record HeadScrapped(At At, string Reason, Mark Mark, string Covers = "") : RunEvent;
 
     /// <summary>A stage was signed.</summary>
     public sealed record SignedOff(At At, string Meaning, string Covers, Mark Mark, Mark? Beside) : RunEvent;
@@ -78,6 +86,9 @@ public abstract record RunEvent
 
     /// <summary>A step was left out: not for this head.</summary>
     public sealed record LeftOut(At At, string Reason) : RunEvent;
+
+    /// <summary>That a step was left out is taken back: it is to be done after all.</summary>
+    public sealed record LeavingOutTakenBack(At At, string Reason) : RunEvent;
 
     /// <summary>A note.</summary>
     public sealed record Noted(At? At, string Text) : RunEvent;

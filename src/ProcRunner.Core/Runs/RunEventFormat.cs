@@ -38,6 +38,7 @@ public static class RunEventFormat
         "job released",
         "entry corrected",
         "left out",
+        "leaving out taken back",
         "noted",
         "job held",
         "job taken up",
@@ -170,15 +171,13 @@ public static class RunEventFormat
                 "conceded",
                 plan,
                 e.At,
-                ("reason", T(SafeText.Clean(e.Reason))),
-                ("mark", M(e.Mark))
+                [("reason", T(SafeText.Clean(e.Reason))), ("mark", M(e.Mark)), .. Covers(e.Covers)]
             ),
             RunEvent.HeadScrapped e => At(
                 "head scrapped",
                 plan,
                 e.At,
-                ("reason", T(SafeText.Clean(e.Reason))),
-                ("mark", M(e.Mark))
+                [("reason", T(SafeText.Clean(e.Reason))), ("mark", M(e.Mark)), .. Covers(e.Covers)]
             ),
             RunEvent.SignedOff e => At(
                 "signed off",
@@ -205,6 +204,7 @@ public static class RunEventFormat
         {
             RunEvent.EntryCorrected e => At("entry corrected", plan, e.At, ("reason", T(e.Reason))),
             RunEvent.LeftOut e => At("left out", plan, e.At, ("reason", T(e.Reason))),
+            RunEvent.LeavingOutTakenBack e => At("leaving out taken back", plan, e.At, ("reason", T(e.Reason))),
             RunEvent.Noted { At: { } at } e => At("noted", plan, at, ("text", T(e.Text))),
             RunEvent.Noted e => Json.MapOf((Name, T("noted")), ("text", T(e.Text))),
             RunEvent.JobHeld e => Json.MapOf((Name, T("job held")), ("reason", T(e.Reason))),
@@ -298,8 +298,18 @@ public static class RunEventFormat
                 from.Word("kind", WayWord.Find),
                 from.Text("reason")
             ),
-            "conceded" => new RunEvent.Conceded(from.At(), from.Text("reason"), from.Mark("mark")),
-            "head scrapped" => new RunEvent.HeadScrapped(from.At(), from.Text("reason"), from.Mark("mark")),
+            "conceded" => new RunEvent.Conceded(
+                from.At(),
+                from.Text("reason"),
+                from.Mark("mark"),
+                from.Has("covers") ? from.Text("covers") : ""
+            ),
+            "head scrapped" => new RunEvent.HeadScrapped(
+                from.At(),
+                from.Text("reason"),
+                from.Mark("mark"),
+                from.Has("covers") ? from.Text("covers") : ""
+            ),
             "signed off" => new RunEvent.SignedOff(
                 from.At(),
                 from.Text("meaning"),
@@ -321,6 +331,7 @@ public static class RunEventFormat
         {
             "entry corrected" => new RunEvent.EntryCorrected(from.At(), from.Text("reason")),
             "left out" => new RunEvent.LeftOut(from.At(), from.Text("reason")),
+            "leaving out taken back" => new RunEvent.LeavingOutTakenBack(from.At(), from.Text("reason")),
             "noted" => new RunEvent.Noted(from.Has("step") ? from.At() : null, from.Text("text")),
             "job held" => new RunEvent.JobHeld(from.Text("reason")),
             "job taken up" => new RunEvent.JobTakenUp(),
@@ -346,6 +357,8 @@ public static class RunEventFormat
 
     private static (string, Json)[] Place(Plan plan, At at) =>
         [("step", T(plan.Steps[at.Step].FullName)), ("at", T(plan.PositionName(at.Position)))];
+
+    private static (string, Json)[] Covers(string digest) => digest.Length == 0 ? [] : [("covers", T(digest))];
 
     private static Json.Text T(string text) => new(text);
 

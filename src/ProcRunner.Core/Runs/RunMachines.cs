@@ -73,7 +73,10 @@ public sealed class RunMachines
             .PermitDynamic(StepTrigger.Correct, End, possibleDestinationStates: corrected)
             .PermitReentry(StepTrigger.GoStale)
             .Permit(StepTrigger.Reopen, StepPhase.Waiting);
-        machine.Configure(StepPhase.LeftOut).Permit(StepTrigger.Reopen, StepPhase.Waiting);
+        machine
+            .Configure(StepPhase.LeftOut)
+            .Permit(StepTrigger.TakeBack, StepPhase.Waiting)
+            .Permit(StepTrigger.Reopen, StepPhase.Waiting);
         return machine;
     }
 
@@ -171,6 +174,7 @@ public sealed class RunMachines
             RunCommand.LiftToMeasure or RunCommand.EndCut => StepTrigger.BreakCut,
             RunCommand.TakeWay => StepTrigger.TakeWay,
             RunCommand.Sign => StepTrigger.Sign,
+            RunCommand.TakeBack => StepTrigger.TakeBack,
             _ => StepTrigger.LeaveOut,
         };
 
@@ -196,6 +200,11 @@ public sealed class RunMachines
         if (asked == Asked.NotHere)
         {
             return Deciding.No($"{name} isn't asked for here.");
+        }
+
+        if (trigger == StepTrigger.TakeBack)
+        {
+            return Deciding.No($"{name} wasn't left out, so there is nothing to take back.");
         }
 
         string waitsFor = _on.Outlook.WaitsFor(at);

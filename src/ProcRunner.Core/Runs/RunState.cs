@@ -58,6 +58,9 @@ public sealed class RunState
     /// <summary>Notes with the sequence of their entry.</summary>
     public List<(long Sequence, RunEvent.Noted Note)> Notes { get; } = [];
 
+    /// <summary>Entries put in place of others, and steps left out that are to be done after all; in order.</summary>
+    public List<CorrectedEntry> Corrections { get; } = [];
+
     /// <summary>Parts fitted, in order.</summary>
     public List<RunEvent.PartFitted> Parts { get; } = [];
 
@@ -100,6 +103,11 @@ public sealed class RunState
         {
             Apply(events[i]);
         }
+
+        if (_corrected is { } at)
+        {
+            Corrections[^1] = Corrections[^1] with { Became = SaidAt.Of(Touch(at)) };
+        }
     }
 
     private void Apply(RunEvent happened)
@@ -130,6 +138,10 @@ public sealed class RunState
                 break;
             case RunEvent.LeftOut leftOut:
                 Finish(leftOut.At, leftOut.Reason).Standing = StepStanding.LeftOut;
+                break;
+            case RunEvent.LeavingOutTakenBack back:
+                string until = $"left out: {Touch(back.At).Said}";
+                Corrections.Add(new(Sequence, back.At, until, "to be done", back.Reason));
                 break;
             case RunEvent.WentStale stale:
                 Apply(stale);
@@ -301,6 +313,7 @@ public sealed class RunState
     private void Apply(RunEvent.EntryCorrected corrected)
     {
         _corrected = corrected.At;
+        Corrections.Add(new(Sequence, corrected.At, SaidAt.Of(Touch(corrected.At)), "", corrected.Reason));
         Touch(corrected.At).TakesBack(isCut: Plan.Steps[corrected.At.Step].Work is StepWork.Cut);
         int part = Parts.FindLastIndex(p => p.At == corrected.At);
         if (part >= 0)

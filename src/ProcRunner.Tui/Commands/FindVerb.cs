@@ -22,6 +22,7 @@ internal static class FindVerb
         ("--gauge", JobField.Gauge, "a gauge's id"),
         ("--cutter", JobField.Cutter, "a cutter named in a remark"),
         ("--person", JobField.Person, "a person's id or name"),
+        ("--proof", JobField.Proof, "the proof code on a record"),
         ("--note", JobField.Note, "words of a note, remark, complaint or reason"),
     ];
 
@@ -30,7 +31,8 @@ internal static class FindVerb
     {
         Argument<string?> text = new("text")
         {
-            Description = "looked for everywhere: stamp, customer, head, part, lot, gauge, cutter, person, notes",
+            Description =
+                "looked for everywhere: stamp, customer, head, part, lot, gauge, cutter, person, notes, proof code",
             Arity = ArgumentArity.ZeroOrOne,
         };
         (JobField Field, Option<string?> Option)[] fields =

@@ -16,7 +16,7 @@ internal static class ShowVerb
     /// <summary>The verb.</summary>
     public static Command Create()
     {
-        Argument<string> stamp = new("stamp") { Description = "the job's stamp" };
+        Argument<string> stamp = new("stamp") { Description = "the job's stamp, or its proof code" };
         Option<string?> position = new("--position")
         {
             Description = "one position's whole story, in order; head for the head's own",
@@ -50,7 +50,7 @@ internal static class ShowVerb
             return Say.Usage(fault, "");
         }
 
-        ShopJob? job = reader.ReadShop().Shop.JobsWithStamp(stamp).FirstOrDefault();
+        ShopJob? job = reader.ReadShop().Shop.FindJob(stamp);
         ExportedJob? elsewhere = job is null ? new ImportedJobs(reader).WithStamp(stamp).FirstOrDefault().Job : null;
         if (job is null && elsewhere is null)
         {

@@ -52,7 +52,7 @@ internal static class VerifyAnswer
         ]);
 
     private static string Signatures(JobCheck check) =>
-        check.Of == JobId.Shop ? " Every person's key is certified up to the first lead."
+        check.Of == JobId.Shop ? " Every person's key is certified up to a first lead, and every change signed for."
         : check.Signatures == 0 ? " Nothing is signed yet."
         : string.Create(
             CultureInfo.InvariantCulture,

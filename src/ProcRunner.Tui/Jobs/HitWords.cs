@@ -14,6 +14,7 @@ internal static class HitWords
             JobField.Gauge => $"gauge {hit.Found}",
             JobField.Cutter => $"cutter {hit.Found}",
             JobField.Person => $"worked on by {hit.Found}",
+            JobField.Proof => $"the job of the proof code {hit.Found}",
             JobField.Note => $"\"{hit.Found}\"",
             _ => "",
         };

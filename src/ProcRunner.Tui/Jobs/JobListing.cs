@@ -52,7 +52,8 @@ internal static class JobListing
             ("head", new Json.Text(job.Head)),
             ("bench", new Json.Text(job.Bench)),
             ("person", new Json.Text(job.Person)),
-            ("practice", new Json.Flag(job.Practice))
+            ("practice", new Json.Flag(job.Practice)),
+            ("proof", job.Proof.Length > 0 ? new Json.Text(job.Proof) : Trail.Json.Nothing)
         );
 
     /// <summary>A job from elsewhere as a line below the list.</summary>

@@ -94,6 +94,9 @@ internal static class JobProjection
             Cutters = gathered.Cutters,
             Notes = [.. new[] { header.Complaint, header.EarlierWork }.Where(t => t.Length > 0), .. gathered.Notes],
             Readings = [.. gathered.Readings],
+            Proof = state.Standing is JobStanding.Released or JobStanding.Scrapped
+                ? ProofCode.Of(TrailLine.DigestOf(TrailLine.Encode(entries[^1]))).ToString()
+                : "",
         };
     }
 }

@@ -71,6 +71,10 @@ internal sealed class JobRun
     /// <summary>Id of the person at work.</summary>
     public string Person { get; private set; }
 
+    /// <summary>The proof code once the job is closed out; null before.</summary>
+    public ProofCode? Proof =>
+        State.Standing is JobStanding.Released or JobStanding.Scrapped ? ProofCode.Of(Last) : null;
+
     /// <summary>The shop.</summary>
     public ShopState Shop => _shop();
 

@@ -42,6 +42,7 @@ internal sealed class LineRun
         {
             string closed = JobProjection.StandingWord(State.Standing);
             _printer.Line($"The job is {closed}; its trail is closed. procrunner show {State.Job!.Stamp} shows it.");
+            _printer.Proof(_job.Proof);
             return State.Standing == JobStanding.Released ? Status.Done : Status.No;
         }
 
@@ -163,6 +164,11 @@ internal sealed class LineRun
         if (LineWords.After(LineWords.Limit, text) is { } limit)
         {
             return Limit(limit);
+        }
+
+        if (LineWords.After(LineWords.TakeBack, text) is { } back)
+        {
+            return TakeBack(back);
         }
 
         return LineWords.After(LineWords.Changed, text) is { } change
@@ -294,6 +300,15 @@ internal sealed class LineRun
             : Refuse("no step is open", [LineWords.Correct.Form]);
     }
 
+    private bool TakeBack(string text)
+    {
+        (string place, string reason) = LineWords.Because(text);
+        (At? at, string fault) = StepFinder.Find(State, place);
+        return at is { } found
+            ? Answer(_job.Do(new RunCommand.TakeBack(found, reason)))
+            : Refuse(fault, [LineWords.TakeBack.Form]);
+    }
+
     private bool Limit(string text)
     {
         (string before, string reason) = LineWords.Because(text);
@@ -345,7 +360,9 @@ internal sealed class LineRun
         {
             case JobAnswer.Recorded recorded:
                 _printer.Recorded(State, recorded.Events);
+                _printer.Corrected(State, recorded.Events);
                 _held.Remember(State, recorded.Events, _input.LineNumber);
+                _printer.Proof(_job.Proof);
                 return false;
             case JobAnswer.Refused refused:
                 return Refuse(refused.Why, refused.WhatToDo);

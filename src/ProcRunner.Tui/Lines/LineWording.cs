@@ -56,6 +56,7 @@ internal static class LineWording
             RunEvent.CutEnded => "cut ended within its window",
             RunEvent.EntryCorrected e => $"corrected: {e.Reason}",
             RunEvent.LeftOut e => $"left out: {e.Reason}",
+            RunEvent.LeavingOutTakenBack e => $"not left out after all: {e.Reason}",
             RunEvent.Noted => "noted",
             RunEvent.JobHeld => "on hold",
             RunEvent.JobTakenUp => "taken up",

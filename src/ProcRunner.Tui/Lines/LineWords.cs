@@ -27,6 +27,11 @@ internal static class LineWords
         "not for this head because REASON",
         "leaves the step out, where the procedure allows it"
     );
+    public static readonly LineWord TakeBack = new(
+        "take back",
+        "take back STEP POSITION because REASON",
+        "takes back that a step was left out: it is to be done; both stay in the trail"
+    );
     public static readonly LineWord Sign = new(
         "sign",
         "sign [as PERSON] [pin PIN] [beside LEAD pin PIN]",
@@ -71,6 +76,7 @@ internal static class LineWords
         Enough,
         Correct,
         LeaveOut,
+        TakeBack,
         Sign,
         Note,
         Hold,

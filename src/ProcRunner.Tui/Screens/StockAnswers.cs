@@ -17,6 +17,9 @@ internal static class StockAnswers
     /// <summary>Why an entry is corrected.</summary>
     public static IReadOnlyList<string> Corrections { get; } = ["typing error", "misread gauge"];
 
+    /// <summary>Why a step that was left out is to be done after all.</summary>
+    public static IReadOnlyList<string> TakeBack { get; } = ["left out by mistake", "needed after all"];
+
     /// <summary>Why a job is put aside.</summary>
     public static IReadOnlyList<string> Hold { get; } = ["waiting for parts", "waiting for the customer", "end of day"];
 

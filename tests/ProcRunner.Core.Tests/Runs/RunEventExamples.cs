@@ -185,6 +185,13 @@ internal static class RunEventExamples
                 "A step was left out as not for this head, where the procedure allows it."
             ),
             new(
+                new RunEvent.LeavingOutTakenBack(
+                    At("guide replacement / chill the guide", "1E"),
+                    "it is tight after all"
+                ),
+                "That a step was left out is taken back. A `reopened` in the same entry opens it."
+            ),
+            new(
                 new RunEvent.GaugeChosen("depth gauge", Gauge.Id),
                 "A gauge was chosen for a kind of reading; it is kept until another is chosen."
             ),
@@ -216,11 +223,21 @@ internal static class RunEventExamples
                 "A way on was chosen for a result out of spec. `kind` is again, rework, replace, concession or scrap."
             ),
             new(
-                new RunEvent.Conceded(At(Recession, "1E"), "agreed with the customer", Mark("ada")),
+                new RunEvent.Conceded(
+                    At(Recession, "1E"),
+                    "agreed with the customer",
+                    Mark("ada"),
+                    Digest("result").ToString()
+                ),
                 "A result out of spec was accepted by a lead, over whose signature it stands."
             ),
             new(
-                new RunEvent.HeadScrapped(At("teardown / cracks", "2I"), "cracked through", Mark("ada")),
+                new RunEvent.HeadScrapped(
+                    At("teardown / cracks", "2I"),
+                    "cracked through",
+                    Mark("ada"),
+                    Digest("result").ToString()
+                ),
                 "The head was given up by a lead. Nothing may follow."
             ),
         ];

@@ -36,6 +36,7 @@ internal sealed class FoundScreen : ListScreen
         (JobField.Cutter, "only cutters"),
         (JobField.Person, "only people"),
         (JobField.Note, "only notes"),
+        (JobField.Proof, "only proof codes"),
     ];
 
     private readonly ShopSession _session;

@@ -1,5 +1,6 @@
 using ProcRunner.Records;
 using ProcRunner.Shop;
+using ProcRunner.Store.Local;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens.Parts;
 
@@ -55,9 +56,9 @@ internal sealed class RecordForm : FormScreen
             _session.LeaveWord(fault.Length == 0 ? $"Written: {_file.Text}" : "");
             return fault.Length == 0 ? null : fault;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
-            return e.Message;
+            return $"{_file.Text} can't be written. {DiskTrouble.InWords(e)}";
         }
     }
 
