@@ -41,7 +41,7 @@ internal sealed class JobGathering
             switch (happened)
             {
                 case RunEvent.EntryCorrected corrected:
-                    TakeBack(corrected.At);
+                    TakeBack(corrected.At, entry.Sequence);
                     break;
                 case RunEvent.ReadingTaken taken:
                     Take(state.Plan, entry, taken);
@@ -132,9 +132,9 @@ internal sealed class JobGathering
             )
         );
 
-    private void TakeBack(At at)
+    private void TakeBack(At at, long before)
     {
-        long last = _readings.FindLast(r => r.At == at).Sequence;
+        long last = _readings.FindLast(r => r.At == at && r.Sequence < before).Sequence;
         _readings.RemoveAll(r => r.At == at && r.Sequence == last);
     }
 
