@@ -368,7 +368,7 @@ public sealed class LocalStore : IDisposable
             return (open, null);
         }
 
-        if (!Shop.Jobs.TryGetValue(jobId, out ShopJob? job))
+        if (!JobId.IsValid(jobId) || !Shop.Jobs.TryGetValue(jobId, out ShopJob? job))
         {
             return (null, new AppendResult.Refused("The shop book knows no such job."));
         }

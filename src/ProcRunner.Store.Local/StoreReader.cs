@@ -106,6 +106,12 @@ public sealed class StoreReader : ITrailReader
 
     private TrailReading ReadOnce(string of)
     {
+        // What stands in a shop book from elsewhere as a job's id may be a path.
+        if (of != JobId.Shop && !JobId.IsValid(of))
+        {
+            return new([], new TrailVerdict.Broken(1, TrailFault.Empty, 0));
+        }
+
         var entries = System.Collections.Immutable.ImmutableArray.CreateBuilder<(TrailEntry, Digest)>();
         try
         {

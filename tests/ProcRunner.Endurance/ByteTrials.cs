@@ -5,7 +5,8 @@ namespace ProcRunner.Endurance;
 
 /// <summary>
 /// Random damage to a large trail and its shop book, a whole check of the store after each: found, unless all that happened
-/// is that entries after the last one that the book knows were cut off at a line's end.
+/// is that entries were cut off at a line's end: of the trail after the last one that the book knows, of the book after the
+/// last one that a trail names.
 /// </summary>
 internal sealed class ByteTrials(string folder, int entries, int seed)
 {
@@ -20,7 +21,7 @@ internal sealed class ByteTrials(string folder, int entries, int seed)
         string id = Make();
         string[] paths = [Path.Combine(folder, "jobs", id + ".trail"), Path.Combine(folder, "book.trail")];
         byte[][] good = [.. paths.Select(File.ReadAllBytes)];
-        int lastAnchored = LastAnchored(id);
+        (int lastAnchored, int lastNamed) = LastKnown(id);
         (int found, int excepted) = (0, 0);
         for (int i = 0; i < trials; i++)
         {
@@ -35,7 +36,7 @@ internal sealed class ByteTrials(string folder, int entries, int seed)
             File.WriteAllBytes(paths[which], damaged);
             StoreReader reader = StoreReader.Open(folder).Reader!;
             bool seen = StoreCheck.All(reader).Any(finding => finding.IsBroken);
-            bool mayHide = which == 0 && CutsOnlyTheEnd(good[0], damaged, lastAnchored);
+            bool mayHide = CutsOnlyTheEnd(good[which], damaged, which == 0 ? lastAnchored : lastNamed);
             if (!seen && !mayHide)
             {
                 throw new InvalidDataException($"Trial {i}, seed {seed}: {how} in {paths[which]} went unseen.");
@@ -76,8 +77,15 @@ internal sealed class ByteTrials(string folder, int entries, int seed)
         return new("p1", [Json.MapOf(("e", new Json.Text("noted")), ("text", new Json.Text(text)))], anchor);
     }
 
-    private int LastAnchored(string id) =>
-        (int)StoreReader.Open(folder).Reader!.ReadShop().Shop.Jobs[id].LastAnchor!.Sequence;
+    // The last entry of the trail that the book knows, and the last of the book that the trail names.
+    private (int Anchored, int Named) LastKnown(string id)
+    {
+        StoreReader reader = StoreReader.Open(folder).Reader!;
+        return (
+            (int)reader.ReadShop().Shop.Jobs[id].LastAnchor!.Sequence,
+            (int)reader.ReadTrail(id).Entries.Max(line => line.Entry.Book.Sequence)
+        );
+    }
 
     private static bool CutsOnlyTheEnd(byte[] good, byte[] damaged, int lastAnchored) =>
         damaged.Length > 0

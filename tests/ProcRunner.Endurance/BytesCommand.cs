@@ -32,7 +32,7 @@ internal static class BytesCommand
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{trials} trials on {entries} entries in {Stopwatch.GetElapsedTime(start).TotalSeconds:0} s: {found} found, {excepted} cut off only entries that the shop book doesn't know; none unseen beyond that."
+                    $"{trials} trials on {entries} entries in {Stopwatch.GetElapsedTime(start).TotalSeconds:0} s: {found} found, {excepted} cut off only entries at the end that trail and book don't know of each other; none unseen beyond that."
                 )
             );
             return 0;

@@ -5,6 +5,7 @@ RootCommand root = new(
     "Long runs of the built program: killed again and again; compiled to native code; hostile inputs; damage."
 )
 {
+    FaultsCommand.Create(),
     KillsCommand.Create(),
     NativeCommand.Create(),
     HostileCommand.Create(),

@@ -121,7 +121,8 @@ public static class RunDecider
         {
             RunCommand.Enter c => c with { Text = SafeText.Clean(c.Text) },
             RunCommand.Correct c => c with { Text = SafeText.Clean(c.Text), Reason = SafeText.Clean(c.Reason) },
-            RunCommand.TakeWay c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.TakeWay c => c with { Reason = SafeText.Clean(c.Reason), Mark = Cleaned(c.Mark) },
+            RunCommand.Sign c => c with { Mark = Cleaned(c.Mark)!, Beside = Cleaned(c.Beside) },
             RunCommand.TakeBack c => c with { Reason = SafeText.Clean(c.Reason) },
             RunCommand.LeaveOut c => c with { Reason = SafeText.Clean(c.Reason) },
             RunCommand.Note c => c with { Text = SafeText.Clean(c.Text) },
@@ -143,6 +144,17 @@ public static class RunDecider
             },
             _ => command,
         };
+
+    // The names of people are clean, so that a mark of one of them isn't changed by this.
+    private static Mark? Cleaned(Mark? mark) =>
+        mark is null
+            ? null
+            : mark with
+            {
+                Person = SafeText.Clean(mark.Person),
+                Name = SafeText.Clean(mark.Name),
+                Signature = SafeText.Clean(mark.Signature),
+            };
 
     private static IEnumerable<string> Texts(RunCommand command) =>
         command switch
