@@ -25,6 +25,21 @@ public sealed class ExportTests(ReleasedDemo demo) : IClassFixture<ReleasedDemo>
         Assert.Equal(demo.Program.Run("", "show", "DEMO").Output, show.Output);
         Assert.Equal(0, there.Run("", "verify", "DEMO", "--store", Shop(folder)).Status);
 
+        string kept = Directory.GetFiles(Path.Combine(Shop(folder), "imported")).Single();
+        byte[] good = File.ReadAllBytes(kept);
+        BuiltProgram.Ended all = there.Run("", "verify");
+        Assert.Equal(0, all.Status);
+        Assert.Contains("Job DEMO, from Demo shop (invented): The trail holds", all.Output, StringComparison.Ordinal);
+        foreach (int at in (int[])[2, good.Length / 2])
+        {
+            byte[] altered = [.. good];
+            altered[at] ^= 1;
+            File.WriteAllBytes(kept, altered);
+            Assert.Equal(1, there.Run("", "verify").Status);
+        }
+
+        File.WriteAllBytes(kept, good);
+
         // The demo's stamp is kept for the demo: what can be asked for here is a job of any other stamp.
         string trail = Directory.GetFiles(Path.Combine(Shop(folder), "jobs")).FirstOrDefault() ?? "";
         Assert.Equal("", trail);

@@ -45,6 +45,9 @@ public sealed record PracticeSetup
     /// <summary>How the model operator decides, by the decision's subject.</summary>
     public required IReadOnlyDictionary<string, IReadOnlyList<ChoiceRule>> Decisions { get; init; }
 
+    /// <summary>True when the model operator ends a cut as soon as a reading is within its window, rather than at the aim.</summary>
+    public bool EndsCutsInWindow { get; init; }
+
     /// <summary>The gauges.</summary>
     public required IReadOnlyList<GaugeCharacter> Gauges { get; init; }
 

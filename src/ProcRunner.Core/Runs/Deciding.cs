@@ -6,8 +6,6 @@ namespace ProcRunner.Runs;
 /// <summary>What a decision is made from: the run, the shop, the moment. Nothing in it changes.</summary>
 internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
 {
-    private Outlook? _outlook;
-
     public RunState State { get; } = state;
 
     public Plan Plan { get; } = state.Plan;
@@ -22,7 +20,7 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
     /// <summary>On a practice job alone: the word that stands for a signature; null: signatures.</summary>
     public string? PracticeMark { get; init; }
 
-    public Outlook Outlook => _outlook ??= new Outlook(State);
+    public Outlook Outlook => State.Outlook;
 
     public Step StepOf(At at) => Plan.Steps[at.Step];
 

@@ -15,7 +15,7 @@ public static class RunDecider
 
     /// <summary>Decides.</summary>
     public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment) =>
-        Decide(state, shop, command, moment, signs: null);
+        DecideOnPractice(state, shop, command, moment, signs: null);
 
     /// <summary>
     /// Decides on a practice job whose marks are words instead of signatures: a rehearsal signs thousands of times, and a
@@ -26,7 +26,13 @@ public static class RunDecider
     /// <param name="command">What is wanted.</param>
     /// <param name="moment">When and by whom.</param>
     /// <param name="signs">The word that stands for a signature; null: signatures.</param>
-    public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment, string? signs)
+    public static Decision DecideOnPractice(
+        RunState state,
+        ShopState shop,
+        RunCommand command,
+        Moment moment,
+        string? signs
+    )
     {
         command = Cleaned(command);
         if (Texts(command).FirstOrDefault(t => t.Length > LongestText) is { } text)
@@ -42,7 +48,7 @@ public static class RunDecider
                 : Deciding.No("The job is open already.");
         }
 
-        RunMachines machines = new(on);
+        RunMachines machines = RunMachines.For(on);
         if (machines.JobRefuses(command) is { } closed)
         {
             return closed;

@@ -10,16 +10,28 @@ namespace ProcRunner.Runs;
 /// </summary>
 public sealed class RunMachines
 {
-    private readonly Deciding _on;
+    // Making the machines costs more than asking them, and they hold no state: one set for each thread, asked in turn.
+    [ThreadStatic]
+    private static RunMachines? _ofThread;
+
+    private Deciding _on;
     private readonly StateMachine<StepPhase, StepTrigger> _step;
     private readonly StateMachine<JobStanding, JobTrigger> _job;
     private At _at;
 
-    internal RunMachines(Deciding on)
+    private RunMachines(Deciding on)
     {
         _on = on;
         _step = StepMachine(() => PhaseOf(_on, _at), IsOpen, IsOut);
         _job = JobMachine(() => _on.State.Standing);
+    }
+
+    /// <summary>The machines, about to be asked for one decision.</summary>
+    internal static RunMachines For(Deciding on)
+    {
+        RunMachines machines = _ofThread ??= new RunMachines(on);
+        machines._on = on;
+        return machines;
     }
 
     /// <summary>A step's machine over a state kept elsewhere.</summary>

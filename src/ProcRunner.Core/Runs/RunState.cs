@@ -13,6 +13,8 @@ public sealed class RunState
     private readonly ValueRecord?[] _values;
     private readonly int _rows;
     private At? _corrected;
+    private Outlook? _outlook;
+    private Asked[]? _asked;
 
     /// <summary>The state before any entry.</summary>
     /// <param name="plan">What is worked to.</param>
@@ -99,6 +101,7 @@ public sealed class RunState
     {
         Sequence = sequence;
         _corrected = null;
+        _outlook = null;
         for (int i = 0; i < events.Count; i++)
         {
             Apply(events[i]);
@@ -110,8 +113,23 @@ public sealed class RunState
         }
     }
 
+    /// <summary>What is open now; worked out once for each entry.</summary>
+    internal Outlook Outlook => _outlook ??= new Outlook(this);
+
+    /// <summary>Which steps are asked for, slot by slot, while nothing that a condition reads has changed; null when that isn't known.</summary>
+    internal Asked[]? AskedNow
+    {
+        get => _asked;
+        set => _asked = value;
+    }
+
     private void Apply(RunEvent happened)
     {
+        if (_asked is not null && ChangesConditions(happened))
+        {
+            _asked = null;
+        }
+
         switch (happened)
         {
             case RunEvent.JobOpened opened:
@@ -154,6 +172,31 @@ public sealed class RunState
                 break;
         }
     }
+
+    // What can change the value of a name that conditions read; what isn't sure counts as one that does.
+    private bool ChangesConditions(RunEvent happened) =>
+        happened switch
+        {
+            RunEvent.ReadingTaken taken => Plan.ConditionsHear(taken.At.Step),
+            RunEvent.ChoiceMade or RunEvent.FindingNoted => Plan.IsCondition(Heard(happened)),
+            RunEvent.StepDone
+            or RunEvent.PartFitted
+            or RunEvent.PassCut
+            or RunEvent.ZeroSet
+            or RunEvent.SignedOff
+            or RunEvent.GaugeChosen
+            or RunEvent.EntryQuestioned
+            or RunEvent.WentStale => false,
+            _ => true,
+        };
+
+    private string Heard(RunEvent happened) =>
+        happened switch
+        {
+            RunEvent.ChoiceMade choice => "decided." + Plan.Steps[choice.At.Step].Subject,
+            RunEvent.FindingNoted finding => "found." + Plan.Steps[finding.At.Step].Subject,
+            _ => "",
+        };
 
     private void ApplyCutOrMark(RunEvent happened)
     {

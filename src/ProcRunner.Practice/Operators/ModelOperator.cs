@@ -30,6 +30,8 @@ public sealed class ModelOperator
     private readonly Dictionary<At, int> _tries = [];
     private readonly Dictionary<(int, int), (GaugeReading[] Readings, double Standard)> _taken = [];
     private readonly Dictionary<At, GaugeReading[]> _looked = [];
+    private readonly List<CutEnd> _cuts = [];
+    private readonly HashSet<At> _inMetal = [];
     private int _entries;
 
     private ModelOperator(Binding binding, ShopState shop, ulong seed, ulong number)
@@ -78,7 +80,7 @@ public sealed class ModelOperator
     }
 
     private HeadOutcome Ended(HeadEnd end, string why) =>
-        new(end, why, _entries, _refusals, end == HeadEnd.Released ? [.. Holding()] : []);
+        new(end, why, _entries, _refusals, _cuts, end == HeadEnd.Released ? [.. Holding()] : []);
 
     // What is refused is tried in another way once; the words of the refusal are the answer when that doesn't help.
     private string Answer(Prompt prompt)
@@ -94,6 +96,8 @@ public sealed class ModelOperator
                 return Try(new RunCommand.Enter(at, Reading(prompt)));
             case Awaited.NumberSet:
                 return Try(new RunCommand.Enter(at, prompt.NumberToSet.ToString()!));
+            case Awaited.Readout when IsGoodEnough(prompt) && Try(new RunCommand.EndCut(at)).Length == 0:
+                return "";
             case Awaited.Readout:
                 return Try(new RunCommand.Enter(at, _session.StopAt(prompt.Target!.Show).ToString()));
             case Awaited.Finding:
@@ -109,10 +113,19 @@ public sealed class ModelOperator
         }
     }
 
+    private bool IsGoodEnough(Prompt prompt) =>
+        _binding.Setup.EndsCutsInWindow
+        && prompt.Progress is { } progress
+        && progress.Travel.Value > 0
+        && progress.Travel == progress.TravelAtReading;
+
     private string Try(RunCommand command)
     {
         Moment moment = new(Start.AddMinutes(_entries), PracticeShop.Lead, Trail.Digest.Zero.ToString());
-        if (RunDecider.Decide(_state, _shop, command, moment, PracticeShop.Sign) is not Decision.Accepted accepted)
+        if (
+            RunDecider.DecideOnPractice(_state, _shop, command, moment, PracticeShop.Sign)
+            is not Decision.Accepted accepted
+        )
         {
             return "refused";
         }
@@ -138,13 +151,49 @@ public sealed class ModelOperator
                     looked,
                     StandardOf(_session.GaugeFor(taking))
                 );
+                NoticeCut(taken, looked);
                 break;
             case RunEvent.EntryQuestioned asked:
                 _looked.Remove(asked.At);
                 break;
+            case RunEvent.PassCut pass:
+                _inMetal.Add(pass.At);
+                break;
+            case RunEvent.CutEnded ended:
+                NoticeEnd(ended.At);
+                break;
             default:
                 break;
         }
+    }
+
+    private void NoticeCut(RunEvent.ReadingTaken taken, GaugeReading[] looked)
+    {
+        if (Plan.Steps[taken.At.Step].Work is StepWork.Cut && taken.Reading.Judgement.Verdict != Verdict.Short)
+        {
+            AddCut(taken.At, taken.Reading, looked);
+        }
+    }
+
+    private void NoticeEnd(At at)
+    {
+        int characteristic = Plan.CharacteristicIndex(Plan.Steps[at.Step].Taking!.Characteristic);
+        if (_taken.TryGetValue((characteristic, at.Position), out (GaugeReading[] Readings, double) last))
+        {
+            AddCut(at, _state.Find(at)!.Readings[^1], last.Readings);
+        }
+    }
+
+    private void AddCut(At at, TakenReading reading, GaugeReading[] looked)
+    {
+        // One end for each time metal was taken: measuring again is no other cut.
+        if (!_inMetal.Remove(at))
+        {
+            return;
+        }
+
+        double? high = reading.Judgement.High is { } most ? PracticeHead.InBase(most) : null;
+        _cuts.Add(new CutEnd(at, looked.Max(r => r.True), high));
     }
 
     private static double StandardOf(PracticeGauge gauge) =>
@@ -269,26 +318,51 @@ public sealed class ModelOperator
 
     private IEnumerable<Held> Held(int c, int p, BoundDimension bound, ValueRecord value)
     {
-        bool direct = _taken.TryGetValue((c, p), out (GaugeReading[] Readings, double Standard) taken);
         Quantity[] shown = value.Places.Count > 0 ? [.. value.Places.Select(v => v.Value)] : [value.Value];
         IReadOnlyList<int> places = bound.PlacesOf([
             .. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : [],
         ]);
+        int[] inputs = [.. Inputs(c, value).Where(i => _taken.ContainsKey((i, p)))];
+        double standard = Math.Sqrt(inputs.Sum(i => _taken[(i, p)].Standard * _taken[(i, p)].Standard));
+        bool moved = inputs.Any(i => HasMoved(i, p));
         for (int i = 0; i < shown.Length; i++)
         {
-            double now = _session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]];
             yield return new Held(
                 c,
                 p,
                 value.Places.Count > 1 ? value.Places[i].Place : "",
                 PracticeHead.InBase(shown[i]),
-                direct && i < taken.Readings.Length ? taken.Readings[i].True : now,
-                now,
+                _session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]],
                 value.Judgement.Low is { } low ? PracticeHead.InBase(low) : null,
                 value.Judgement.High is { } high ? PracticeHead.InBase(high) : null,
-                direct ? taken.Standard : 0,
-                value.ByStep
+                standard,
+                moved
             );
         }
+    }
+
+    // The readings behind a value: itself, or what it was worked out from.
+    private IEnumerable<int> Inputs(int characteristic, ValueRecord value)
+    {
+        string name = Plan.Procedure.Characteristics[characteristic].Name;
+        WorkOut? worked = Plan.Steps[value.ByStep].Taking?.WorksOut.FirstOrDefault(w => w.Name == name);
+        return worked is null
+            ? [characteristic]
+            : worked
+                .Formula.Names.Select(n => Plan.TryCharacteristic(n.Split('.')[0], out int index) ? index : -1)
+                .Where(index => index >= 0)
+                .Distinct();
+    }
+
+    private bool HasMoved(int characteristic, int position)
+    {
+        BoundDimension bound = _binding.Reading(characteristic)!;
+        GaugeReading[] readings = _taken[(characteristic, position)].Readings;
+        IReadOnlyList<PlaceValue> named = _state.Value(characteristic, position)?.Places ?? [];
+        IReadOnlyList<int> places = bound.PlacesOf([.. named.Count > 1 ? named.Select(v => v.Place) : []]);
+        return readings
+            .Take(places.Count)
+            .Where((r, i) => Math.Abs(_session.Head[bound.Dimension, position, places[i]] - r.True) > 1e-6)
+            .Any();
     }
 }

@@ -33,7 +33,7 @@ internal static class FrontPage
         {
             yield return new Block.Picture(plan);
             yield return new Block.Paragraph(
-                $"Unit of length: {record.Plan.Head.LengthUnit.Symbol}. A valve is named by its cylinder and kind, I intake and E exhaust. Depth (recession): how far the closed valve lies below the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter.",
+                "Valves: cylinder and kind, I intake, E exhaust. Depth (recession): how far the closed valve lies below the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter.",
                 IsQuiet: true
             );
         }

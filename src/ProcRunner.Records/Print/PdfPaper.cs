@@ -9,7 +9,7 @@ namespace ProcRunner.Records.Print;
 /// <summary>Writes a paper as PDF: real text in an embedded font, a title, and marks for its parts.</summary>
 internal sealed class PdfPaper
 {
-    private const double Text = 9.2;
+    private const double Text = 9;
     private readonly Sheets _sheets;
 
     private PdfPaper(Sheets sheets) => _sheets = sheets;
@@ -67,7 +67,7 @@ internal sealed class PdfPaper
             case Block.Paragraph words:
                 _sheets.Words(
                     words.Text,
-                    words.IsQuiet ? 8.5 : Text,
+                    words.IsQuiet ? 8.2 : Text,
                     Sheets.Left,
                     Sheets.Width,
                     tone: words.IsQuiet ? Tone.Quiet : Tone.Ink
@@ -213,7 +213,7 @@ internal sealed class PdfPaper
 
     private void Code(Block.Code code)
     {
-        const double Side = 56;
+        const double Side = 54;
         _sheets.Need(Side + 14);
         _sheets.Y += 4;
         double top = _sheets.Y;

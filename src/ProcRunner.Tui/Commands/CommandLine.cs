@@ -60,6 +60,7 @@ internal static class CommandLine
             PeopleVerb.Create(),
             GaugesVerb.Create(),
             CheckVerb.Create(),
+            RehearseVerb.Create(),
             WorkVerb.Create(),
         };
         root.Options.Add(StoreOption.Store);

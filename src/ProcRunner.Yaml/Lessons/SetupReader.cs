@@ -24,6 +24,7 @@ internal sealed class SetupReader(ProblemLog log)
         "ways",
         "findings",
         "decisions",
+        "ends-cuts-in-window",
         "heads",
         "parts",
     ];
@@ -61,6 +62,7 @@ internal sealed class SetupReader(ProblemLog log)
             Findings = [.. Map(keys.Find("findings"), "findings").Select(Finding).OfType<BoundFinding>()],
             Decisions = Map(keys.Find("decisions"), "decisions")
                 .ToDictionary(e => e.Key.Text, e => Rules(e.Value), StringComparer.Ordinal),
+            EndsCutsInWindow = _values.YesNo(keys.Find("ends-cuts-in-window")) ?? false,
             Heads = truths.Read(keys.Require("heads"), "true values"),
             Parts = truths.ReadParts(keys.Find("parts")),
         };
