@@ -22,6 +22,10 @@ internal static class IndexSum
         return File.ReadAllText(paths.IndexSum) == Of(paths.Index);
     }
 
+    /// <summary>The sum as it was written; null when there is none.</summary>
+    public static string? Read(StorePaths paths) =>
+        File.Exists(paths.IndexSum) ? File.ReadAllText(paths.IndexSum) : null;
+
     /// <summary>Removes the index.</summary>
     public static void Clear(StorePaths paths)
     {

@@ -351,6 +351,7 @@ public sealed class LocalStore : IDisposable
     {
         trail.Acknowledge(line, entry.Anchor);
         _isIndexBehind = true;
+        Index?.WentOn(entry.Of);
         return new(entry, trail.Last);
     }
 

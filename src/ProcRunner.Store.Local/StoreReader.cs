@@ -66,7 +66,11 @@ public sealed class StoreReader : ITrailReader
     }
 
     /// <summary>The search index over this store's trails.</summary>
-    public SearchIndex Index(IndexProjection projection) => new(Paths, projection);
+    /// <param name="projection">How jobs are searched for.</param>
+    /// <param name="looksOnce">
+    /// True for a question or two: the trails are looked through once, and what is written after that isn't seen.
+    /// </param>
+    public SearchIndex Index(IndexProjection projection, bool looksOnce = false) => new(Paths, projection, looksOnce);
 
     private ShopState WithJobsOfTheirOwn(ShopState shop)
     {

@@ -95,7 +95,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         }
 
         store.Findings = [.. _findings];
-        store.Index = Projection is null ? null : new(paths, Projection);
+        store.Index = Projection is null ? null : new(paths, Projection, looksOnce: true);
         return new StoreOpening.Opened(store);
     }
 

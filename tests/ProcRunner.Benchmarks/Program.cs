@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ProcRunner.Benchmarks;
+using ProcRunner.Benchmarks.History;
 using ProcRunner.Benchmarks.Screen;
 
 Option<string?> folder = new("--folder")
@@ -10,6 +11,7 @@ RootCommand root = new("Measures what the program promises, each against its mea
 {
     folder,
     ScreenCommand.Create(),
+    HistoryCommand.Create(),
 };
 root.SetAction(parsed =>
 {

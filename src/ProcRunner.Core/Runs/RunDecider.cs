@@ -44,7 +44,7 @@ public static class RunDecider
         if (command is RunCommand.OpenJob open)
         {
             return state.Job is null
-                ? Deciding.Yes(new RunEvent.JobOpened(open.Header))
+                ? Deciding.Yes(new RunEvent.JobOpened(open.Header), open.Earlier, open.Linked)
                 : Deciding.No("The job is open already.");
         }
 
@@ -68,6 +68,8 @@ public static class RunDecider
             RunCommand.ChooseGauge gauge => JobDecider.ChooseGauge(on, gauge),
             RunCommand.ChooseLimit limit => JobDecider.ChooseLimit(on, limit),
             RunCommand.Report report => JobDecider.Report(on, report),
+            RunCommand.LinkHead link => HeadDecider.Link(on, link),
+            RunCommand.CompareHeads compare => HeadDecider.Compare(on, compare.Compared),
             _ => AtStep(on, machines, command),
         };
     }
@@ -132,6 +134,10 @@ public static class RunDecider
             RunCommand.Note c => c with { Text = SafeText.Clean(c.Text) },
             RunCommand.Hold c => c with { Reason = SafeText.Clean(c.Reason) },
             RunCommand.ChooseLimit c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.CompareHeads c => c with
+            {
+                Compared = c.Compared with { Reason = SafeText.Clean(c.Compared.Reason).Trim() },
+            },
             RunCommand.OpenJob c => c with
             {
                 Header = c.Header with

@@ -115,6 +115,31 @@ public abstract record RunEvent
         string Reason
     ) : RunEvent;
 
+    /// <summary>The head came back: an earlier job was done on it, whose trail stays as it is.</summary>
+    /// <param name="Job">The earlier job's id.</param>
+    /// <param name="Stamp">Its stamp.</param>
+    /// <param name="Last">Digest of the last entry of its trail as it then was, lower hex.</param>
+    public sealed record CameBack(string Job, string Stamp, string Last) : RunEvent;
+
+    /// <summary>Another head belongs to the same engine.</summary>
+    /// <param name="Job">The job on it.</param>
+    /// <param name="Stamp">That job's stamp.</param>
+    public sealed record HeadLinked(string Job, string Stamp) : RunEvent;
+
+    /// <summary>The heads of one engine were compared, and it was decided how they go out.</summary>
+    /// <param name="Job">The job on the other head.</param>
+    /// <param name="Stamp">That job's stamp.</param>
+    /// <param name="Figures">What was compared.</param>
+    /// <param name="Together">True: they match; false: this head goes out although they don't, or the other isn't known yet.</param>
+    /// <param name="Reason">Why; may be empty when they match.</param>
+    public sealed record HeadsCompared(
+        string Job,
+        string Stamp,
+        IReadOnlyList<HeadFigure> Figures,
+        bool Together,
+        string Reason
+    ) : RunEvent;
+
     /// <summary>The operator reported a change.</summary>
     public sealed record ChangeReported(string Change, int Position) : RunEvent;
 }

@@ -46,6 +46,9 @@ public static class RunEventFormat
         "gauge chosen",
         "limit chosen",
         "change reported",
+        "came back",
+        "head linked",
+        "heads compared",
     ];
 
     /// <summary>The event as it stands in an entry.</summary>
@@ -222,7 +225,66 @@ public static class RunEventFormat
                 ("change", T(e.Change)),
                 ("at", T(plan.PositionName(e.Position)))
             ),
+            _ => WriteOfOthers(happened),
+        };
+
+    private static Json.Map WriteOfOthers(RunEvent happened) =>
+        happened switch
+        {
+            RunEvent.CameBack e => Json.MapOf(
+                (Name, T("came back")),
+                ("job", T(e.Job)),
+                ("stamp", T(e.Stamp)),
+                ("last", T(e.Last))
+            ),
+            RunEvent.HeadLinked e => Json.MapOf((Name, T("head linked")), ("job", T(e.Job)), ("stamp", T(e.Stamp))),
+            RunEvent.HeadsCompared e => Json.MapOf(
+                (Name, T("heads compared")),
+                ("job", T(e.Job)),
+                ("stamp", T(e.Stamp)),
+                (
+                    "figures",
+                    Json.ListOf([
+                        .. e.Figures.Select(f =>
+                            (Json)
+                                Json.MapOf(
+                                    ("of", T(f.Of)),
+                                    ("here", T(f.Here)),
+                                    ("there", T(f.There)),
+                                    ("difference", T(f.Difference)),
+                                    ("differs", new Json.Flag(f.Differs))
+                                )
+                        ),
+                    ])
+                ),
+                ("together", new Json.Flag(e.Together)),
+                ("reason", T(e.Reason))
+            ),
             _ => throw new ArgumentOutOfRangeException(nameof(happened)),
+        };
+
+    private static RunEvent? ReadOfOthers(RunEventReader from, string? name) =>
+        name switch
+        {
+            "came back" => new RunEvent.CameBack(from.Text("job"), from.Text("stamp"), from.Text("last")),
+            "head linked" => new RunEvent.HeadLinked(from.Text("job"), from.Text("stamp")),
+            "heads compared" => new RunEvent.HeadsCompared(
+                from.Text("job"),
+                from.Text("stamp"),
+                [
+                    .. from.Each("figures")
+                        .Select(f => new HeadFigure(
+                            f.Text("of"),
+                            f.Text("here"),
+                            f.Text("there"),
+                            f.Text("difference"),
+                            f.Flag("differs")
+                        )),
+                ],
+                from.Flag("together"),
+                from.Text("reason")
+            ),
+            _ => null,
         };
 
     private static RunEvent? ReadConsequence(RunEventReader from, string? name) =>
@@ -287,7 +349,7 @@ public static class RunEventFormat
                 from.Text("change"),
                 from.PositionOrNull("at") ?? Runs.At.Head
             ),
-            _ => null,
+            _ => ReadOfOthers(from, name),
         };
 
     private static Json.Map At(string name, Plan plan, At at, params ReadOnlySpan<(string, Json)> rest) =>

@@ -66,6 +66,15 @@ public sealed class RunState
     /// <summary>Parts fitted, in order.</summary>
     public List<RunEvent.PartFitted> Parts { get; } = [];
 
+    /// <summary>The earlier job that this one is a comeback of; null for none.</summary>
+    public RunEvent.CameBack? Earlier { get; private set; }
+
+    /// <summary>The other heads of the engine.</summary>
+    public List<RunEvent.HeadLinked> Linked { get; } = [];
+
+    /// <summary>How this head was last compared with another, by that one's job.</summary>
+    public Dictionary<string, RunEvent.HeadsCompared> Compared { get; } = new(StringComparer.Ordinal);
+
     /// <summary>The record of a step at a position, or null before anything happened there.</summary>
     public StepRecord? Find(At at) => _steps[Slot(at.Step, at.Position)];
 
@@ -256,6 +265,15 @@ public sealed class RunState
                 break;
             case RunEvent.EntryCorrected corrected:
                 Apply(corrected);
+                break;
+            case RunEvent.CameBack back:
+                Earlier = back;
+                break;
+            case RunEvent.HeadLinked linked:
+                Linked.Add(linked);
+                break;
+            case RunEvent.HeadsCompared compared:
+                Compared[compared.Job] = compared;
                 break;
             default:
                 break;

@@ -112,6 +112,33 @@ internal sealed class LineRun
         return JobWord(text) ?? StepWord(text);
     }
 
+    private bool? HeadsWord(string text)
+    {
+        if (LineWords.After(LineWords.HeadsTogether, text) is "")
+        {
+            return Answer(_job.DecideHeads(together: true, ""));
+        }
+
+        if (LineWords.After(LineWords.HeadsApart, text) is { } apart)
+        {
+            return Answer(_job.DecideHeads(together: false, LineWords.Because(apart).Reason));
+        }
+
+        if (LineWords.After(LineWords.Heads, text) is "" && _job.Store is { } store)
+        {
+            foreach (
+                string line in JobLinks.Lines(store, State).DefaultIfEmpty("No other head is linked with this one.")
+            )
+            {
+                _printer.Line(line);
+            }
+
+            return true;
+        }
+
+        return null;
+    }
+
     private bool? JobWord(string text)
     {
         if (LineWords.After(LineWords.Note, text) is { } note)
@@ -132,6 +159,11 @@ internal sealed class LineRun
         if (LineWords.After(LineWords.HandOver, text) is { } to)
         {
             return Answer(_job.Do(new RunCommand.HandOver(to)));
+        }
+
+        if (HeadsWord(text) is { } shown)
+        {
+            return shown;
         }
 
         if (LineWords.After(LineWords.Gauge, text) is { } gauge && gauge.Split('=') is [var kind, var id])

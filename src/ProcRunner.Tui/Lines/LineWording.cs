@@ -64,6 +64,10 @@ internal static class LineWording
             RunEvent.GaugeChosen e => $"gauge for {e.Kind}: {e.Gauge}",
             RunEvent.LimitChosen e => $"limit of {e.Characteristic} chosen: {e.Reason}",
             RunEvent.ChangeReported e => $"reported: {e.Change} changed",
+            RunEvent.CameBack e => $"came back: the earlier job is {e.Stamp}",
+            RunEvent.HeadLinked e => $"{e.Stamp} is another head of this engine",
+            RunEvent.HeadsCompared { Together: true } e => $"compared with {e.Stamp}: they match, released together",
+            RunEvent.HeadsCompared e => $"compared with {e.Stamp}: released apart: {e.Reason}",
             _ => "",
         };
 

@@ -41,6 +41,17 @@ internal static class LineWords
     public static readonly LineWord Hold = new("hold", "hold because REASON", "puts the job aside");
     public static readonly LineWord TakeUp = new("take up", "take up", "takes a held job up again");
     public static readonly LineWord HandOver = new("hand over to", "hand over to PERSON", "another person goes on");
+    public static readonly LineWord HeadsTogether = new(
+        "heads together",
+        "heads together",
+        "writes down that this head and the other one of the engine match and go out together"
+    );
+    public static readonly LineWord HeadsApart = new(
+        "heads apart",
+        "heads apart because REASON",
+        "writes down that this head goes out although the other one differs or isn't known yet"
+    );
+    public static readonly LineWord Heads = new("heads", "heads", "the heads of the engine side by side");
     public static readonly LineWord Gauge = new("gauge", "gauge KIND = ID", "chooses the gauge for a kind of reading");
     public static readonly LineWord Limit = new(
         "limit",
@@ -71,6 +82,9 @@ internal static class LineWords
         Hold,
         TakeUp,
         HandOver,
+        HeadsTogether,
+        HeadsApart,
+        Heads,
         Gauge,
         Limit,
         Changed,

@@ -29,4 +29,7 @@ internal static class StockAnswers
     /// <summary>Where a limit comes from that was chosen in the run.</summary>
     public static IReadOnlyList<string> Limits { get; } =
     ["from the maker's book", "the shop's own rule", "agreed with the customer"];
+
+    /// <summary>Why a head is released apart from the other one of its engine.</summary>
+    public static IReadOnlyList<string> Apart { get; } = ["the other one comes later", "the customer wants it so"];
 }

@@ -279,6 +279,27 @@ internal static class RunEventExamples
             new(new RunEvent.JobHeld("waits for parts"), "The job was put aside."),
             new(new RunEvent.JobTakenUp(), "The job was taken up again."),
             new(new RunEvent.HandedOver("ben", "cal"), "Another person goes on with the job."),
+            new(
+                new RunEvent.CameBack("mfrggzdfmztwq2lknnwg23tpoa", "EX-0", new string('0', 64)),
+                "The head came back. `job` is the earlier job, `last` the last digest of its trail at the time; that trail stays as it is."
+            ),
+            new(
+                new RunEvent.HeadLinked("nbswy3dpfqqho33snrscc43jn4", "EX-3"),
+                "Another head belongs to the same engine."
+            ),
+            new(
+                new RunEvent.HeadsCompared(
+                    "nbswy3dpfqqho33snrscc43jn4",
+                    "EX-3",
+                    [
+                        new("deck thickness", "3.501 in", "3.508 in", "0.007 in", true),
+                        new("recession, I 1", "0.052 in at 1I", "", "", false),
+                    ],
+                    Together: false,
+                    "the other bank comes next week"
+                ),
+                "Two heads of one engine were compared, and how this one goes out was decided. A text that is empty wasn't known."
+            ),
         ];
 
     private static ZeroPoint Zero => new(Quantity("0.0000 in"), Quantity("0.0230 in"));

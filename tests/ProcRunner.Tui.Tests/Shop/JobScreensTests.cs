@@ -34,7 +34,7 @@ public sealed class JobScreensTests : IDisposable
     public void Where_no_index_can_be_kept_the_list_is_made_from_the_trails()
     {
         _bench.Open("1001", "Upper Field (invented)");
-        // A folder where the lock's file should be: the index can't be used, and nobody waits for it.
+        // A folder where the lock's file should be: the index can't be kept, and is made in memory.
         Directory.CreateDirectory(Path.Combine(_bench.Folder, "index.lock"));
 
         Desk desk = List();
@@ -213,7 +213,7 @@ public sealed class JobScreensTests : IDisposable
         foreach (string text in new[] { "1001", "lower f", "g-77", "4711" })
         {
             Desk desk = List().Type($"/2\n{text}\n");
-            Assert.IsType<PickJobScreen>(desk.Top);
+            Assert.IsType<FoundScreen>(desk.Top);
             Assert.Contains("1001", See(desk), StringComparison.Ordinal);
             Assert.DoesNotContain("1002", See(desk), StringComparison.Ordinal);
         }

@@ -57,6 +57,11 @@ internal sealed class JobState
         yield return Fact("customer", job.Customer);
         yield return Fact("complaint", job.Complaint);
         yield return Fact("earlier work", job.EarlierWork);
+        foreach (string link in JobLinks.Short(_run, _session.Store.Index))
+        {
+            yield return Fact("other jobs", link);
+        }
+
         yield return Fact("procedure", $"{_run.Plan.Procedure.Title}, revision {Number(_run.Plan.Procedure.Revision)}");
         yield return Fact("head spec", $"{_run.Plan.Head.Title}, revision {Number(_run.Plan.Head.Revision)}");
         if (!_trail.Entries.IsEmpty)

@@ -18,6 +18,8 @@ internal static class ShopMenu
             MenuItem.Instead("released and scrapped heads", () => Closed(session)),
             MenuItem.Instead("people: who may sign", () => new PeopleScreen(session)),
             MenuItem.Instead("gauges and their calibration", () => new GaugesScreen(session)),
+            MenuItem.Instead("history of a reading: chart, limits, capability", () => new ReadingsScreen(session)),
+            MenuItem.Instead("recall: a part and lot, or a gauge", () => new RecallForm(session)),
             MenuItem.Instead("settings: readout, sign-out, bell, colours", () => SettingsMenu.Of(session)),
             MenuItem.Instead("what every key does", session.Help),
             new(() => "leave the program; everything is on the disk", () => new Turn.Leave()),

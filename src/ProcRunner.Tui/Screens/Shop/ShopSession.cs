@@ -136,9 +136,15 @@ internal sealed class ShopSession : IFrameWords, IAttendance
     }
 
     /// <summary>Opens a new job.</summary>
-    public (JobRun? Run, string Fault) Begin(PlanTexts texts, JobHeader header)
+    public (JobRun? Run, string Fault) Begin(PlanTexts texts, JobHeader header, OtherJobs? others = null)
     {
-        (JobRun? run, string fault) = JobRun.Begin(Store, Time, texts, header, Person);
+        (JobRun? run, string fault) = JobRun.Begin(Store, Time, texts, header, Person, others);
+        if (run is not null && others?.Linked is { } linked && Job(linked.Job).Run is { } other)
+        {
+            other.StandIn(Person);
+            EngineHeads.Tell(other, run);
+        }
+
         return Kept(run, fault);
     }
 
