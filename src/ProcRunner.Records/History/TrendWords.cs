@@ -30,7 +30,7 @@ public sealed class TrendWords
 
         if (_trend.LeftOut > 0)
         {
-            yield return $"{Count(_trend.LeftOut)} measured something else and left out.";
+            yield return $"{Count(_trend.LeftOut)} without an aim, or of something else, left out.";
         }
 
         foreach (TrendGroup group in _trend.Groups)
