@@ -65,7 +65,7 @@ internal sealed class AdviceBook(
     private IEnumerable<Advice> OfConcessions() =>
         cases
             .Where(c => c is { End: CaseEnd.Conceded, IsCurrent: true })
-            .Select(c => new Advice($"{c.Position} is used out of spec: {c.Fault}. Take it into account.", "this job"));
+            .Select(c => new Advice($"{c.Position} is used out of spec: {c.Step}. Take it into account.", "this job"));
 
     private FinalValue? ValueOf(string name) => values.FirstOrDefault(v => v.Name == name && v.Position == "head");
 }

@@ -9,6 +9,7 @@ internal sealed class CaseBook(Telling tell)
 {
     private readonly List<Course> _cases = [];
     private readonly Dictionary<At, Course> _open = [];
+    private readonly Dictionary<At, RunEvent.PassCut> _passes = [];
 
     /// <summary>Takes an entry.</summary>
     public void Take(RecordEntry entry, Stamped by)
@@ -17,6 +18,9 @@ internal sealed class CaseBook(Telling tell)
         {
             switch (happened)
             {
+                case RunEvent.PassCut e:
+                    _passes[e.At] = e;
+                    break;
                 case RunEvent.ReadingTaken e:
                     Reading(e, by);
                     break;
@@ -92,7 +96,10 @@ internal sealed class CaseBook(Telling tell)
         if (!taken.Reading.Good)
         {
             string faults = string.Join("; ", taken.Reading.Faults);
-            Begin(taken.At, $"Measured {words}. Out of spec: {faults}.", faults, by);
+            string pass = _passes.Remove(taken.At, out RunEvent.PassCut? cut)
+                ? $"Cut until the readout showed {cut.Progress.Readout}; the target was {cut.Target.Show}. "
+                : "";
+            Begin(taken.At, $"{pass}Measured {words}. Out of spec: {faults}.", faults, by);
             return;
         }
 

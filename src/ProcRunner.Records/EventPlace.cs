@@ -26,6 +26,7 @@ internal static class EventPlace
             RunEvent.JobReleased e => e.At,
             RunEvent.EntryCorrected e => e.At,
             RunEvent.LeftOut e => e.At,
+            RunEvent.LeavingOutTakenBack e => e.At,
             RunEvent.Noted e => e.At,
             _ => null,
         };

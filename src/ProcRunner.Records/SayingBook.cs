@@ -80,6 +80,9 @@ internal sealed class SayingBook(Telling tell)
             case RunEvent.LeftOut e:
                 LeftOut.Add(Say(e.At, e.Reason, by));
                 break;
+            case RunEvent.LeavingOutTakenBack e:
+                TakeBack(e, by);
+                break;
             case RunEvent.StepDone e when Mentions(e.At) && e.Said.Length > 0:
                 Tools.Add(Say(e.At, e.Said, by));
                 break;
@@ -102,6 +105,21 @@ internal sealed class SayingBook(Telling tell)
                 break;
             default:
                 break;
+        }
+    }
+
+    // What was left out and is to be done after all counts as corrected.
+    private void TakeBack(RunEvent.LeavingOutTakenBack back, Stamped by)
+    {
+        Said place = Say(back.At, "", by);
+        int last = LeftOut.FindLastIndex(l => l.About == place.About && l.Position == place.Position);
+        if (last >= 0)
+        {
+            Said was = LeftOut[last];
+            LeftOut.RemoveAt(last);
+            Corrections.Add(
+                new(tell.Plan.NameOf(back.At), $"left out: {was.Text}", was.By, "to be done", back.Reason, by)
+            );
         }
     }
 

@@ -65,6 +65,7 @@ internal sealed class Telling(RecordSource source)
             RunEvent.ZeroSet e => $"readout set to {e.Zero.Set}",
             RunEvent.PassCut e => $"readout {e.Progress.Readout}",
             RunEvent.LeftOut e => $"left out: {e.Reason}",
+            RunEvent.LeavingOutTakenBack e => $"not left out after all: {e.Reason}",
             _ => "",
         };
 }

@@ -110,7 +110,7 @@ internal sealed class AppendOnlyFile(IDisk disk, string path, string of, long le
 
         disk.Cut(file, Length);
         disk.Flush(file);
-        disk.Forget(file);
+        disk.Forget(file, 0);
         using FileStream again = Disk.OpenForReading(path);
         TrailSummary there = TrailCheck.Summarise(again, of);
         return there.Length == Length && there.Last == _last

@@ -71,11 +71,11 @@ internal sealed class Disk : IDisk
 
     public void Cut(FileStream file, long length) => RandomAccess.SetLength(file.SafeFileHandle, length);
 
-    public void Forget(FileStream file)
+    public void Forget(FileStream file, long from)
     {
         if (OperatingSystem.IsLinux())
         {
-            UnixFlush.Forget(file.SafeFileHandle);
+            UnixFlush.Forget(file.SafeFileHandle, from);
         }
     }
 

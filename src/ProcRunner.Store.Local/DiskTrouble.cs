@@ -1,7 +1,7 @@
 namespace ProcRunner.Store.Local;
 
 /// <summary>What the world does to files, told from a programmer's mistake and put into words for an operator.</summary>
-internal static class DiskTrouble
+public static class DiskTrouble
 {
     // errno(3) of Linux and macOS, which .NET keeps as the exception's HResult; and the Windows codes of the same.
     private static readonly int[] Held = [11, 35, unchecked((int)0x80070020), unchecked((int)0x80070021)];
@@ -20,9 +20,9 @@ internal static class DiskTrouble
     public static string InWords(Exception e) =>
         e switch
         {
-            UnauthorizedAccessException => "This account isn't allowed to write in the store's folder.",
+            UnauthorizedAccessException => "This account isn't allowed to write there.",
             DirectoryNotFoundException or FileNotFoundException or DriveNotFoundException =>
-                "The store's folder, or a file in it, is gone.",
+                "The folder, or a file in it, is gone.",
             _ when Full.Contains(e.HResult) => "The disk is full.",
             _ when OverQuota.Contains(e.HResult) => "The space that this account may use on the disk is used up.",
             _ when ReadOnly.Contains(e.HResult) => "The disk is read-only.",

@@ -19,10 +19,10 @@ internal interface IDisk
     void Cut(FileStream file, long length);
 
     /// <summary>
-    /// Lets the system forget what it has read or flushed of a file, so that the next reading is of the medium. As far as the
-    /// platform can; never fails.
+    /// Lets the system forget what it has read or flushed of a file from a place on, so that the next reading is of the medium. As
+    /// far as the platform can; never fails.
     /// </summary>
-    void Forget(FileStream file);
+    void Forget(FileStream file, long from);
 
     /// <summary>Renames a file, replacing what stands there.</summary>
     void Rename(string from, string to);

@@ -39,6 +39,10 @@ public sealed class ImportedJobs
         return all.DrainToImmutable();
     }
 
+    /// <summary>Every file that is kept, whether it can be read or not.</summary>
+    public IEnumerable<string> Files() =>
+        Directory.Exists(_folder) ? Directory.EnumerateFiles(_folder, "*" + Ending).Order(StringComparer.Ordinal) : [];
+
     /// <summary>Those with a stamp, whatever the case of its letters; the longest trail first.</summary>
     public ImmutableArray<(string File, ExportedJob Job)> WithStamp(string stamp) =>
         [

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using LiteDB;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;
 
@@ -9,10 +8,13 @@ namespace ProcRunner.Store.Local;
 /// them when it is missing or damaged. Where it can't be kept (a disk that is read-only or full, another program that is just making
 /// it), the same is made in memory for one query.
 /// </summary>
-internal sealed class IndexFile(StorePaths paths, IndexProjection projection)
+internal sealed class IndexFile(StorePaths paths, IndexProjection projection, JobMemory jobs)
 {
     // A query takes milliseconds; whoever has the lock for longer is making the whole index, and nobody waits for that.
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(1);
+
+    // Jobs written between two commits.
+    private const int Batch = 200;
 
     /// <summary>Told how many jobs of how many have been read while the index is brought up to the trails.</summary>
     public Action<int, int>? Progress { get; set; }
@@ -47,6 +49,7 @@ internal sealed class IndexFile(StorePaths paths, IndexProjection projection)
                     IndexSum.Clear(paths);
                 }
 
+                jobs.Found(IndexSum.Read(paths));
                 BringUp();
                 using LiteDatabase database = Open(readOnly: true);
                 found = query(database);
@@ -56,10 +59,12 @@ internal sealed class IndexFile(StorePaths paths, IndexProjection projection)
             catch (Exception e) when (attempt == 1 && e is not OutOfMemoryException)
             {
                 Trouble = DiskTrouble.InWords(e);
+                jobs.Doubt();
             }
             catch (Exception e) when (e is LiteException || DiskTrouble.Is(e))
             {
                 Trouble = DiskTrouble.InWords(e);
+                jobs.Doubt();
                 return false;
             }
         }
@@ -78,7 +83,7 @@ internal sealed class IndexFile(StorePaths paths, IndexProjection projection)
             using LiteDatabase memory = new(
                 new ConnectionString { Filename = ":memory:", Collation = Collation.Binary }
             );
-            Apply(memory, ChangesSince([]));
+            Apply(memory, ChangesSince([]), isNew: true);
             T found = query(memory);
             Trouble = null;
             return found;
@@ -93,26 +98,29 @@ internal sealed class IndexFile(StorePaths paths, IndexProjection projection)
     private void BringUp()
     {
         bool isNew = !File.Exists(paths.Index);
-        Dictionary<string, TrailTip> recorded = [];
-        if (!isNew)
+        string[] wentOn = jobs.TakeUnwritten();
+        ImmutableArray<IndexChange> changes =
+            !isNew && jobs.KnowsWhatWentOn
+                ? [.. wentOn.Select(id => new IndexChange(id, TrailTip.Read(paths.Trail(id))))]
+                : ChangesSince(isNew ? [] : Recorded());
+        if (!changes.IsEmpty || isNew)
         {
-            using LiteDatabase database = Open(readOnly: true);
-            recorded = IndexDocuments.Tips(database);
+            IndexSum.Forget(paths);
+            using (LiteDatabase database = Open(readOnly: false))
+            {
+                Apply(database, changes, isNew);
+            }
+
+            IndexSum.Write(paths);
         }
 
-        ImmutableArray<IndexChange> changes = ChangesSince(recorded);
-        if (changes.IsEmpty && !isNew)
-        {
-            return;
-        }
+        jobs.BroughtUp(IndexSum.Read(paths));
+    }
 
-        IndexSum.Forget(paths);
-        using (LiteDatabase database = Open(readOnly: false))
-        {
-            Apply(database, changes);
-        }
-
-        IndexSum.Write(paths);
+    private Dictionary<string, TrailTip> Recorded()
+    {
+        using LiteDatabase database = Open(readOnly: true);
+        return IndexDocuments.Tips(database);
     }
 
     private ImmutableArray<IndexChange> ChangesSince(Dictionary<string, TrailTip> recorded)
@@ -127,22 +135,39 @@ internal sealed class IndexFile(StorePaths paths, IndexProjection projection)
         ];
     }
 
-    private void Apply(LiteDatabase database, ImmutableArray<IndexChange> changes)
+    private void Apply(LiteDatabase database, ImmutableArray<IndexChange> changes, bool isNew)
     {
-        IndexDocuments.Prepare(database);
         var reader = new StoreReader(paths);
         int done = 0;
-        foreach (IndexChange change in changes)
+        foreach (IndexChange[] batch in changes.Chunk(Batch))
         {
-            IndexDocuments.Remove(database, change.JobId);
-            if (change.State is { } state)
+            database.BeginTrans();
+            foreach (IndexChange change in batch)
             {
-                IEnumerable<TrailEntry> entries = reader.ReadTrail(change.JobId).Entries.Select(line => line.Entry);
-                IndexDocuments.Write(database, change.JobId, state, projection(change.JobId, entries));
+                Apply(database, change, reader, isNew);
+                done++;
+                Progress?.Invoke(done, changes.Length);
             }
 
-            Progress?.Invoke(++done, changes.Length);
+            database.Commit();
         }
+    }
+
+    private void Apply(LiteDatabase database, IndexChange change, StoreReader reader, bool isNew)
+    {
+        if (!isNew)
+        {
+            IndexDocuments.Remove(database, change.JobId);
+        }
+
+        IndexedJob? job = null;
+        if (change.State is { } state)
+        {
+            job = projection(change.JobId, reader.ReadTrail(change.JobId).Entries.Select(line => line.Entry));
+            IndexDocuments.Write(database, change.JobId, state, job);
+        }
+
+        jobs.Renew(change.JobId, job);
     }
 
     private LiteDatabase Open(bool readOnly)

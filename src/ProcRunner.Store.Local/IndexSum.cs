@@ -4,9 +4,12 @@ using System.Text;
 
 namespace ProcRunner.Store.Local;
 
-/// <summary>The length and SHA-256 of the index as the last batch left it.</summary>
+/// <summary>The shape, length and SHA-256 of the index as the last batch left it.</summary>
 internal static class IndexSum
 {
+    // Rises when documents get another shape: an index of an older shape is made anew.
+    private const int Shape = 2;
+
     /// <summary>True when the index is as the last batch left it.</summary>
     public static bool Matches(StorePaths paths)
     {
@@ -18,6 +21,10 @@ internal static class IndexSum
 
         return File.ReadAllText(paths.IndexSum) == Of(paths.Index);
     }
+
+    /// <summary>The sum as it was written; null when there is none.</summary>
+    public static string? Read(StorePaths paths) =>
+        File.Exists(paths.IndexSum) ? File.ReadAllText(paths.IndexSum) : null;
 
     /// <summary>Removes the index.</summary>
     public static void Clear(StorePaths paths)
@@ -41,6 +48,6 @@ internal static class IndexSum
     {
         using FileStream file = Disk.OpenForReading(path);
         string digest = Convert.ToHexStringLower(SHA256.HashData(file));
-        return string.Create(CultureInfo.InvariantCulture, $"{file.Length} {digest}\n");
+        return string.Create(CultureInfo.InvariantCulture, $"{Shape} {file.Length} {digest}\n");
     }
 }

@@ -12,7 +12,6 @@ namespace ProcRunner.Store.Local;
 /// <param name="LastActivity">When something last happened; kept to the tick, in UTC.</param>
 /// <param name="Person">The id of whoever was at work last; empty when nobody was.</param>
 /// <param name="Parts">The parts fitted.</param>
-/// <param name="Values">The values that count now.</param>
 public sealed record IndexedJob(
     string Id,
     string Stamp,
@@ -22,6 +21,39 @@ public sealed record IndexedJob(
     DateTimeOffset Opened,
     DateTimeOffset LastActivity,
     string Person,
-    ImmutableArray<IndexedPart> Parts,
-    ImmutableArray<IndexedValue> Values
-);
+    ImmutableArray<IndexedPart> Parts
+)
+{
+    /// <summary>The head family, in words.</summary>
+    public string Head { get; init; } = "";
+
+    /// <summary>The bench of the last entry.</summary>
+    public string Bench { get; init; } = "";
+
+    /// <summary>True for a job on a practice head.</summary>
+    public bool Practice { get; init; }
+
+    /// <summary>The id of the job that this one is a comeback of; empty for none.</summary>
+    public string Earlier { get; init; } = "";
+
+    /// <summary>The ids of the jobs on the other heads of the same engine.</summary>
+    public ImmutableArray<string> Linked { get; init; } = [];
+
+    /// <summary>The proof code in five groups, once it is closed out; empty before.</summary>
+    public string Proof { get; init; } = "";
+
+    /// <summary>Everyone who entered or signed something, by id, and by name where they signed.</summary>
+    public ImmutableArray<string> People { get; init; } = [];
+
+    /// <summary>The ids of the gauges that readings were taken with.</summary>
+    public ImmutableArray<string> Gauges { get; init; } = [];
+
+    /// <summary>The cutters named in remarks.</summary>
+    public ImmutableArray<string> Cutters { get; init; } = [];
+
+    /// <summary>Notes, remarks, the complaint and what is known of earlier work.</summary>
+    public ImmutableArray<string> Notes { get; init; } = [];
+
+    /// <summary>Every judged or kept reading. Only a projection gives them; a job that was found comes without.</summary>
+    public ImmutableArray<IndexedReading> Readings { get; init; } = [];
+}

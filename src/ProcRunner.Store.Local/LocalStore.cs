@@ -351,6 +351,7 @@ public sealed class LocalStore : IDisposable
     {
         trail.Acknowledge(line, entry.Anchor);
         _isIndexBehind = true;
+        Index?.WentOn(entry.Of);
         return new(entry, trail.Last);
     }
 
@@ -367,7 +368,7 @@ public sealed class LocalStore : IDisposable
             return (open, null);
         }
 
-        if (!Shop.Jobs.TryGetValue(jobId, out ShopJob? job))
+        if (!JobId.IsValid(jobId) || !Shop.Jobs.TryGetValue(jobId, out ShopJob? job))
         {
             return (null, new AppendResult.Refused("The shop book knows no such job."));
         }

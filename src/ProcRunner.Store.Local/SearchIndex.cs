@@ -4,7 +4,7 @@ using LiteDB;
 namespace ProcRunner.Store.Local;
 
 /// <summary>
-/// The searchable copy of the trails: LiteDB with the collections jobs, parts and values. Nothing hangs on it: it is
+/// The searchable copy of the trails: LiteDB with the collections jobs and readings. Nothing hangs on it: it is
 /// checked before each use, and made again from the trails when it is missing, damaged or behind.
 /// </summary>
 /// <remarks>
@@ -14,9 +14,20 @@ namespace ProcRunner.Store.Local;
 /// </remarks>
 public sealed class SearchIndex
 {
+    /// <summary>How many jobs a search gives at most.</summary>
+    public const int MostHits = 500;
+
+    private readonly StorePaths _paths;
+    private readonly IndexProjection _projection;
+    private readonly Lock _gate = new();
+    private readonly JobMemory _memory;
     private readonly IndexFile _file;
 
-    internal SearchIndex(StorePaths paths, IndexProjection projection) => _file = new(paths, projection);
+    internal SearchIndex(StorePaths paths, IndexProjection projection, bool looksOnce = false)
+    {
+        (_paths, _projection, _memory) = (paths, projection, new JobMemory(looksOnce));
+        _file = new IndexFile(paths, projection, _memory);
+    }
 
     /// <summary>Told how many jobs of how many have been read while the index is brought up to the trails.</summary>
     public Action<int, int>? Progress
@@ -26,55 +37,132 @@ public sealed class SearchIndex
     }
 
     /// <summary>What went wrong with the index last, null when nothing did.</summary>
-    public string? Trouble => _file.Trouble;
+    public string? Trouble { get; private set; }
+
+    /// <summary>A job's trail went on.</summary>
+    internal void WentOn(string jobId) => _memory.WentOn(jobId);
 
     /// <summary>Brings the index up to the trails; false when that fails, with <see cref="Trouble"/> saying why.</summary>
-    public bool TryRefresh() => _file.TryRefresh();
+    public bool TryRefresh()
+    {
+        lock (_gate)
+        {
+            bool fresh = _file.TryRefresh();
+            Trouble = _file.Trouble;
+            return fresh;
+        }
+    }
 
     /// <summary>All jobs, the latest activity first; empty when the index can't be used.</summary>
-    public ImmutableArray<IndexedJob> All() => Search("");
+    public ImmutableArray<IndexedJob> All() =>
+        OrEmpty(In(catalogue => catalogue.Jobs.OrderByDescending(job => job.LastActivity).ToImmutableArray()));
 
-    /// <summary>The jobs whose stamp, customer, part or lot holds the text, whatever the case; latest activity first.</summary>
-    public ImmutableArray<IndexedJob> Search(string text)
+    /// <summary>The jobs that fit, the best first.</summary>
+    /// <param name="query">What is looked for.</param>
+    /// <param name="most">How many are given.</param>
+    /// <returns>The first of them, and how many there are.</returns>
+    public (ImmutableArray<JobHit> Hits, int Count) Find(JobQuery query, int most = MostHits)
     {
-        ArgumentNullException.ThrowIfNull(text);
-        string wanted = text.ToUpperInvariant();
-        return OrEmpty(
-            Use<ImmutableArray<IndexedJob>>(database =>
-                [
-                    .. database
-                        .GetCollection(IndexDocuments.Jobs)
-                        .FindAll()
-                        .Where(job => job[IndexDocuments.Words].AsString.Contains(wanted, StringComparison.Ordinal))
-                        .OrderByDescending(job => job[IndexDocuments.LastActivity].AsInt64)
-                        .Select(job => IndexDocuments.Read(database, job)),
-                ]
-            )
-        );
+        ArgumentNullException.ThrowIfNull(query);
+        (ImmutableArray<JobHit> hits, int count) = In(catalogue => catalogue.Find(query, most));
+        return (hits.IsDefault ? [] : hits, count);
     }
 
     /// <summary>The job with exactly this stamp, null when there is none.</summary>
-    public IndexedJob? ByStamp(string stamp) =>
-        Use(database =>
-            database.GetCollection(IndexDocuments.Jobs).FindOne("$.stamp = @0", stamp) is { } job
-                ? IndexDocuments.Read(database, job)
-                : null
+    public IndexedJob? ByStamp(string stamp) => In(catalogue => catalogue.Jobs.FirstOrDefault(j => j.Stamp == stamp));
+
+    /// <summary>A job by its id, null when there is none.</summary>
+    public IndexedJob? ById(string jobId) => In(catalogue => catalogue.Find(jobId));
+
+    /// <summary>The jobs that came back: those that were opened against this one.</summary>
+    public ImmutableArray<IndexedJob> ComebacksOf(string jobId) =>
+        OrEmpty(
+            In(catalogue => catalogue.Jobs.Where(j => j.Earlier == jobId).OrderBy(j => j.Opened).ToImmutableArray())
         );
 
-    /// <summary>Every value of a characteristic, in all jobs.</summary>
-    public ImmutableArray<(string JobId, IndexedValue Value)> ValuesOf(string name) =>
+    /// <summary>The jobs on other heads of the same engine, whichever of them says so.</summary>
+    public ImmutableArray<IndexedJob> LinkedWith(string jobId) =>
         OrEmpty(
-            Use<ImmutableArray<(string, IndexedValue)>>(database =>
-                [
-                    .. database
-                        .GetCollection(IndexDocuments.Values)
-                        .Find(BsonExpression.Create("$.name = @0", name))
-                        .Select(value => (value[IndexDocuments.Job].AsString, IndexDocuments.ReadValue(value))),
-                ]
+            In(catalogue =>
+                catalogue
+                    .Jobs.Where(j =>
+                        j.Id != jobId
+                        && (j.Linked.Contains(jobId) || catalogue.Find(jobId)?.Linked.Contains(j.Id) == true)
+                    )
+                    .OrderBy(j => j.Opened)
+                    .ToImmutableArray()
             )
         );
 
-    private static ImmutableArray<T> OrEmpty<T>(ImmutableArray<T> found) => found.IsDefault ? [] : found;
+    /// <summary>The jobs that hold a part of exactly this number, and of this lot when one is given; the oldest first.</summary>
+    public ImmutableArray<IndexedJob> Holding(string number, string? lot) =>
+        OrEmpty(In(catalogue => catalogue.Holding(number, lot)));
 
-    private T? Use<T>(Func<LiteDatabase, T> query) => _file.Use(query);
+    /// <summary>Every reading of a characteristic, practice too, in all jobs.</summary>
+    public ImmutableArray<(IndexedJob Job, IndexedReading Reading)> ReadingsOf(string name) =>
+        With<(IndexedJob, IndexedReading)>(
+            (database, catalogue) =>
+                IndexDocuments
+                    .ReadingsOf(database, name)
+                    .SelectMany(found =>
+                        catalogue.Find(found.JobId) is { } job ? found.Readings.Select(r => (job, r)) : []
+                    )
+        );
+
+    /// <summary>The names of all characteristics that were ever read.</summary>
+    public ImmutableArray<string> ReadingNames() => With((database, _) => IndexDocuments.Names(database));
+
+    /// <summary>Every reading that was taken with a gauge at or after a moment.</summary>
+    public ImmutableArray<(IndexedJob Job, IndexedReading Reading)> ReadingsWith(string gauge, DateTimeOffset since) =>
+        With<(IndexedJob, IndexedReading)>(
+            (database, catalogue) =>
+                catalogue
+                    .Using(gauge, since)
+                    .SelectMany(job =>
+                        IndexDocuments
+                            .ReadingsIn(database, job.Id)
+                            .Where(r => r.Gauge == gauge && r.At >= since)
+                            .OrderBy(r => r.At)
+                            .Select(r => (job, r))
+                    )
+        );
+
+    private ImmutableArray<T> With<T>(Func<LiteDatabase, JobCatalogue, IEnumerable<T>> query)
+    {
+        lock (_gate)
+        {
+            return OrEmpty(Use<ImmutableArray<T>>(database => [.. query(database, CatalogueFrom(database))]));
+        }
+    }
+
+    private T? In<T>(Func<JobCatalogue, T> query)
+    {
+        lock (_gate)
+        {
+            if (_memory.Trusted is not { } catalogue)
+            {
+                return Use(database => query(CatalogueFrom(database)));
+            }
+
+            var reader = new StoreReader(_paths);
+            foreach (string id in _memory.TakeUnseen())
+            {
+                _memory.Renew(id, _projection(id, reader.ReadTrail(id).Entries.Select(line => line.Entry)));
+            }
+
+            Trouble = null;
+            return query(catalogue);
+        }
+    }
+
+    private JobCatalogue CatalogueFrom(LiteDatabase database) => _memory.Jobs(() => IndexDocuments.All(database));
+
+    private T? Use<T>(Func<LiteDatabase, T> query)
+    {
+        T? found = _file.Use(query);
+        Trouble = _file.Trouble;
+        return found;
+    }
+
+    private static ImmutableArray<T> OrEmpty<T>(ImmutableArray<T> found) => found.IsDefault ? [] : found;
 }

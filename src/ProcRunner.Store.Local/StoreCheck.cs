@@ -71,10 +71,18 @@ public sealed class StoreCheck
             yield return new(JobId.Shop, finding.IsBroken, finding.Entry, SafeText.Show(finding.Text));
         }
 
+        if (IndexState.Of(_paths) is { } index)
+        {
+            yield return index;
+        }
+
         foreach (ShopEvent.TornTailFound tail in _shop.TornTails)
         {
             string path = Path.Combine(_paths.Root, tail.File);
-            bool isThere = File.Exists(path) && Digest.Of(File.ReadAllBytes(path)) == tail.Digest;
+            bool isThere =
+                StorePaths.IsTornTail(tail.File)
+                && File.Exists(path)
+                && Digest.Of(File.ReadAllBytes(path)) == tail.Digest;
             yield return new(
                 tail.Of,
                 !isThere,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Text;
 using ProcRunner.Trail;
 
@@ -58,11 +59,17 @@ public abstract record StoreOpening
     }
 
     /// <summary>The shop book doesn't hold.</summary>
-    public sealed record BookBroken(TrailVerdict Verdict) : StoreOpening
+    /// <param name="Verdict">What is wrong with it.</param>
+    /// <param name="Jobs">How many jobs' trails there are.</param>
+    /// <param name="Holding">How many of them hold by themselves.</param>
+    public sealed record BookBroken(TrailVerdict Verdict, int Jobs, int Holding) : StoreOpening
     {
         /// <inheritdoc/>
         public override string InWords() =>
-            $"The shop book doesn't hold, so nothing is written to this store. {Verdict.InWords()} Put back a copy that holds.";
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The shop book doesn't hold, so nothing is written to this store. {Verdict.InWords()} The jobs' trails are apart from it: {Holding} of {Jobs} hold by themselves, and procrunner jobs, find, show and verify read them as before. The way on: put back book.trail from a backup; what it lacks of the jobs is entered again from their trails. Without one, found a new store elsewhere and keep this one to be read."
+            );
     }
 
     /// <summary>The folder can't be read or written.</summary>

@@ -60,6 +60,13 @@ internal sealed record StorePaths(string Root)
         }
     }
 
+    /// <summary>True for the name of a file that a torn end can have been put aside to; false for a path to anywhere else.</summary>
+    public static bool IsTornTail(string name)
+    {
+        string file = name.StartsWith("jobs/", StringComparison.Ordinal) ? name["jobs/".Length..] : name;
+        return file.Contains(Torn, StringComparison.Ordinal) && Path.GetFileName(file) == file && !file.Contains('\\');
+    }
+
     /// <summary>Checks a trail from end to end.</summary>
     public TrailSummary Summarise(string of)
     {

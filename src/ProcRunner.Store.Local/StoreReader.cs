@@ -34,12 +34,15 @@ public sealed class StoreReader : ITrailReader
     /// <summary>The ids of the jobs whose trails are there.</summary>
     public IEnumerable<string> JobIds() => Paths.JobIds().Order(StringComparer.Ordinal);
 
-    /// <summary>What the shop book comes to, as far as it holds.</summary>
+    /// <summary>
+    /// What the shop book comes to, as far as it holds. Of a book that doesn't, the jobs that it no longer tells of are taken from
+    /// their own trails, so that they can still be read.
+    /// </summary>
     public (ShopState Shop, TrailVerdict Verdict) ReadShop()
     {
         TrailReading book = ReadTrail(JobId.Shop);
         ShopState shop = book.Entries.Aggregate(ShopState.Empty, (state, line) => state.After(line.Entry, line.Digest));
-        return (shop, book.Verdict);
+        return (book.Verdict is TrailVerdict.Holds ? shop : WithJobsOfTheirOwn(shop), book.Verdict);
     }
 
     /// <summary>Reads a job's trail, or the shop book; one that is missing or can't be read counts as empty.</summary>
@@ -63,7 +66,27 @@ public sealed class StoreReader : ITrailReader
     }
 
     /// <summary>The search index over this store's trails.</summary>
-    public SearchIndex Index(IndexProjection projection) => new(Paths, projection);
+    /// <param name="projection">How jobs are searched for.</param>
+    /// <param name="looksOnce">
+    /// True for a question or two: the trails are looked through once, and what is written after that isn't seen.
+    /// </param>
+    public SearchIndex Index(IndexProjection projection, bool looksOnce = false) => new(Paths, projection, looksOnce);
+
+    private ShopState WithJobsOfTheirOwn(ShopState shop)
+    {
+        foreach (string id in JobIds().Where(id => !shop.Jobs.ContainsKey(id)))
+        {
+            TrailSummary trail = Summarise(id);
+            if (trail.Opening is { } opening)
+            {
+                bool isClosedOut = trail.Anchored.Any(entry => entry.Why == Anchor.ClosedOut);
+                ShopJob job = new(id, opening.Stamp, opening.Texts, [], isClosedOut);
+                shop = shop with { Jobs = shop.Jobs.SetItem(id, job) };
+            }
+        }
+
+        return shop;
+    }
 
     // The writer may be in the middle of a line, of which a reader can see a part.
     private static T Settled<T>(Func<T> read, Func<T, TrailVerdict> verdict)
@@ -83,6 +106,12 @@ public sealed class StoreReader : ITrailReader
 
     private TrailReading ReadOnce(string of)
     {
+        // What stands in a shop book from elsewhere as a job's id may be a path.
+        if (of != JobId.Shop && !JobId.IsValid(of))
+        {
+            return new([], new TrailVerdict.Broken(1, TrailFault.Empty, 0));
+        }
+
         var entries = System.Collections.Immutable.ImmutableArray.CreateBuilder<(TrailEntry, Digest)>();
         try
         {

@@ -7,6 +7,9 @@ namespace ProcRunner.Store.Local;
 /// <summary>The way from a folder to an open store: lock, format, shop book, torn ends, catching up.</summary>
 internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings settings, string purpose)
 {
+    // Only a trail's last line can be in doubt, and no entry comes near this.
+    private const int LongestLast = 64 * 1024;
+
     private readonly TornTails _tornTails = new(paths, disk);
     private readonly List<StoreFinding> _findings = [];
 
@@ -79,7 +82,9 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         (TrailFile? book, ShopState shop, TrailVerdict verdict) = OpenBook();
         if (book is null)
         {
-            return new StoreOpening.BookBroken(verdict);
+            string[] ids = [.. paths.JobIds()];
+            int holding = ids.Count(id => paths.Summarise(id).Verdict is TrailVerdict.Holds);
+            return new StoreOpening.BookBroken(verdict, ids.Length, holding);
         }
 
         var store = new LocalStore(paths, disk, settings, OpenLock, held, book, shop);
@@ -90,7 +95,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
         }
 
         store.Findings = [.. _findings];
-        store.Index = Projection is null ? null : new(paths, Projection);
+        store.Index = Projection is null ? null : new(paths, Projection, looksOnce: true);
         return new StoreOpening.Opened(store);
     }
 
@@ -125,7 +130,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
     {
         using FileStream file = disk.Open(path, FileMode.Open);
         disk.Flush(file);
-        disk.Forget(file);
+        disk.Forget(file, Math.Max(0, RandomAccess.GetLength(file.SafeFileHandle) - LongestLast));
     }
 
     private void RemoveUnfinished()

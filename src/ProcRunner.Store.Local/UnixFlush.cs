@@ -37,8 +37,8 @@ internal static partial class UnixFlush
         }
     }
 
-    /// <summary>Drops a file's clean pages from the system's cache. Advice, so an error is none.</summary>
-    public static void Forget(SafeFileHandle file) => _ = FAdvise(file, 0, 0, DontNeed);
+    /// <summary>Drops a file's clean pages, from a place on, from the system's cache. Advice, so an error is none.</summary>
+    public static void Forget(SafeFileHandle file, long from) => _ = FAdvise(file, from, 0, DontNeed);
 
     private static void ThrowUnlessInterrupted(string call)
     {

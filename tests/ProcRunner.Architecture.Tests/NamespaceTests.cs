@@ -15,6 +15,7 @@ public class NamespaceTests
         ["People"] = ["Text", "Trail"],
         ["Shop"] = ["People", "Quantities", "Trail"],
         ["ShopMath"] = ["Quantities", "Shop"],
+        ["Lessons"] = ["Problems", "Quantities", "Shop"],
         ["Procedures"] = ["Formulas", "Problems", "Quantities"],
         ["Runs"] = ["Formulas", "People", "Problems", "Procedures", "Quantities", "Shop", "ShopMath", "Text", "Trail"],
     };

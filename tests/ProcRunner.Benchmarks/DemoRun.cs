@@ -14,6 +14,9 @@ internal sealed record DemoRun(
     ImmutableArray<IReadOnlyList<RunEvent>> Events
 )
 {
+    /// <summary>The procedure's and the head spec's text.</summary>
+    public ImmutableArray<ReadOnlyMemory<byte>> Texts { get; init; } = [];
+
     /// <summary>Runs the demo job to its release.</summary>
     public static DemoRun Make(string store)
     {
@@ -50,7 +53,10 @@ internal sealed record DemoRun(
             ProcedureFile.Load("procedure", texts[0]).Value!,
             HeadSpecFile.Load("head spec", texts[1]).Value!
         );
-        return new(plan, trail, [.. trail.Select(e => EventsOf(plan, e))]);
+        return new(plan, trail, [.. trail.Select(e => EventsOf(plan, e))])
+        {
+            Texts = [.. texts.Select(text => new ReadOnlyMemory<byte>(text))],
+        };
     }
 
     private static IReadOnlyList<RunEvent> EventsOf(Plan plan, TrailEntry entry) =>

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ProcRunner.Benchmarks;
+using ProcRunner.Benchmarks.History;
 using ProcRunner.Benchmarks.Maths;
 using ProcRunner.Benchmarks.Screen;
 
@@ -12,6 +13,7 @@ RootCommand root = new("Measures what the program promises, each against its mea
     folder,
     ScreenCommand.Create(),
     MathsCommand.Create(),
+    HistoryCommand.Create(),
 };
 root.SetAction(parsed =>
 {

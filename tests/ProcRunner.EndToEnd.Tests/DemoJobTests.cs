@@ -36,7 +36,9 @@ public class DemoJobTests(ReleasedDemo demo) : IClassFixture<ReleasedDemo>
     public void The_file_of_entries_takes_the_demo_head_from_teardown_to_release()
     {
         Assert.Equal(0, demo.Run.Status);
-        Assert.EndsWith("RELEASED by T. Moss (demo)", demo.Run.Output.TrimEnd(), StringComparison.Ordinal);
+        string[] last = demo.Run.Output.TrimEnd().Split('\n')[^2..];
+        Assert.Equal("  RELEASED by T. Moss (demo)", last[0]);
+        Assert.StartsWith("  proof code, for the paper: ", last[1], StringComparison.Ordinal);
         Assert.Empty(demo.Run.Errors);
     }
 
@@ -198,6 +200,65 @@ public class DemoJobTests(ReleasedDemo demo) : IClassFixture<ReleasedDemo>
 
         Assert.Equal(0, run.Status);
         Assert.StartsWith("Job DEMO-2:", run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("record.html", "<!DOCTYPE html>")]
+    [InlineData("record.pdf", "%PDF-1.")]
+    [InlineData("RECORD.CSV", "kind,about,at,value")]
+    [InlineData("record.json", "{\"advice\":")]
+    public void Record_writes_the_form_that_the_files_ending_picks(string name, string begins)
+    {
+        using TempFolder folder = new();
+
+        BuiltProgram.Ended written = demo.Program.Run("", "record", "demo", "-o", folder[name]);
+
+        Assert.Equal(0, written.Status);
+        Assert.Contains($"Written: {folder[name]}", written.Output, StringComparison.Ordinal);
+        Assert.StartsWith(begins, File.ReadAllText(folder[name]), StringComparison.Ordinal);
+        Assert.Equal([folder[name]], Directory.GetFiles(folder.Path));
+    }
+
+    [Fact]
+    public void Record_says_what_it_cant_do()
+    {
+        using TempFolder folder = new();
+        BuiltProgram.Ended ending = demo.Program.Run("", "record", "DEMO", "-o", folder["record.doc"]);
+        BuiltProgram.Ended stamp = demo.Program.Run("", "record", "DEMO-9", "-o", folder["record.pdf"]);
+        BuiltProgram.Ended nowhere = demo.Program.Run("", "record", "DEMO", "-o", folder["no/such/record.pdf"]);
+
+        Assert.Equal(2, ending.Status);
+        Assert.Contains(".html a page for screens", ending.Errors, StringComparison.Ordinal);
+        Assert.Equal(1, stamp.Status);
+        Assert.Equal(2, nowhere.Status);
+        Assert.Empty(Directory.GetFileSystemEntries(folder.Path));
+    }
+
+    [Fact]
+    public void No_record_is_made_of_a_trail_that_was_altered()
+    {
+        using TempFolder folder = new();
+        demo.CopyTo(folder["shop"]);
+        string trail = Directory.GetFiles(folder["shop/jobs"]).Single();
+        File.WriteAllText(trail, File.ReadAllText(trail).Replace("0.0581 in", "0.0571 in", StringComparison.Ordinal));
+
+        BuiltProgram.Ended ended = demo.Program.Run(
+            "",
+            "record",
+            "DEMO",
+            "-o",
+            folder["r.pdf"],
+            "--store",
+            folder["shop"]
+        );
+
+        Assert.Equal(1, ended.Status);
+        Assert.Contains(
+            "No record is made of a trail that doesn't hold. Entry ",
+            ended.Errors,
+            StringComparison.Ordinal
+        );
+        Assert.False(File.Exists(folder["r.pdf"]));
     }
 
     [Fact]

@@ -89,7 +89,7 @@ public sealed class ShopTests : IDisposable
     public void What_would_leave_the_shop_without_a_lead_or_its_signatures_without_a_root_is_refused()
     {
         Yes("first lead", Do("123456\n", "people", "found", "Shop", "ada", "A. Da"));
-        No("That is not the PIN of ada", Do("4711\n123457\n", "people", "add", "bo", "B. Bo"));
+        No("That is not the PIN of A. Da", Do("4711\n123457\n", "people", "add", "bo", "B. Bo"));
         No("four digits or more", Do("47\n123456\n", "people", "add", "bo", "B. Bo"));
         No("six digits or more", Do("4711\n123456\n", "people", "add", "bo", "B. Bo", "--role", "lead"));
         No("only lead", Do("123456\n", "people", "retire", "ada"));
@@ -97,8 +97,13 @@ public sealed class ShopTests : IDisposable
         Yes("cy may sign", Do("654321\n123456\n", "people", "add", "cy", "C. Y", "--role", "lead"));
         Yes("bo may sign", Do("4711\n654321\n", "people", "add", "bo", "B. Bo", "--by", "cy"));
         No("already", Do("4711\n123456\n", "people", "add", "bo", "B. Other", "--by", "ada"));
-        No("nobody becomes one", Do("123456\n", "people", "role", "bo", "--role", "lead", "--by", "ada"));
-        No("vouches as a lead for bo", Do("123456\n", "people", "role", "cy", "--role", "operator", "--by", "ada"));
+        No("six digits or more", Do("4711\n123456\n", "people", "role", "bo", "--role", "lead", "--by", "ada"));
+        Yes("bo is lead", Do("471147\n123456\n", "people", "role", "bo", "--role", "lead", "--by", "ada"));
+        Yes("cy is operator", Do("123456\n", "people", "role", "cy", "--role", "operator", "--by", "ada"));
+        Yes("new PIN and a new key", Do("8642\n471147\n", "people", "reset", "cy", "--by", "bo"));
+        No("Nobody resets their own", Do("864202\n471147\n", "people", "reset", "bo", "--by", "bo"));
+        Yes("after 10 min", Do("471147\n", "people", "idle", "10", "--by", "bo"));
+        Yes("Shop book", Do("", "verify"));
         No("Say who does it", Do("123456\n", "people", "retire", "bo"));
         No("That is not the PIN", Do("000000\n", "people", "retire", "bo", "--by", "ada"));
         Yes("can't sign any more", Do("123456\n", "people", "retire", "bo", "--by", "ada"));

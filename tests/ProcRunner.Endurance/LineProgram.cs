@@ -35,6 +35,9 @@ internal sealed class LineProgram : IDisposable
         _reader.Start();
     }
 
+    /// <summary>The process.</summary>
+    public int Id => _process.Id;
+
     /// <summary>Lines that have come so far.</summary>
     public int Count
     {

@@ -41,6 +41,7 @@ internal static class OpeningCommand
                 )
             );
             List<double> opened = [];
+            TimeSpan before = Process.GetCurrentProcess().TotalProcessorTime;
             for (int i = 0; i < Times; i++)
             {
                 long start = Stopwatch.GetTimestamp();
@@ -48,7 +49,9 @@ internal static class OpeningCommand
                 opened.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
             }
 
+            TimeSpan used = Process.GetCurrentProcess().TotalProcessorTime - before;
             Say("opened for writing, median of 5", opened.Order().ElementAt(Times / 2));
+            Say("of which processor time, on average", used.TotalMilliseconds / Times);
             Say("the program: jobs, the index made", Timed(store, "jobs"));
             Say("the program: jobs, the index there", Timed(store, "jobs"));
             Say("the program: verify", Timed(store, "verify"));
@@ -77,7 +80,8 @@ internal static class OpeningCommand
         Task<string> errors = run.StandardError.ReadToEndAsync();
         run.StandardOutput.ReadToEnd();
         run.WaitForExit();
-        return run.ExitCode == 0
+        // The signatures in these copies are another job's, so that a check says no; here only the time counts.
+        return run.ExitCode < 2
             ? Stopwatch.GetElapsedTime(start).TotalMilliseconds
             : throw new InvalidDataException(errors.GetAwaiter().GetResult());
     }

@@ -51,7 +51,7 @@ internal static class Hostile
             int because = line.IndexOf(" because ", StringComparison.Ordinal);
             bool isPart = line.Contains(", lot ", StringComparison.Ordinal);
             yield return because >= 0 ? line[..because] + " because " + OneLine(number++)
-            : isPart ? $"{OneLine(number++).Replace(',', ';')}, lot {OneLine(number++)}"
+            : isPart ? $"{OneLine(number++).Replace(',', ';').TrimStart('@')}, lot {OneLine(number++)}"
             : line;
             if (line.StartsWith("@ teardown / recession", StringComparison.Ordinal))
             {

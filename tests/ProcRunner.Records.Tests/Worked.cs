@@ -93,7 +93,7 @@ internal sealed class Worked
             HeadDigest = texts.HeadDigest.ToString(),
             Customer = "Lower Field irrigation (invented)",
             Complaint = "hard to start, low compression on 2",
-            EarlierWork = "skimmed once by another shop",
+            EarlierWork = "skimmed once by another shop, 0.009 in by the stamp beside the casting number",
         };
         (JobRun? job, string fault) = JobRun.Begin(store, Machine.Time, texts, header(plain), DemoShop.Operator);
         return job ?? throw new InvalidOperationException(fault);

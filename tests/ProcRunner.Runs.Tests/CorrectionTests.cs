@@ -18,6 +18,8 @@ public sealed class CorrectionTests
         Assert.Equal("mistyped", events.OfType<RunEvent.EntryCorrected>().Single().Reason);
         Assert.Equal("0.051 in", rig.Value("depth", "1I").Value.ToString());
         Assert.Equal(2, rig.Record("depth 1I").Readings.Count);
+        CorrectedEntry correction = Assert.Single(rig.State.Corrections);
+        Assert.Equal(("0.050 in", "0.051 in", "mistyped"), (correction.Was, correction.Became, correction.Reason));
     }
 
     [Fact]

@@ -325,6 +325,24 @@ public sealed class DispositionTests
     }
 
     [Fact]
+    public void That_a_step_was_left_out_is_taken_back_with_a_reason_and_both_stay()
+    {
+        Rig rig = new(SmallWork.Procedure, SmallWork.Head);
+        rig.Until("narrow the seat 1I");
+        rig.Refuses(new RunCommand.TakeBack(rig.At("narrow the seat 1I"), "nothing was left out"));
+        rig.Do(new RunCommand.LeaveOut(rig.At("narrow the seat 1I"), "the width is right"));
+        rig.Refuses(new RunCommand.TakeBack(rig.At("narrow the seat 1I"), " "));
+
+        IReadOnlyList<RunEvent> events = rig.Do(new RunCommand.TakeBack(rig.At("narrow the seat 1I"), "read wrongly"));
+
+        Assert.Equal("read wrongly", events.OfType<RunEvent.LeavingOutTakenBack>().Single().Reason);
+        Assert.Equal(StepPhase.Waiting, rig.Phase("narrow the seat 1I"));
+        Assert.Equal(StepView.Open, rig.View("narrow the seat 1I"));
+        Assert.NotEqual(StepView.Open, rig.View("stem height 1I"));
+        rig.Refuses(new RunCommand.TakeBack(rig.At("narrow the seat 1I"), "again"));
+    }
+
+    [Fact]
     public void A_trainees_signature_needs_a_leads_beside_it_over_the_same_results()
     {
         Rig rig = Work.OneReading("{low: 0.046, high: 0.058, origin: maker}");

@@ -35,7 +35,7 @@ internal sealed class FailingDisk(int failAt, Failure how, int times = 1, Func<E
     public void Cut(FileStream file, long length) => Do(() => Disk.Real.Cut(file, length));
 
     // Nor is anything dropped from the cache, which would bring it to the disk first.
-    public void Forget(FileStream file) { }
+    public void Forget(FileStream file, long from) { }
 
     public void MakeFolder(string path) => Do(() => Disk.Real.MakeFolder(path));
 

@@ -15,7 +15,7 @@ internal sealed class FlushedFolders : IDisk
 
     public void Cut(FileStream file, long length) => Disk.Real.Cut(file, length);
 
-    public void Forget(FileStream file) => Disk.Real.Forget(file);
+    public void Forget(FileStream file, long from) => Disk.Real.Forget(file, from);
 
     public void Rename(string from, string to) => Disk.Real.Rename(from, to);
 

@@ -86,7 +86,7 @@ internal sealed class PowerCutDisk : IDisk
     }
 
     // Only what is held back is kept; here it is called right after a flush, so that nothing is.
-    public void Forget(FileStream file)
+    public void Forget(FileStream file, long from)
     {
         byte[] medium = _open[file].Medium;
         RandomAccess.SetLength(file.SafeFileHandle, medium.Length);

@@ -15,17 +15,36 @@ public sealed class SearchIndexTests
         string b = folder.WithOneJob("Head-B");
         SearchIndex index = Index(folder);
 
-        Assert.Equal([a], Ids(index.Search("241")));
-        Assert.Equal([b], Ids(index.Search("head-b")));
-        Assert.Equal(2, index.Search("MADE-UP FARM").Length);
-        Assert.Equal(2, index.Search("lot-9").Length);
-        Assert.Equal(2, index.Search("insert").Length);
-        Assert.Empty(index.Search("nothing like it"));
+        index.TryRefresh();
+        Assert.Null(index.Trouble);
+        Assert.Equal([a], Found(index, "241"));
+        Assert.Equal([b], Found(index, "head-b"));
+        Assert.Equal(2, Found(index, "MADE-UP FARM").Count());
+        Assert.Equal(2, Found(index, "lot-9").Count());
+        Assert.Equal(2, Found(index, "insert").Count());
+        Assert.Empty(Found(index, "nothing like it"));
         Assert.Equal(2, index.All().Length);
         Assert.Equal(a, index.ByStamp("2418")?.Id);
         Assert.Null(index.ByStamp("241"));
-        Assert.Equal(2, index.ValuesOf("recession").Length);
+        Assert.Equal(2, index.ReadingsOf("recession").Length);
+        Assert.Equal<string>(["guide bore", "recession"], index.ReadingNames());
         Assert.Null(index.Trouble);
+    }
+
+    [Fact]
+    public void Finds_by_the_proof_code_however_it_is_typed()
+    {
+        using var folder = new StoreInFolder();
+        string a = folder.WithOneJob("2418");
+        folder.WithOneJob("2419");
+        SearchIndex index = Index(folder);
+        ProofCode code = CodeOf(a);
+
+        Assert.Equal([a], Found(index, code.ToString()));
+        Assert.Equal([a], Found(index, code.Letters.ToLowerInvariant()));
+        Assert.Equal([a], Found(index, code.ToString().Replace('-', ' ').Replace('O', '0').Replace('I', '1')));
+        Assert.Equal([a], Found(index, code.ToString()[6..17]));
+        Assert.Empty(Found(index, ProofCode.Of(Digest.Zero).ToString()));
     }
 
     [Fact]
@@ -37,8 +56,9 @@ public sealed class SearchIndexTests
         IndexedJob expected = Project(id, folder.Reader().ReadTrail(id).Entries.Select(line => line.Entry))!;
 
         Assert.Equal(expected.Parts.AsSpan(), job.Parts.AsSpan());
-        Assert.Equal(expected.Values.AsSpan(), job.Values.AsSpan());
-        Assert.Equal(expected with { Parts = [], Values = [] }, job with { Parts = [], Values = [] });
+        Assert.Equal(Lists(expected), Lists(job));
+        Assert.Equal(Bare(expected), Bare(job));
+        Assert.Equal(expected.Readings[0], Index(folder).ReadingsOf("recession").Single().Reading);
     }
 
     [Fact]
@@ -138,7 +158,7 @@ public sealed class SearchIndexTests
         File.Delete(folder.Paths.Trail(id));
 
         Assert.Empty(Index(folder).All());
-        Assert.Empty(Index(folder).ValuesOf("recession"));
+        Assert.Empty(Index(folder).ReadingsOf("recession"));
     }
 
     [Fact]
@@ -176,6 +196,25 @@ public sealed class SearchIndexTests
     }
 
     [Fact]
+    public void Whoever_asks_while_another_program_makes_the_index_soon_gets_an_answer_from_the_trails()
+    {
+        using var folder = new StoreInFolder();
+        string id = folder.WithOneJob();
+        using FileStream held = StoreLock.OpenExclusively(folder.Paths.IndexLock);
+        SearchIndex index = Index(folder);
+        var waited = System.Diagnostics.Stopwatch.StartNew();
+
+        Assert.Equal(id, Assert.Single(index.All()).Id);
+        Assert.Null(index.Trouble);
+        Assert.False(File.Exists(folder.Paths.Index));
+        Assert.False(index.TryRefresh());
+        Assert.Contains("another program", index.Trouble, StringComparison.Ordinal);
+
+        // Two waits of a second; ten would be one too many.
+        Assert.True(waited.Elapsed < TimeSpan.FromSeconds(8), $"waited {waited.Elapsed}");
+    }
+
+    [Fact]
     public void The_store_brings_its_index_up_when_it_closes()
     {
         using var folder = new StoreInFolder();
@@ -192,6 +231,21 @@ public sealed class SearchIndexTests
         Assert.Equal(2, _projected);
     }
 
+    private static string Lists(IndexedJob job) =>
+        string.Join('|', [.. job.People, .. job.Gauges, .. job.Cutters, .. job.Notes, .. job.Linked]);
+
+    private static IndexedJob Bare(IndexedJob job) =>
+        job with
+        {
+            Parts = [],
+            People = [],
+            Gauges = [],
+            Cutters = [],
+            Notes = [],
+            Linked = [],
+            Readings = [],
+        };
+
     private static IEnumerable<string> Ids(IEnumerable<IndexedJob> jobs) => jobs.Select(job => job.Id);
 
     private SearchIndex Index(StoreInFolder folder) =>
@@ -205,6 +259,26 @@ public sealed class SearchIndexTests
                 }
             );
 
+    private static IndexedReading Reading(string name, string value, DateTimeOffset at) =>
+        new(
+            name,
+            at,
+            "vale",
+            "D1",
+            "K4",
+            "1I",
+            "I",
+            value,
+            "0.0490 in",
+            "0.0550 in",
+            "0.0610 in",
+            "in",
+            AsFound: false
+        );
+
+    private static IEnumerable<string> Found(SearchIndex index, string text) =>
+        Ids(index.Find(new JobQuery { Text = text }).Hits.Select(hit => hit.Job));
+
     private static IndexedJob? Project(string id, IEnumerable<TrailEntry> entries)
     {
         TrailEntry[] all = [.. entries];
@@ -217,8 +291,20 @@ public sealed class SearchIndexTests
             all[0].At.AddTicks(1),
             all[^1].At,
             "vale",
-            [new("seat insert", "SI-12", "LOT-9", "1I")],
-            [new("recession", "1I", "0.0520 in"), new("guide bore", "1I", "0.3450 in")]
-        );
+            [new("seat insert", "SI-12", "LOT-9", "1I")]
+        )
+        {
+            Head = "made-up four",
+            Bench = "bench one",
+            People = ["vale", "R. Vale"],
+            Gauges = ["D1"],
+            Cutters = ["K4"],
+            Notes = ["short stem at 3"],
+            Readings = [Reading("recession", "0.0520 in", all[^1].At), Reading("guide bore", "0.3450 in", all[^1].At)],
+            Proof = CodeOf(id).ToString(),
+        };
     }
+
+    // Any digest will do; one of the job's id tells jobs apart.
+    private static ProofCode CodeOf(string id) => ProofCode.Of(Digest.Of(System.Text.Encoding.UTF8.GetBytes(id)));
 }

@@ -84,6 +84,10 @@ public sealed class StoreOpeningTests
 
         var broken = Assert.IsType<StoreOpening.BookBroken>(folder.TryOpen());
         Assert.Contains("Entry 1 was changed", broken.InWords(), StringComparison.Ordinal);
+        Assert.Contains("1 of 1 hold by themselves", broken.InWords(), StringComparison.Ordinal);
+        (ShopState shop, TrailVerdict verdict) = folder.Reader().ReadShop();
+        Assert.IsType<TrailVerdict.Broken>(verdict);
+        Assert.Equal(id, Assert.Single(shop.JobsWithStamp("2418")).Id);
         Assert.Equal(altered, File.ReadAllBytes(folder.Paths.Book));
         Assert.Equal(3, folder.Reader().ReadTrail(id).Entries.Length);
 

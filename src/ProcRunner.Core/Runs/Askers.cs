@@ -28,6 +28,11 @@ internal sealed class Askers
             }
         }
 
+        if (_askers.Count == 0)
+        {
+            return;
+        }
+
         // One value asked earlier can make another wanted earlier; each turn moves one nearer to the start.
         while (_askers.Keys.ToArray().Any(MoveBeforeWanted)) { }
     }
@@ -35,15 +40,28 @@ internal sealed class Askers
     /// <summary>Index of the step that takes a stale value again; null when none can.</summary>
     public int? Of(int characteristic, int position) => _askers.GetValueOrDefault((characteristic, position));
 
-    /// <summary>The stale values that a step gives.</summary>
-    public IEnumerable<int> StaleGiven(At at)
+    /// <summary>True when a value that a step gives is stale.</summary>
+    public bool GivesStale(At at) => _askers.Count > 0 && AnyStaleGiven(at, asked: false);
+
+    /// <summary>True when a step is the one that takes a stale value again.</summary>
+    public bool AsksAgain(At at) => _askers.Count > 0 && AnyStaleGiven(at, asked: true);
+
+    private bool AnyStaleGiven(At at, bool asked)
     {
-        Step step = _plan.Steps[at.Step];
-        return step.Work is StepWork.Zero
-            ? []
-            : step
-                .Gives.Select(_plan.CharacteristicIndex)
-                .Where(characteristic => _state.Value(characteristic, at.Position) is { Stale: true });
+        if (_plan.Steps[at.Step].Work is StepWork.Zero)
+        {
+            return false;
+        }
+
+        foreach (int given in _plan.GivenBy(at.Step))
+        {
+            if (_state.Value(given, at.Position) is { Stale: true } && (!asked || Of(given, at.Position) == at.Step))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private int? Usual(int characteristic, int position, int mover)
@@ -106,7 +124,7 @@ internal sealed class Askers
         && _state.StandingOf(at) switch
         {
             StepStanding.LeftOut => false,
-            StepStanding.Done => _state.Find(at)!.Stale || StaleGiven(at).Any(c => Of(c, at.Position) == at.Step),
+            StepStanding.Done => _state.Find(at)!.Stale || AsksAgain(at),
             _ => true,
         };
 

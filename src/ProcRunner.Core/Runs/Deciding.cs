@@ -6,8 +6,6 @@ namespace ProcRunner.Runs;
 /// <summary>What a decision is made from: the run, the shop, the moment. Nothing in it changes.</summary>
 internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
 {
-    private Outlook? _outlook;
-
     public RunState State { get; } = state;
 
     public Plan Plan { get; } = state.Plan;
@@ -19,7 +17,10 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
     /// <summary>True when the entry takes the place of the last one at its step rather than being a new one.</summary>
     public bool Corrects { get; init; }
 
-    public Outlook Outlook => _outlook ??= new Outlook(State);
+    /// <summary>On a practice job alone: the word that stands for a signature; null: signatures.</summary>
+    public string? PracticeMark { get; init; }
+
+    public Outlook Outlook => State.Outlook;
 
     public Step StepOf(At at) => Plan.Steps[at.Step];
 

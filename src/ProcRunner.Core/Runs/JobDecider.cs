@@ -127,6 +127,15 @@ internal static class JobDecider
             : Deciding.Yes(new RunEvent.LeftOut(leave.At, leave.Reason));
     }
 
+    /// <summary>Takes back that a step was left out: it is to be done, and what signed the stage signs it again.</summary>
+    public static Decision TakeBack(RunCommand.TakeBack back) =>
+        string.IsNullOrWhiteSpace(back.Reason)
+            ? Deciding.No("Taking it back needs a reason.", "Say why: take back … because …")
+            : Deciding.Yes(
+                new RunEvent.LeavingOutTakenBack(back.At, back.Reason),
+                new RunEvent.Reopened([back.At], "it was left out")
+            );
+
     private static IEnumerable<int> PositionsOf(Deciding on, int? position) =>
         position is { } one ? [one] : Enumerable.Range(0, on.Plan.Positions.Count).Prepend(At.Head);
 }

@@ -18,6 +18,11 @@ internal static class Marks
             return Deciding.No($"{person.Name} is no lead; this needs one.", "Ask a lead to sign with their own PIN.");
         }
 
+        if (on.PracticeMark is { } word)
+        {
+            return mark.Signature == word ? null : Deciding.No($"The practice mark of {person.Name} doesn't hold.");
+        }
+
         return person.Name == mark.Name && PersonKeys.Verify(person, signed, Bytes(mark.Signature))
             ? null
             : Deciding.No($"The signature of {person.Name} doesn't hold.", "Sign again.");

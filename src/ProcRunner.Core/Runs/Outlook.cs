@@ -14,6 +14,7 @@ public sealed class Outlook
     private readonly StepView[] _views;
     private readonly Askers _askers;
     private readonly int _rows;
+    private readonly List<At> _open = [];
 
     /// <summary>Looks at a run as it stands now.</summary>
     public Outlook(RunState state)
@@ -21,22 +22,15 @@ public sealed class Outlook
         _state = state;
         _plan = state.Plan;
         _rows = _plan.Positions.Count + 1;
-        _asked = new Asked[_plan.Steps.Count * _rows];
         _views = new StepView[_plan.Steps.Count * _rows];
-        foreach (Step step in _plan.Steps)
-        {
-            foreach (int position in _plan.PositionsOf(step))
-            {
-                _asked[Slot(new At(step.Index, position))] = AskedAt(step, position);
-            }
-        }
-
+        _asked = state.AskedNow ??= AskAll();
         _askers = new Askers(state, AskedAt);
         Walk();
+        FindOpen();
     }
 
     /// <summary>Every step that can be done now, in procedure order.</summary>
-    public IEnumerable<At> Open => All.Where(at => ViewOf(at) == StepView.Open);
+    public IEnumerable<At> Open => _open;
 
     /// <summary>Every step at every position it is for, in procedure order.</summary>
     public IEnumerable<At> All =>
@@ -52,7 +46,7 @@ public sealed class Outlook
     public bool IsRecheck(At at) =>
         _state.Find(at) is { Standing: StepStanding.Done } record
         && ViewOf(at) is not StepView.Done
-        && (record.Stale || _askers.StaleGiven(at).Any());
+        && (record.Stale || _askers.GivesStale(at));
 
     /// <summary>
     /// The step that takes a stale value again. Null when the value isn't stale, or when nothing takes it again: it tells how
@@ -80,6 +74,34 @@ public sealed class Outlook
         return "";
     }
 
+    private void FindOpen()
+    {
+        for (int step = 0; step < _plan.Steps.Count; step++)
+        {
+            foreach (int position in _plan.PositionsAt(step))
+            {
+                if (ViewOf(new At(step, position)) == StepView.Open)
+                {
+                    _open.Add(new At(step, position));
+                }
+            }
+        }
+    }
+
+    private Asked[] AskAll()
+    {
+        Asked[] asked = new Asked[_plan.Steps.Count * _rows];
+        foreach (Step step in _plan.Steps)
+        {
+            foreach (int position in _plan.PositionsAt(step.Index))
+            {
+                asked[Slot(new At(step.Index, position))] = AskedAt(step, position);
+            }
+        }
+
+        return asked;
+    }
+
     private void Walk()
     {
         bool headBlocked = false;
@@ -87,14 +109,15 @@ public sealed class Outlook
         int stage = -1;
         long lastResult = 0;
         bool laterInStage = false;
-        foreach (Step step in _plan.Steps)
+        for (int index = 0; index < _plan.Steps.Count; index++)
         {
+            Step step = _plan.Steps[index];
             if (step.StageIndex != stage)
             {
                 (stage, lastResult, laterInStage) = (step.StageIndex, 0, false);
             }
 
-            foreach (int position in _plan.PositionsOf(step))
+            foreach (int position in _plan.PositionsAt(step.Index))
             {
                 At at = new(step.Index, position);
                 StepView view = Look(step, at, lastResult, laterInStage);
@@ -103,7 +126,7 @@ public sealed class Outlook
                 _views[Slot(at)] = view == StepView.Open && waits ? StepView.Waiting : view;
             }
 
-            foreach (int position in _plan.PositionsOf(step))
+            foreach (int position in _plan.PositionsAt(step.Index))
             {
                 At at = new(step.Index, position);
                 lastResult = Math.Max(lastResult, step.Work is StepWork.Sign ? 0 : _state.Find(at)?.Sequence ?? 0);
@@ -160,11 +183,11 @@ public sealed class Outlook
         }
 
         return record!.Stale || IsAskedAgain(at) ? StepView.Open
-            : _askers.StaleGiven(at).Any() ? StepView.Later
+            : _askers.GivesStale(at) ? StepView.Later
             : StepView.Done;
     }
 
-    private bool IsAskedAgain(At at) => _askers.StaleGiven(at).Any(c => _askers.Of(c, at.Position) == at.Step);
+    private bool IsAskedAgain(At at) => _askers.AsksAgain(at);
 
     private Asked AskedAt(Step step, int position)
     {

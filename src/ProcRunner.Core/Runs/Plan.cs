@@ -26,6 +26,10 @@ public sealed class Plan
     private readonly FrozenDictionary<string, int[]> _inspectors;
     private readonly int[][] _takers;
     private readonly int?[] _cutOfZero;
+    private readonly int[][] _positionsOf;
+    private readonly int[][] _given;
+    private readonly FrozenSet<string> _conditions;
+    private readonly bool[] _heard;
 
     /// <summary>Joins the two.</summary>
     public Plan(Procedure procedure, HeadSpec head)
@@ -35,6 +39,18 @@ public sealed class Plan
         _characteristics = Indexed(procedure.Characteristics.Select(c => c.Name));
         _steps = Indexed(procedure.Steps.Select(s => s.FullName));
         _positions = Indexed(head.Positions.Select(p => p.Name));
+        _positionsOf = [.. procedure.Steps.Select(PositionsFor)];
+        _given = [.. procedure.Steps.Select(s => s.Gives.Select(CharacteristicIndex).ToArray())];
+        _conditions = procedure
+            .Steps.SelectMany(s => s.OnlyWhere?.Names ?? [])
+            .Select(name => ReadNames.Base(name) ?? "")
+            .ToFrozenSet(StringComparer.Ordinal);
+        _heard =
+        [
+            .. procedure.Steps.Select(s =>
+                s.Gives.Any(name => _conditions.Contains(name) || _conditions.Contains(ReadNames.AsFound(name)))
+            ),
+        ];
         _restingCharacteristics = Grouped(
             procedure.Characteristics.SelectMany((c, i) => c.RestsOn.Select(on => (on, i)))
         );
@@ -139,22 +155,19 @@ public sealed class Plan
         at.Position == At.Head ? Steps[at.Step].FullName : $"{Steps[at.Step].FullName} at {PositionName(at.Position)}";
 
     /// <summary>The position indices a step is for.</summary>
-    public IEnumerable<int> PositionsOf(Step step)
-    {
-        if (step.OfHead)
-        {
-            yield return At.Head;
-            yield break;
-        }
+    public IReadOnlyList<int> PositionsOf(Step step) => _positionsOf[step.Index];
 
-        for (int i = 0; i < Positions.Count; i++)
-        {
-            if (step.Kinds.Count == 0 || step.Kinds.Contains(Positions[i].Kind))
-            {
-                yield return i;
-            }
-        }
-    }
+    /// <summary>The position indices a step is for, in a form to go through quickly.</summary>
+    internal ReadOnlySpan<int> PositionsAt(int step) => _positionsOf[step];
+
+    /// <summary>Indices of the characteristics that a step gives values to.</summary>
+    internal ReadOnlySpan<int> GivenBy(int step) => _given[step];
+
+    /// <summary>True when a condition of some step reads a value that this step gives, now or as it was found.</summary>
+    internal bool ConditionsHear(int step) => _heard[step];
+
+    /// <summary>True when a condition of some step reads the name, so that its change may ask for other steps.</summary>
+    internal bool IsCondition(string name) => _conditions.Contains(name);
 
     /// <summary>The positions a move reaches from where it is made; for a thing of the head, the head.</summary>
     public IEnumerable<int> Reached(Move move, int from)
@@ -179,6 +192,16 @@ public sealed class Plan
         TryCharacteristic(name, out int index)
             ? Procedure.Characteristics[index].OfHead
             : Procedure.Datums.FirstOrDefault(d => d.Name == name)?.OfHead ?? true;
+
+    private int[] PositionsFor(Step step) =>
+        step.OfHead
+            ? [At.Head]
+            :
+            [
+                .. Enumerable
+                    .Range(0, Positions.Count)
+                    .Where(i => step.Kinds.Count == 0 || step.Kinds.Contains(Positions[i].Kind)),
+            ];
 
     private int[] TakersOf(Characteristic characteristic) =>
         [

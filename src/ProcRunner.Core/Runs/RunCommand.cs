@@ -8,7 +8,20 @@ public abstract record RunCommand
     private RunCommand() { }
 
     /// <summary>Open a job.</summary>
-    public sealed record OpenJob(JobHeader Header) : RunCommand;
+    public sealed record OpenJob(JobHeader Header) : RunCommand
+    {
+        /// <summary>The earlier job on the same head; null for none.</summary>
+        public RunEvent.CameBack? Earlier { get; init; }
+
+        /// <summary>Another head of the same engine; null for none.</summary>
+        public RunEvent.HeadLinked? Linked { get; init; }
+    }
+
+    /// <summary>Say that another head belongs to the same engine.</summary>
+    public sealed record LinkHead(string Job, string Stamp) : RunCommand;
+
+    /// <summary>Say how this head goes out, the other head of the engine compared.</summary>
+    public sealed record CompareHeads(RunEvent.HeadsCompared Compared) : RunCommand;
 
     /// <summary>What was typed, sent or chosen at a step: a reading, a finding, a choice, a part, "done".</summary>
     public sealed record Enter(At At, string Text) : RunCommand;
@@ -30,6 +43,9 @@ public abstract record RunCommand
 
     /// <summary>Leave a step out: not for this head.</summary>
     public sealed record LeaveOut(At At, string Reason) : RunCommand;
+
+    /// <summary>Take back that a step was left out.</summary>
+    public sealed record TakeBack(At At, string Reason) : RunCommand;
 
     /// <summary>Write a note.</summary>
     public sealed record Note(At? At, string Text) : RunCommand;

@@ -14,7 +14,25 @@ public static class RunDecider
     public const int LongestText = 4_000;
 
     /// <summary>Decides.</summary>
-    public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment)
+    public static Decision Decide(RunState state, ShopState shop, RunCommand command, Moment moment) =>
+        DecideOnPractice(state, shop, command, moment, signs: null);
+
+    /// <summary>
+    /// Decides on a practice job whose marks are words instead of signatures: a rehearsal signs thousands of times, and a
+    /// practice mark is worth nothing either way. On any other job this decides as without it.
+    /// </summary>
+    /// <param name="state">The run.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="command">What is wanted.</param>
+    /// <param name="moment">When and by whom.</param>
+    /// <param name="signs">The word that stands for a signature; null: signatures.</param>
+    public static Decision DecideOnPractice(
+        RunState state,
+        ShopState shop,
+        RunCommand command,
+        Moment moment,
+        string? signs
+    )
     {
         command = Cleaned(command);
         if (Texts(command).FirstOrDefault(t => t.Length > LongestText) is { } text)
@@ -22,15 +40,15 @@ public static class RunDecider
             return TooLong(text.Length);
         }
 
-        Deciding on = new(state, shop, moment);
+        Deciding on = new(state, shop, moment) { PracticeMark = state.Job is { Practice: true } ? signs : null };
         if (command is RunCommand.OpenJob open)
         {
             return state.Job is null
-                ? Deciding.Yes(new RunEvent.JobOpened(open.Header))
+                ? Deciding.Yes(new RunEvent.JobOpened(open.Header), open.Earlier, open.Linked)
                 : Deciding.No("The job is open already.");
         }
 
-        RunMachines machines = new(on);
+        RunMachines machines = RunMachines.For(on);
         if (machines.JobRefuses(command) is { } closed)
         {
             return closed;
@@ -50,6 +68,8 @@ public static class RunDecider
             RunCommand.ChooseGauge gauge => JobDecider.ChooseGauge(on, gauge),
             RunCommand.ChooseLimit limit => JobDecider.ChooseLimit(on, limit),
             RunCommand.Report report => JobDecider.Report(on, report),
+            RunCommand.LinkHead link => HeadDecider.Link(on, link),
+            RunCommand.CompareHeads compare => HeadDecider.Compare(on, compare.Compared),
             _ => AtStep(on, machines, command),
         };
     }
@@ -65,6 +85,7 @@ public static class RunDecider
             RunCommand.TakeWay way => way.At,
             RunCommand.Sign sign => sign.At,
             RunCommand.LeaveOut leave => leave.At,
+            RunCommand.TakeBack back => back.At,
             _ => throw new System.Diagnostics.UnreachableException(),
         };
         if (!IsPlace(on.Plan, at))
@@ -81,7 +102,7 @@ public static class RunDecider
         {
             RunCommand.Enter enter => EntryDecider.Enter(on, at, enter.Text),
             RunCommand.Correct correct => EntryDecider.Correct(
-                new Deciding(on.State, on.Shop, on.Moment) { Corrects = true },
+                new Deciding(on.State, on.Shop, on.Moment) { Corrects = true, PracticeMark = on.PracticeMark },
                 correct
             ),
             RunCommand.LiftToMeasure => Lift(on, at),
@@ -95,6 +116,7 @@ public static class RunDecider
                 sign.Beside
             ),
             RunCommand.LeaveOut leave => JobDecider.LeaveOut(on, leave),
+            RunCommand.TakeBack back => JobDecider.TakeBack(back),
             _ => Deciding.No($"That can't be done at {on.Plan.NameOf(at)}."),
         };
     }
@@ -105,11 +127,17 @@ public static class RunDecider
         {
             RunCommand.Enter c => c with { Text = SafeText.Clean(c.Text) },
             RunCommand.Correct c => c with { Text = SafeText.Clean(c.Text), Reason = SafeText.Clean(c.Reason) },
-            RunCommand.TakeWay c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.TakeWay c => c with { Reason = SafeText.Clean(c.Reason), Mark = Cleaned(c.Mark) },
+            RunCommand.Sign c => c with { Mark = Cleaned(c.Mark)!, Beside = Cleaned(c.Beside) },
+            RunCommand.TakeBack c => c with { Reason = SafeText.Clean(c.Reason) },
             RunCommand.LeaveOut c => c with { Reason = SafeText.Clean(c.Reason) },
             RunCommand.Note c => c with { Text = SafeText.Clean(c.Text) },
             RunCommand.Hold c => c with { Reason = SafeText.Clean(c.Reason) },
             RunCommand.ChooseLimit c => c with { Reason = SafeText.Clean(c.Reason) },
+            RunCommand.CompareHeads c => c with
+            {
+                Compared = c.Compared with { Reason = SafeText.Clean(c.Compared.Reason).Trim() },
+            },
             RunCommand.OpenJob c => c with
             {
                 Header = c.Header with
@@ -122,6 +150,17 @@ public static class RunDecider
             },
             _ => command,
         };
+
+    // The names of people are clean, so that a mark of one of them isn't changed by this.
+    private static Mark? Cleaned(Mark? mark) =>
+        mark is null
+            ? null
+            : mark with
+            {
+                Person = SafeText.Clean(mark.Person),
+                Name = SafeText.Clean(mark.Name),
+                Signature = SafeText.Clean(mark.Signature),
+            };
 
     private static IEnumerable<string> Texts(RunCommand command) =>
         command switch

@@ -62,10 +62,18 @@ public abstract record RunEvent
     public sealed record WayTaken(At At, string Way, WayKind Kind, string Reason) : RunEvent;
 
     /// <summary>A result out of spec was accepted in writing.</summary>
-    public sealed record Conceded(At At, string Reason, Mark Mark) : RunEvent;
+    /// <param name="At">Where.</param>
+    /// <param name="Reason">Why.</param>
+    /// <param name="Mark">The lead's mark.</param>
+    /// <param name="Covers">Digest of the refused result and the reason; empty in events from before it was written down.</param>
+    public sealed record Conceded(At At, string Reason, Mark Mark, string Covers = "") : RunEvent;
 
     /// <summary>The head was given up.</summary>
-    public sealed record HeadScrapped(At At, string Reason, Mark Mark) : RunEvent;
+    /// <param name="At">Where.</param>
+    /// <param name="Reason">Why.</param>
+    /// <param name="Mark">The lead's mark.</param>
+    /// <param name="Covers">Digest of the refused result and the reason; empty in events from before it was written down.</param>
+    public sealed record HeadScrapped(At At, string Reason, Mark Mark, string Covers = "") : RunEvent;
 
     /// <summary>A stage was signed.</summary>
     public sealed record SignedOff(At At, string Meaning, string Covers, Mark Mark, Mark? Beside) : RunEvent;
@@ -78,6 +86,9 @@ public abstract record RunEvent
 
     /// <summary>A step was left out: not for this head.</summary>
     public sealed record LeftOut(At At, string Reason) : RunEvent;
+
+    /// <summary>That a step was left out is taken back: it is to be done after all.</summary>
+    public sealed record LeavingOutTakenBack(At At, string Reason) : RunEvent;
 
     /// <summary>A note.</summary>
     public sealed record Noted(At? At, string Text) : RunEvent;
@@ -101,6 +112,31 @@ public abstract record RunEvent
         Quantity? Low,
         Quantity? Aim,
         Quantity? High,
+        string Reason
+    ) : RunEvent;
+
+    /// <summary>The head came back: an earlier job was done on it, whose trail stays as it is.</summary>
+    /// <param name="Job">The earlier job's id.</param>
+    /// <param name="Stamp">Its stamp.</param>
+    /// <param name="Last">Digest of the last entry of its trail as it then was, lower hex.</param>
+    public sealed record CameBack(string Job, string Stamp, string Last) : RunEvent;
+
+    /// <summary>Another head belongs to the same engine.</summary>
+    /// <param name="Job">The job on it.</param>
+    /// <param name="Stamp">That job's stamp.</param>
+    public sealed record HeadLinked(string Job, string Stamp) : RunEvent;
+
+    /// <summary>The heads of one engine were compared, and it was decided how they go out.</summary>
+    /// <param name="Job">The job on the other head.</param>
+    /// <param name="Stamp">That job's stamp.</param>
+    /// <param name="Figures">What was compared.</param>
+    /// <param name="Together">True: they match; false: this head goes out although they don't, or the other isn't known yet.</param>
+    /// <param name="Reason">Why; may be empty when they match.</param>
+    public sealed record HeadsCompared(
+        string Job,
+        string Stamp,
+        IReadOnlyList<HeadFigure> Figures,
+        bool Together,
         string Reason
     ) : RunEvent;
 

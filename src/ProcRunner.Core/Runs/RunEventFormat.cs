@@ -38,6 +38,7 @@ public static class RunEventFormat
         "job released",
         "entry corrected",
         "left out",
+        "leaving out taken back",
         "noted",
         "job held",
         "job taken up",
@@ -45,6 +46,9 @@ public static class RunEventFormat
         "gauge chosen",
         "limit chosen",
         "change reported",
+        "came back",
+        "head linked",
+        "heads compared",
     ];
 
     /// <summary>The event as it stands in an entry.</summary>
@@ -167,15 +171,13 @@ public static class RunEventFormat
                 "conceded",
                 plan,
                 e.At,
-                ("reason", T(SafeText.Clean(e.Reason))),
-                ("mark", M(e.Mark))
+                [("reason", T(SafeText.Clean(e.Reason))), ("mark", M(e.Mark)), .. Covers(e.Covers)]
             ),
             RunEvent.HeadScrapped e => At(
                 "head scrapped",
                 plan,
                 e.At,
-                ("reason", T(SafeText.Clean(e.Reason))),
-                ("mark", M(e.Mark))
+                [("reason", T(SafeText.Clean(e.Reason))), ("mark", M(e.Mark)), .. Covers(e.Covers)]
             ),
             RunEvent.SignedOff e => At(
                 "signed off",
@@ -202,6 +204,7 @@ public static class RunEventFormat
         {
             RunEvent.EntryCorrected e => At("entry corrected", plan, e.At, ("reason", T(e.Reason))),
             RunEvent.LeftOut e => At("left out", plan, e.At, ("reason", T(e.Reason))),
+            RunEvent.LeavingOutTakenBack e => At("leaving out taken back", plan, e.At, ("reason", T(e.Reason))),
             RunEvent.Noted { At: { } at } e => At("noted", plan, at, ("text", T(e.Text))),
             RunEvent.Noted e => Json.MapOf((Name, T("noted")), ("text", T(e.Text))),
             RunEvent.JobHeld e => Json.MapOf((Name, T("job held")), ("reason", T(e.Reason))),
@@ -222,7 +225,66 @@ public static class RunEventFormat
                 ("change", T(e.Change)),
                 ("at", T(plan.PositionName(e.Position)))
             ),
+            _ => WriteOfOthers(happened),
+        };
+
+    private static Json.Map WriteOfOthers(RunEvent happened) =>
+        happened switch
+        {
+            RunEvent.CameBack e => Json.MapOf(
+                (Name, T("came back")),
+                ("job", T(e.Job)),
+                ("stamp", T(e.Stamp)),
+                ("last", T(e.Last))
+            ),
+            RunEvent.HeadLinked e => Json.MapOf((Name, T("head linked")), ("job", T(e.Job)), ("stamp", T(e.Stamp))),
+            RunEvent.HeadsCompared e => Json.MapOf(
+                (Name, T("heads compared")),
+                ("job", T(e.Job)),
+                ("stamp", T(e.Stamp)),
+                (
+                    "figures",
+                    Json.ListOf([
+                        .. e.Figures.Select(f =>
+                            (Json)
+                                Json.MapOf(
+                                    ("of", T(f.Of)),
+                                    ("here", T(f.Here)),
+                                    ("there", T(f.There)),
+                                    ("difference", T(f.Difference)),
+                                    ("differs", new Json.Flag(f.Differs))
+                                )
+                        ),
+                    ])
+                ),
+                ("together", new Json.Flag(e.Together)),
+                ("reason", T(e.Reason))
+            ),
             _ => throw new ArgumentOutOfRangeException(nameof(happened)),
+        };
+
+    private static RunEvent? ReadOfOthers(RunEventReader from, string? name) =>
+        name switch
+        {
+            "came back" => new RunEvent.CameBack(from.Text("job"), from.Text("stamp"), from.Text("last")),
+            "head linked" => new RunEvent.HeadLinked(from.Text("job"), from.Text("stamp")),
+            "heads compared" => new RunEvent.HeadsCompared(
+                from.Text("job"),
+                from.Text("stamp"),
+                [
+                    .. from.Each("figures")
+                        .Select(f => new HeadFigure(
+                            f.Text("of"),
+                            f.Text("here"),
+                            f.Text("there"),
+                            f.Text("difference"),
+                            f.Flag("differs")
+                        )),
+                ],
+                from.Flag("together"),
+                from.Text("reason")
+            ),
+            _ => null,
         };
 
     private static RunEvent? ReadConsequence(RunEventReader from, string? name) =>
@@ -236,8 +298,18 @@ public static class RunEventFormat
                 from.Word("kind", WayWord.Find),
                 from.Text("reason")
             ),
-            "conceded" => new RunEvent.Conceded(from.At(), from.Text("reason"), from.Mark("mark")),
-            "head scrapped" => new RunEvent.HeadScrapped(from.At(), from.Text("reason"), from.Mark("mark")),
+            "conceded" => new RunEvent.Conceded(
+                from.At(),
+                from.Text("reason"),
+                from.Mark("mark"),
+                from.Has("covers") ? from.Text("covers") : ""
+            ),
+            "head scrapped" => new RunEvent.HeadScrapped(
+                from.At(),
+                from.Text("reason"),
+                from.Mark("mark"),
+                from.Has("covers") ? from.Text("covers") : ""
+            ),
             "signed off" => new RunEvent.SignedOff(
                 from.At(),
                 from.Text("meaning"),
@@ -259,6 +331,7 @@ public static class RunEventFormat
         {
             "entry corrected" => new RunEvent.EntryCorrected(from.At(), from.Text("reason")),
             "left out" => new RunEvent.LeftOut(from.At(), from.Text("reason")),
+            "leaving out taken back" => new RunEvent.LeavingOutTakenBack(from.At(), from.Text("reason")),
             "noted" => new RunEvent.Noted(from.Has("step") ? from.At() : null, from.Text("text")),
             "job held" => new RunEvent.JobHeld(from.Text("reason")),
             "job taken up" => new RunEvent.JobTakenUp(),
@@ -276,7 +349,7 @@ public static class RunEventFormat
                 from.Text("change"),
                 from.PositionOrNull("at") ?? Runs.At.Head
             ),
-            _ => null,
+            _ => ReadOfOthers(from, name),
         };
 
     private static Json.Map At(string name, Plan plan, At at, params ReadOnlySpan<(string, Json)> rest) =>
@@ -284,6 +357,8 @@ public static class RunEventFormat
 
     private static (string, Json)[] Place(Plan plan, At at) =>
         [("step", T(plan.Steps[at.Step].FullName)), ("at", T(plan.PositionName(at.Position)))];
+
+    private static (string, Json)[] Covers(string digest) => digest.Length == 0 ? [] : [("covers", T(digest))];
 
     private static Json.Text T(string text) => new(text);
 

@@ -10,16 +10,28 @@ namespace ProcRunner.Runs;
 /// </summary>
 public sealed class RunMachines
 {
-    private readonly Deciding _on;
+    // Making the machines costs more than asking them, and they hold no state: one set for each thread, asked in turn.
+    [ThreadStatic]
+    private static RunMachines? _ofThread;
+
+    private Deciding _on;
     private readonly StateMachine<StepPhase, StepTrigger> _step;
     private readonly StateMachine<JobStanding, JobTrigger> _job;
     private At _at;
 
-    internal RunMachines(Deciding on)
+    private RunMachines(Deciding on)
     {
         _on = on;
         _step = StepMachine(() => PhaseOf(_on, _at), IsOpen, IsOut);
         _job = JobMachine(() => _on.State.Standing);
+    }
+
+    /// <summary>The machines, about to be asked for one decision.</summary>
+    internal static RunMachines For(Deciding on)
+    {
+        RunMachines machines = _ofThread ??= new RunMachines(on);
+        machines._on = on;
+        return machines;
     }
 
     /// <summary>A step's machine over a state kept elsewhere.</summary>
@@ -73,7 +85,10 @@ public sealed class RunMachines
             .PermitDynamic(StepTrigger.Correct, End, possibleDestinationStates: corrected)
             .PermitReentry(StepTrigger.GoStale)
             .Permit(StepTrigger.Reopen, StepPhase.Waiting);
-        machine.Configure(StepPhase.LeftOut).Permit(StepTrigger.Reopen, StepPhase.Waiting);
+        machine
+            .Configure(StepPhase.LeftOut)
+            .Permit(StepTrigger.TakeBack, StepPhase.Waiting)
+            .Permit(StepTrigger.Reopen, StepPhase.Waiting);
         return machine;
     }
 
@@ -171,6 +186,7 @@ public sealed class RunMachines
             RunCommand.LiftToMeasure or RunCommand.EndCut => StepTrigger.BreakCut,
             RunCommand.TakeWay => StepTrigger.TakeWay,
             RunCommand.Sign => StepTrigger.Sign,
+            RunCommand.TakeBack => StepTrigger.TakeBack,
             _ => StepTrigger.LeaveOut,
         };
 
@@ -196,6 +212,11 @@ public sealed class RunMachines
         if (asked == Asked.NotHere)
         {
             return Deciding.No($"{name} isn't asked for here.");
+        }
+
+        if (trigger == StepTrigger.TakeBack)
+        {
+            return Deciding.No($"{name} wasn't left out, so there is nothing to take back.");
         }
 
         string waitsFor = _on.Outlook.WaitsFor(at);

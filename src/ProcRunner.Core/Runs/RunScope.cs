@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ProcRunner.Formulas;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
@@ -16,11 +17,16 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
 {
     private readonly Plan _plan = state.Plan;
 
+    // Names stand in formulas, of which there are as many as files hold.
+    private static readonly ConcurrentDictionary<string, FormulaName?> Names = new(StringComparer.Ordinal);
+
+    private static FormulaName? NameOf(string name) => Names.GetOrAdd(name, static text => FormulaName.Parse(text));
+
     private Position? Here => _plan.PositionOf(position);
 
     /// <inheritdoc/>
     public FormulaValue? ValueOf(string name) =>
-        FormulaName.Parse(name) switch
+        NameOf(name) switch
         {
             FormulaName.Value one => Amount(Find(one.Characteristic, position)?.Value),
             FormulaName.ValueStatistic one => Find(one.Characteristic, position) is { } value
@@ -52,7 +58,7 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
 
     /// <inheritdoc/>
     public string? TextOf(string name) =>
-        FormulaName.Parse(name) switch
+        NameOf(name) switch
         {
             FormulaName.Value one => (
                 taken?.Find(one.Characteristic)?.Value ?? RecordOf(one.Characteristic, position)?.Value

@@ -13,6 +13,8 @@ public sealed class RunState
     private readonly ValueRecord?[] _values;
     private readonly int _rows;
     private At? _corrected;
+    private Outlook? _outlook;
+    private Asked[]? _asked;
 
     /// <summary>The state before any entry.</summary>
     /// <param name="plan">What is worked to.</param>
@@ -58,8 +60,20 @@ public sealed class RunState
     /// <summary>Notes with the sequence of their entry.</summary>
     public List<(long Sequence, RunEvent.Noted Note)> Notes { get; } = [];
 
+    /// <summary>Entries put in place of others, and steps left out that are to be done after all; in order.</summary>
+    public List<CorrectedEntry> Corrections { get; } = [];
+
     /// <summary>Parts fitted, in order.</summary>
     public List<RunEvent.PartFitted> Parts { get; } = [];
+
+    /// <summary>The earlier job that this one is a comeback of; null for none.</summary>
+    public RunEvent.CameBack? Earlier { get; private set; }
+
+    /// <summary>The other heads of the engine.</summary>
+    public List<RunEvent.HeadLinked> Linked { get; } = [];
+
+    /// <summary>How this head was last compared with another, by that one's job.</summary>
+    public Dictionary<string, RunEvent.HeadsCompared> Compared { get; } = new(StringComparer.Ordinal);
 
     /// <summary>The record of a step at a position, or null before anything happened there.</summary>
     public StepRecord? Find(At at) => _steps[Slot(at.Step, at.Position)];
@@ -87,14 +101,35 @@ public sealed class RunState
     {
         Sequence = sequence;
         _corrected = null;
+        _outlook = null;
         for (int i = 0; i < events.Count; i++)
         {
             Apply(events[i]);
         }
+
+        if (_corrected is { } at)
+        {
+            Corrections[^1] = Corrections[^1] with { Became = SaidAt.Of(Touch(at)) };
+        }
+    }
+
+    /// <summary>What is open now; worked out once for each entry.</summary>
+    internal Outlook Outlook => _outlook ??= new Outlook(this);
+
+    /// <summary>Which steps are asked for, slot by slot, while nothing that a condition reads has changed; null when that isn't known.</summary>
+    internal Asked[]? AskedNow
+    {
+        get => _asked;
+        set => _asked = value;
     }
 
     private void Apply(RunEvent happened)
     {
+        if (_asked is not null && ChangesConditions(happened))
+        {
+            _asked = null;
+        }
+
         switch (happened)
         {
             case RunEvent.JobOpened opened:
@@ -122,6 +157,10 @@ public sealed class RunState
             case RunEvent.LeftOut leftOut:
                 Finish(leftOut.At, leftOut.Reason).Standing = StepStanding.LeftOut;
                 break;
+            case RunEvent.LeavingOutTakenBack back:
+                string until = $"left out: {Touch(back.At).Said}";
+                Corrections.Add(new(Sequence, back.At, until, "to be done", back.Reason));
+                break;
             case RunEvent.WentStale stale:
                 Apply(stale);
                 break;
@@ -133,6 +172,31 @@ public sealed class RunState
                 break;
         }
     }
+
+    // What can change the value of a name that conditions read; what isn't sure counts as one that does.
+    private bool ChangesConditions(RunEvent happened) =>
+        happened switch
+        {
+            RunEvent.ReadingTaken taken => Plan.ConditionsHear(taken.At.Step),
+            RunEvent.ChoiceMade or RunEvent.FindingNoted => Plan.IsCondition(Heard(happened)),
+            RunEvent.StepDone
+            or RunEvent.PartFitted
+            or RunEvent.PassCut
+            or RunEvent.ZeroSet
+            or RunEvent.SignedOff
+            or RunEvent.GaugeChosen
+            or RunEvent.EntryQuestioned
+            or RunEvent.WentStale => false,
+            _ => true,
+        };
+
+    private string Heard(RunEvent happened) =>
+        happened switch
+        {
+            RunEvent.ChoiceMade choice => "decided." + Plan.Steps[choice.At.Step].Subject,
+            RunEvent.FindingNoted finding => "found." + Plan.Steps[finding.At.Step].Subject,
+            _ => "",
+        };
 
     private void ApplyCutOrMark(RunEvent happened)
     {
@@ -201,6 +265,15 @@ public sealed class RunState
                 break;
             case RunEvent.EntryCorrected corrected:
                 Apply(corrected);
+                break;
+            case RunEvent.CameBack back:
+                Earlier = back;
+                break;
+            case RunEvent.HeadLinked linked:
+                Linked.Add(linked);
+                break;
+            case RunEvent.HeadsCompared compared:
+                Compared[compared.Job] = compared;
                 break;
             default:
                 break;
@@ -283,6 +356,7 @@ public sealed class RunState
     private void Apply(RunEvent.EntryCorrected corrected)
     {
         _corrected = corrected.At;
+        Corrections.Add(new(Sequence, corrected.At, SaidAt.Of(Touch(corrected.At)), "", corrected.Reason));
         Touch(corrected.At).TakesBack(isCut: Plan.Steps[corrected.At.Step].Work is StepWork.Cut);
         int part = Parts.FindLastIndex(p => p.At == corrected.At);
         if (part >= 0)

@@ -9,7 +9,7 @@ internal static class SignDecider
     public static Decision Sign(Deciding on, At at, StepWork.Sign sign, Mark mark, Mark? beside)
     {
         bool release = sign.Meaning == "released";
-        if (release && NotReady(on, at) is { } open)
+        if (release && (NotReady(on, at) ?? HeadDecider.NotCompared(on)) is { } open)
         {
             return open;
         }

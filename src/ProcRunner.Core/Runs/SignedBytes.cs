@@ -26,8 +26,11 @@ public static class SignedBytes
             at,
             mark,
             kind == WayKind.Scrap ? "scrapped" : "conceded",
-            Digest.Of(Result(state, at, reason)).ToString()
+            CoversOfWay(state, at, reason).ToString()
         );
+
+    /// <summary>The digest of the refused result and the reason that a concession or a scrapping covers.</summary>
+    public static Digest CoversOfWay(RunState state, At at, string reason) => Digest.Of(Result(state, at, reason));
 
     /// <summary>The digest of the results that a stage's sign-off covers.</summary>
     public static Digest CoversOf(RunState state, At at)

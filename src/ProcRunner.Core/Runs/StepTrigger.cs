@@ -21,6 +21,9 @@ public enum StepTrigger
     /// <summary>Leaving it out.</summary>
     LeaveOut,
 
+    /// <summary>Taking back that it was left out.</summary>
+    TakeBack,
+
     /// <summary>Something it rests on moves.</summary>
     GoStale,
 

@@ -51,6 +51,7 @@ internal static class WayDecider
         }
 
         byte[] signed = SignedBytes.OfWay(on.State, command.At, way.Kind, command.Reason, mark);
+        string covers = SignedBytes.CoversOfWay(on.State, command.At, command.Reason).ToString();
         if (Marks.Fault(on, mark, signed, byLead: true) is { } fault)
         {
             return fault;
@@ -59,11 +60,11 @@ internal static class WayDecider
         return way.Kind == WayKind.Scrap
             ? Deciding.Yes(
                 new RunEvent.WayTaken(command.At, way.Text, way.Kind, command.Reason),
-                new RunEvent.HeadScrapped(command.At, command.Reason, mark)
+                new RunEvent.HeadScrapped(command.At, command.Reason, mark, covers)
             )
             : Deciding.Yes(
                 new RunEvent.WayTaken(command.At, way.Text, way.Kind, command.Reason),
-                new RunEvent.Conceded(command.At, command.Reason, mark)
+                new RunEvent.Conceded(command.At, command.Reason, mark, covers)
             );
     }
 

@@ -58,6 +58,17 @@ public sealed record ShopState
     public IEnumerable<ShopJob> JobsWithStamp(string stamp) =>
         Jobs.Values.Where(job => string.Equals(job.Stamp, stamp, StringComparison.OrdinalIgnoreCase));
 
+    /// <summary>The job with this stamp, or with this proof code however it is typed; null when there is none.</summary>
+    public ShopJob? FindJob(string stampOrProof) =>
+        JobsWithStamp(stampOrProof).FirstOrDefault()
+        ?? (
+            ProofCode.TryRead(stampOrProof, out _) is { } code
+                ? Jobs.Values.FirstOrDefault(j =>
+                    j is { IsClosedOut: true, LastAnchor: { } last } && code.Matches(last.Digest)
+                )
+                : null
+        );
+
     /// <summary>The state after one more entry of the book.</summary>
     public ShopState After(TrailEntry entry, Digest digest)
     {

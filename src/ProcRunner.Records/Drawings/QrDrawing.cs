@@ -10,6 +10,9 @@ internal static class QrDrawing
 {
     private const double Module = 2.6;
 
+    // Rows reach a little into each other, so that no hairline shows between them either.
+    private const double Overlap = 1.06;
+
     /// <summary>The drawing, with the four modules of white round it that readers need.</summary>
     public static Drawing Of(string code)
     {
@@ -30,7 +33,9 @@ internal static class QrDrawing
 
                 if (to > from)
                 {
-                    shapes.Add(new Shape.Box(from * Module, row * Module, (to - from) * Module, Module, Tone.Ink));
+                    shapes.Add(
+                        new Shape.Box(from * Module, row * Module, (to - from) * Module, Module * Overlap, Tone.Ink)
+                    );
                     from = to;
                 }
             }

@@ -21,7 +21,9 @@ internal static class FrontPage
         if (notable.Length > 0)
         {
             yield return new Block.Notice(
-                "Used out of spec, or not settled",
+                notable.All(c => c.End == CaseEnd.Conceded)
+                    ? "Used out of spec by a written permission (a concession)"
+                    : "Used out of spec by a written permission (a concession), or not settled",
                 [.. notable.Select(c => $"{c.About}: {c.Fault}. {c.Outcome}")],
                 NeedsAttention: true
             );
@@ -31,7 +33,7 @@ internal static class FrontPage
         {
             yield return new Block.Picture(plan);
             yield return new Block.Paragraph(
-                $"Lengths in {record.Plan.Head.LengthUnit.Symbol}. Depth (recession): how far the closed valve lies below the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter.",
+                "Valves: cylinder and kind, I intake, E exhaust. Depth (recession): how far the closed valve lies below the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter.",
                 IsQuiet: true
             );
         }
@@ -108,12 +110,6 @@ internal static class FrontPage
         if (settled > 0)
         {
             yield return $"On the way {Counted(settled, "result was", "results were")} out of spec and put right; each stands under \"Out of spec, and what was done\".";
-        }
-
-        int conceded = record.Cases.Count(c => c is { End: CaseEnd.Conceded, IsCurrent: true });
-        if (conceded > 0)
-        {
-            yield return $"{Counted(conceded, "result is", "results are")} out of spec and used all the same, by a written permission (a concession) that names who gave it and why.";
         }
 
         if (record.Values.Any(IsRuleOfThumb))

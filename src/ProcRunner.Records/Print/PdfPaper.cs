@@ -9,7 +9,7 @@ namespace ProcRunner.Records.Print;
 /// <summary>Writes a paper as PDF: real text in an embedded font, a title, and marks for its parts.</summary>
 internal sealed class PdfPaper
 {
-    private const double Text = 9.2;
+    private const double Text = 9;
     private readonly Sheets _sheets;
 
     private PdfPaper(Sheets sheets) => _sheets = sheets;
@@ -67,7 +67,7 @@ internal sealed class PdfPaper
             case Block.Paragraph words:
                 _sheets.Words(
                     words.Text,
-                    words.IsQuiet ? 8.5 : Text,
+                    words.IsQuiet ? 8.2 : Text,
                     Sheets.Left,
                     Sheets.Width,
                     tone: words.IsQuiet ? Tone.Quiet : Tone.Ink
@@ -170,20 +170,17 @@ internal sealed class PdfPaper
         _sheets.Y += 1.5;
     }
 
-    // The bar at its side is drawn for each sheet that the notice reaches over.
     private void Notice(Block.Notice notice)
     {
-        Tone tone = notice.NeedsAttention ? Tone.Attention : Tone.Value;
         _sheets.Need(46);
         _sheets.Y += 3;
-        double left = Sheets.Left + 10;
-        double from = _sheets.Y;
-        XGraphics sheet = _sheets.On;
+        _sheets.Bar = notice.NeedsAttention ? Tone.Attention : Tone.Value;
+        const double In = 10;
         _sheets.Words(
             notice.Title,
             Text,
-            left,
-            Sheets.Width - 10,
+            Sheets.Left + In,
+            Sheets.Width - In,
             isBold: true,
             notice.NeedsAttention ? Tone.Attention : Tone.Ink
         );
@@ -191,20 +188,15 @@ internal sealed class PdfPaper
         {
             if (notice.Texts.Count == 1)
             {
-                _sheets.Words(text, Text, left, Sheets.Width - 10);
+                _sheets.Words(text, Text, Sheets.Left + In, Sheets.Width - In);
             }
             else
             {
-                Bullet(text, "\u2022", left);
-            }
-
-            if (!ReferenceEquals(sheet, _sheets.On))
-            {
-                (sheet, from) = (_sheets.On, Sheets.Top);
+                Bullet(text, "\u2022", Sheets.Left + In);
             }
         }
 
-        sheet.DrawRectangle(Ink.Brush(tone), Sheets.Left, from, 3, Math.Max(4, _sheets.Y - from));
+        _sheets.Bar = Tone.None;
         _sheets.Y += 7;
     }
 
@@ -221,7 +213,7 @@ internal sealed class PdfPaper
 
     private void Code(Block.Code code)
     {
-        const double Side = 62;
+        const double Side = 54;
         _sheets.Need(Side + 14);
         _sheets.Y += 4;
         double top = _sheets.Y;

@@ -39,6 +39,9 @@ internal sealed class Sheets : IDisposable
     /// <summary>Fonts and colours.</summary>
     public Ink Ink { get; } = new();
 
+    /// <summary>The bar at the left of what is printed now; none for no bar.</summary>
+    public Tone Bar { get; set; }
+
     /// <summary>What is left of the sheet.</summary>
     public double Room => Bottom - Y;
 
@@ -71,6 +74,11 @@ internal sealed class Sheets : IDisposable
         {
             Need(size * 1.32);
             On.DrawString(line, font, Ink.Brush(tone), left, Y + size);
+            if (Bar != Tone.None)
+            {
+                On.DrawRectangle(Ink.Brush(Bar), Left, Y, 3, (size * 1.32) + 2);
+            }
+
             Y += size * 1.32;
         }
 

@@ -32,7 +32,7 @@ internal static class PageStyle
             .notice>strong{display:block}
             .notice.attention{border-color:var(--attention);background:var(--attention-ground)}
             .notice.attention>strong{color:var(--attention)}
-            table{border-collapse:collapse;width:100%;margin:.6rem 0 1.1rem;font-size:.86rem;line-height:1.35}
+            table{border-collapse:collapse;table-layout:fixed;width:100%;margin:.6rem 0 1.1rem;font-size:.86rem;line-height:1.35}
             caption{text-align:left;color:var(--quiet);padding-bottom:.3rem;font-size:.92rem}
             th,td{text-align:left;vertical-align:top;padding:.3rem .45rem;border-bottom:1px solid var(--rule)}
             thead th{background:var(--ground);border-bottom:1px solid var(--ink)}
@@ -64,15 +64,19 @@ internal static class PageStyle
             tbody td::before{content:attr(data-label);color:var(--quiet)}
             tbody td:empty{display:none}
             }
-            @page{size:A4;margin:14mm 13mm 16mm}
+            @page{size:A4;margin:12mm 13mm 13mm}
             @media print{
-            body{max-width:none;padding:0;font-size:9.5pt}
+            html{font-size:8.8pt}
+            body{max-width:none;padding:0}
+            main>dl:first-of-type{grid-template-columns:max-content 1fr max-content 1fr;gap:.1rem .8rem}
+            .notice{margin:.5rem 0}
+            figure{margin:.5rem 0 .6rem}
             h1{font-size:17pt}
-            h2{font-size:13pt;margin-top:16pt}
-            table{font-size:7.6pt}
+            h2{font-size:13pt;margin-top:12pt}
             figure{overflow:visible}
             svg.drawing{min-width:0;max-width:178mm}
-            .code svg.drawing{width:26mm;min-width:26mm}
+            .code{margin:.5rem 0;padding:.3rem .8rem}
+            .code svg.drawing{width:20mm;min-width:20mm}
             a{color:inherit;text-decoration:none}
             }
             """;

@@ -130,9 +130,14 @@ internal sealed class WebPage
     // The roles say what the tags say: on a phone the rows are set as blocks, which makes browsers forget the table.
     private void Table(Block.Table table)
     {
-        _to.Raw("<table role=\"table\">")
-            .Element("caption", table.Caption)
-            .Raw("<thead role=\"rowgroup\"><tr role=\"row\">");
+        _to.Raw("<table role=\"table\">").Element("caption", table.Caption).Raw("<colgroup>");
+        double shares = table.Columns.Sum(c => c.Share);
+        foreach ((_, int share) in table.Columns)
+        {
+            _to.Raw(string.Create(CultureInfo.InvariantCulture, $"<col style=\"width:{100 * share / shares:0.#}%\"/>"));
+        }
+
+        _to.Raw("</colgroup>").Raw("<thead role=\"rowgroup\"><tr role=\"row\">");
         foreach ((string name, _) in table.Columns)
         {
             _to.Element(

@@ -1,8 +1,11 @@
 using System.CommandLine;
 using System.Text;
+using ProcRunner.Lessons;
+using ProcRunner.Practice.Bindings;
 using ProcRunner.Problems;
 using ProcRunner.Procedures;
 using ProcRunner.Procedures.Checks;
+using ProcRunner.Runs;
 using ProcRunner.Tui.Shell;
 using ProcRunner.Yaml;
 
@@ -39,9 +42,20 @@ internal static class CheckVerb
         List<Problem> problems = [];
         List<Procedure> procedures = [];
         List<(string File, HeadSpec Head)> heads = [];
+        List<PracticeSetup> setups = [];
         foreach (string file in files)
         {
-            if (IsHeadSpec(file))
+            if (Begins(file, "practice:"))
+            {
+                Loaded<PracticeSetup> setup = PracticeFile.OpenSetup(file);
+                problems.AddRange(setup.Problems);
+                setups.AddRange(setup.Value is { } read ? [read] : []);
+            }
+            else if (Begins(file, "lesson:"))
+            {
+                problems.AddRange(PracticeFile.OpenLesson(file).Problems);
+            }
+            else if (Begins(file, "head:"))
             {
                 Loaded<HeadSpec> head = HeadSpecFile.Open(file);
                 problems.AddRange(head.Problems);
@@ -59,7 +73,16 @@ internal static class CheckVerb
         {
             foreach ((string file, HeadSpec head) in heads)
             {
-                problems.AddRange(PlanCheck.Join(procedure, head, file));
+                Problem[] joined = [.. PlanCheck.Join(procedure, head, file)];
+                problems.AddRange(joined);
+                foreach (
+                    PracticeSetup setup in setups.Where(s =>
+                        joined.Length == 0 && s.Procedure == procedure.Name && s.Head == head.Name
+                    )
+                )
+                {
+                    problems.AddRange(Binding.Of(new Plan(procedure, head), setup).Problems);
+                }
             }
         }
 
@@ -77,12 +100,12 @@ internal static class CheckVerb
         return problems.Count == 0 ? Status.Done : Status.No;
     }
 
-    // A head spec says so in its first key; a file that can't be read is reported as a procedure would be.
-    private static bool IsHeadSpec(string file)
+    // A file says what it is in its first key; a file that can't be read is reported as a procedure would be.
+    private static bool Begins(string file, string key)
     {
         try
         {
-            return File.ReadLines(file).Take(200).Any(line => line.StartsWith("head:", StringComparison.Ordinal));
+            return File.ReadLines(file).Take(200).Any(line => line.StartsWith(key, StringComparison.Ordinal));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or DecoderFallbackException)
         {

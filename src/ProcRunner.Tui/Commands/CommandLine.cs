@@ -49,6 +49,10 @@ internal static class CommandLine
             JobsVerb.Create(),
             FindVerb.Create(),
             ShowVerb.Create(),
+            CompareVerb.Create(),
+            TrendVerb.Create(),
+            RecallVerb.Create(),
+            BackupVerb.Create(),
             RecordVerb.Create(),
             VerifyVerb.Create(),
             ExportVerb.Create(),
@@ -56,6 +60,7 @@ internal static class CommandLine
             PeopleVerb.Create(),
             GaugesVerb.Create(),
             CheckVerb.Create(),
+            RehearseVerb.Create(),
             WorkVerb.Create(),
         };
         root.Options.Add(StoreOption.Store);

@@ -52,15 +52,9 @@ internal static class ExportVerb
             return Say.No(fault, $"procrunner verify {stamp} says what is wrong.");
         }
 
-        if (File.Exists(path))
+        if (OwnFile.Write(path, bytes) is { } notWritten)
         {
-            return Say.Usage($"{path} is there already, and isn't written over.", "Choose another name.");
-        }
-
-        using (FileStream output = new(path, FileMode.CreateNew, FileAccess.Write))
-        {
-            output.Write(bytes);
-            output.Flush(flushToDisk: true);
+            return Say.Usage(notWritten, "");
         }
 
         Tell(path, bytes.Length, job);

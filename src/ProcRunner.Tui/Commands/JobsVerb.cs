@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
@@ -7,62 +6,96 @@ using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Commands;
 
-/// <summary><c>jobs</c>: every job with what it waits for.</summary>
+/// <summary><c>jobs</c>: the shop's day. What is on which bench and waits for what, and what was signed off this week.</summary>
 internal static class JobsVerb
 {
     /// <summary>The verb.</summary>
     public static Command Create()
     {
+        Option<bool> all = new("--all") { Description = "every job, those released long ago or scrapped too" };
         Option<bool> json = JsonOption.Create();
-        Command verb = new("jobs", "list the jobs: stamp, state, what each waits for, since when") { json };
-        verb.SetAction(parsed => List(StoreOption.ToRead(parsed), "", parsed.GetValue(json)));
+        Command verb = new(
+            "jobs",
+            "the shop's day: what is on which bench, waits for what, since when; what was signed off this week"
+        )
+        {
+            all,
+            json,
+        };
+        verb.SetAction(parsed =>
+            IndexedStore.Ask(
+                StoreOption.ToRead(parsed),
+                (reader, index) =>
+                {
+                    ExportedJob[] elsewhere = JobsFromElsewhere.Find(reader, "");
+                    ShopDay day = ShopDay.Of(index.All(), Machine.Time.GetLocalNow());
+                    return parsed.GetValue(json)
+                        ? TellScripts(day, elsewhere)
+                        : Tell(day, elsewhere, parsed.GetValue(all));
+                }
+            )
+        );
         return verb;
     }
 
-    /// <summary>Lists the jobs in which a text stands; the exit status. With no text: all, and none is no failure.</summary>
-    public static int List(string folder, string text, bool json)
+    private static int TellScripts(ShopDay day, ExportedJob[] elsewhere)
     {
-        (StoreReader? reader, string fault) = ShopFloor.Read(folder);
-        if (reader is null)
-        {
-            return Say.Usage(fault, "");
-        }
-
-        SearchIndex index = ShopFloor.IndexOf(reader);
-        index.Progress = new Progress(Machine.Time, Console.Error, "jobs read").Report;
-        ImmutableArray<IndexedJob> jobs = index.Search(text);
-        if (index.Trouble is { } trouble)
-        {
-            return Say.Usage($"The jobs can't be searched: {trouble}.", "Try again; nothing is lost with the index.");
-        }
-
-        ExportedJob[] elsewhere = FromElsewhere(reader, text);
-        if (json)
-        {
-            Say.Json(Json.ListOf([.. jobs.Select(JobListing.Json), .. elsewhere.Select(JobListing.Json)]));
-        }
-        else
-        {
-            foreach (string line in JobListing.Lines(jobs).Concat(elsewhere.Select(JobListing.Line)))
-            {
-                Say.Line(line);
-            }
-        }
-
-        return jobs.IsEmpty && elsewhere.Length == 0 && text.Length > 0 ? Status.No : Status.Done;
+        Say.Json(
+            Json.ListOf([
+                .. day
+                    .InHand.Concat(day.ThisWeek)
+                    .Concat(day.Closed)
+                    .Select(job =>
+                        Json.MapOf([
+                            .. JobListing.Json(job).Items.Select(i => (i.Key, i.Value)),
+                            ("signed-off-this-week", new Json.Flag(day.ThisWeek.Contains(job))),
+                        ])
+                    ),
+                .. elsewhere.Select(JobListing.Json),
+            ])
+        );
+        return Status.Done;
     }
 
-    // Of several files of one job the one with the longest trail.
-    private static ExportedJob[] FromElsewhere(StoreReader reader, string text) =>
-        [
-            .. new ImportedJobs(reader)
-                .All()
-                .Select(kept => kept.Job)
-                .Where(job =>
-                    job.Stamp.Contains(text, StringComparison.OrdinalIgnoreCase)
-                    || job.Shop.Contains(text, StringComparison.OrdinalIgnoreCase)
-                )
-                .GroupBy(job => job.JobId, StringComparer.Ordinal)
-                .Select(group => group.MaxBy(job => job.Trail.Length)!),
-        ];
+    private static int Tell(ShopDay day, ExportedJob[] elsewhere, bool all)
+    {
+        Tell("", day.InHand);
+        if (day.ThisWeek.Count > 0)
+        {
+            Tell("signed off this week", day.ThisWeek);
+        }
+
+        if (all && day.Closed.Count > 0)
+        {
+            Tell("released before, or scrapped", day.Closed);
+        }
+        else if (day.Closed.Count > 0)
+        {
+            Say.Line();
+            Say.Line(
+                $"{JobListing.Number(day.Closed.Count)} more {(day.Closed.Count == 1 ? "is" : "are")} released or scrapped: procrunner jobs --all"
+            );
+        }
+
+        foreach (ExportedJob job in elsewhere)
+        {
+            Say.Line(JobListing.Line(job));
+        }
+
+        return Status.Done;
+    }
+
+    private static void Tell(string title, IReadOnlyList<IndexedJob> jobs)
+    {
+        if (title.Length > 0)
+        {
+            Say.Line();
+            Say.Line($"== {title} ==");
+        }
+
+        foreach (string line in JobListing.Lines(jobs))
+        {
+            Say.Line(line);
+        }
+    }
 }

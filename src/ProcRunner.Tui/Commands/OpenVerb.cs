@@ -35,8 +35,21 @@ internal static class OpenVerb
         Option<string> customer = Words("--customer", "whose head it is");
         Option<string> complaint = Words("--complaint", "what the customer complains of");
         Option<string> earlier = Words("--earlier", "what is known of earlier work");
+        Option<string?> comeback = Stamp("--comeback-of", "the stamp of the earlier job on this head");
+        Option<string?> linked = Stamp("--linked-with", "the stamp of another head of the same engine");
         Option<string?> by = ByOption.Create("id of the person who takes the head in");
-        Command verb = new("open", "open a job") { stamp, procedure, head, customer, complaint, earlier, by };
+        Command verb = new("open", "open a job")
+        {
+            stamp,
+            procedure,
+            head,
+            customer,
+            complaint,
+            earlier,
+            comeback,
+            linked,
+            by,
+        };
         verb.SetAction(parsed =>
             Run(
                 StoreOption.OfShop(parsed),
@@ -50,16 +63,26 @@ internal static class OpenVerb
                     Complaint = parsed.GetValue(complaint) ?? "",
                     EarlierWork = parsed.GetValue(earlier) ?? "",
                 },
+                (parsed.GetValue(comeback)?.Trim(), parsed.GetValue(linked)?.Trim()),
                 parsed.GetValue(by)
             )
         );
         return verb;
     }
 
+    private static Option<string?> Stamp(string name, string description) =>
+        new(name) { Description = description, HelpName = "stamp" };
+
     private static Option<string> Words(string name, string description) =>
         new(name) { Description = description, HelpName = "words" };
 
-    private static int Run(string folder, (string Procedure, string Head) files, JobHeader job, string? by)
+    private static int Run(
+        string folder,
+        (string Procedure, string Head) files,
+        JobHeader job,
+        (string? Earlier, string? Linked) others,
+        string? by
+    )
     {
         if (DemoShop.IsDemo(job.Stamp))
         {
@@ -85,16 +108,32 @@ internal static class OpenVerb
             return Say.Usage(fault, "");
         }
 
+        (OtherJobs? known, fault) = OtherJobs.Find(store, others.Earlier, others.Linked);
+        if (known is null)
+        {
+            return Say.No(fault, "procrunner find looks for stamps like it.");
+        }
+
         JobHeader header = job with
         {
             Stamp = job.Stamp.Length > 0 ? job.Stamp : store.ProposeStamp(),
             ProcedureDigest = texts.ProcedureDigest.ToString(),
             HeadDigest = texts.HeadDigest.ToString(),
         };
-        (JobRun? run, fault) = JobRun.Begin(store, Machine.Time, texts, header, person.Id);
+        (JobRun? run, fault) = JobRun.Begin(store, Machine.Time, texts, header, person.Id, known);
         if (run is null)
         {
             return Say.No(fault);
+        }
+
+        if (known.Linked is { } linked)
+        {
+            (JobRun? other, _) = JobRun.Resume(store, Machine.Time, linked.Job, person.Id);
+            other?.StandIn(person.Id);
+            if (other is not null && EngineHeads.Tell(other, run) is { } notTold)
+            {
+                Say.Aside($"{linked.Stamp} couldn't be told of this head: {notTold}");
+            }
         }
 
         Say.Line($"Job {header.Stamp} is open: {texts.Plan.Head.Title}.");

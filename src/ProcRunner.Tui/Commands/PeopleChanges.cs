@@ -2,6 +2,7 @@ using System.CommandLine;
 using ProcRunner.People;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Demo;
+using ProcRunner.Tui.Screens.Shop;
 using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Commands;
@@ -56,7 +57,13 @@ internal static class PeopleChanges
         role.Required = true;
         Option<string?> name = new("--name") { Description = "a new name to print", HelpName = "name" };
         Option<string?> by = ByOption.Create(LeadHelp);
-        Command verb = new("role", "change a person's role, and name if need be") { id, role, name, by };
+        Command verb = new("role", "change a person's role, and name if need be; who becomes a lead gets a new PIN")
+        {
+            id,
+            role,
+            name,
+            by,
+        };
         verb.SetAction(parsed =>
         {
             string wanted = parsed.GetValue(id)!;
@@ -83,6 +90,80 @@ internal static class PeopleChanges
                 "people pin",
                 desk => PinChanged(desk, wanted),
                 _ => $"{wanted} has a new PIN."
+            );
+        });
+        return verb;
+    }
+
+    /// <summary><c>people reset</c>.</summary>
+    public static Command Reset()
+    {
+        Argument<string> id = new("id") { Description = "who has forgotten their PIN" };
+        Option<string?> by = ByOption.Create(LeadHelp);
+        Command verb = new("reset", "a new PIN in place of a forgotten one; what was signed stays good") { id, by };
+        verb.SetAction(parsed =>
+        {
+            string wanted = parsed.GetValue(id)!;
+            return ByLead(
+                StoreOption.OfShop(parsed),
+                parsed.GetValue(by),
+                (desk, lead) => WithNewPin(wanted, pin => desk.ResetPin(wanted, pin, lead, PinOf(lead))),
+                _ => $"{wanted} has a new PIN and a new key."
+            );
+        });
+        return verb;
+    }
+
+    /// <summary><c>people idle</c>.</summary>
+    public static Command Idle()
+    {
+        Argument<long> minutes = new("minutes") { Description = "without a key; 0: never" };
+        Option<string?> by = ByOption.Create(LeadHelp);
+        Command verb = new("idle", "after how long without a key the screen asks who works") { minutes, by };
+        verb.SetAction(parsed =>
+            ByLead(
+                StoreOption.OfShop(parsed),
+                parsed.GetValue(by),
+                (desk, lead) => desk.SetIdle(parsed.GetValue(minutes), lead, PinOf(lead)),
+                desk => $"Sign-out: {IdleForm.InWords(desk.Shop.IdleMinutes)}."
+            )
+        );
+        return verb;
+    }
+
+    /// <summary><c>people begin-anew</c>.</summary>
+    public static Command BeginAnew()
+    {
+        Argument<string> id = new("id") { Description = IdHelp };
+        Argument<string> name = new("name") { Description = NameHelp };
+        Option<string> reason = new("--because")
+        {
+            Description = "why no lead can sign any more; it stands in the shop book for ever",
+            HelpName = "reason",
+            Required = true,
+        };
+        Command verb = new(
+            "begin-anew",
+            "name a new first lead, when no lead can sign any more; verify tells it for ever"
+        )
+        {
+            id,
+            name,
+            reason,
+        };
+        verb.SetAction(parsed =>
+        {
+            string wanted = parsed.GetValue(id)!;
+            return ShopChange.Write(
+                StoreOption.OfShop(parsed),
+                "people begin-anew",
+                desk =>
+                    WithNewPin(
+                        wanted,
+                        pin => desk.BeginAnew(wanted, parsed.GetValue(name)!, pin, parsed.GetValue(reason)!)
+                    ),
+                desk =>
+                    $"{wanted} is the first lead from here on, not vouched for by the one before; what was signed stays good. Their key, to be kept on paper: {PersonKeys.Fingerprint(desk.Shop.People[wanted])}"
             );
         });
         return verb;
@@ -166,6 +247,12 @@ internal static class PeopleChanges
             done
         );
 
+    private static string? WithNewPin(string whose, Func<string, string?> change)
+    {
+        (string? pin, string fault) = HiddenInput.AskNew(whose, Console.Error);
+        return pin is null ? fault : change(pin);
+    }
+
     private static string? Added(ShopDesk desk, string lead, string id, string name, Role role)
     {
         (string? pin, string fault) = HiddenInput.AskNew(id, Console.Error);
@@ -173,8 +260,15 @@ internal static class PeopleChanges
     }
 
     // Without a new name the person keeps theirs; nobody of that id is the desk's to say.
-    private static string? Changed(ShopDesk desk, string lead, string id, string? name, Role role) =>
-        desk.ChangePerson(id, name ?? desk.Shop.People.GetValueOrDefault(id)?.Name ?? "", role, lead, PinOf(lead));
+    private static string? Changed(ShopDesk desk, string lead, string id, string? name, Role role)
+    {
+        Person? known = desk.Shop.People.GetValueOrDefault(id);
+        string called = name ?? known?.Name ?? "";
+        bool becomesLead = role == People.Role.Lead && known is not null && known.Role != People.Role.Lead;
+        return becomesLead
+            ? WithNewPin(id, pin => desk.ChangePerson(id, called, role, lead, PinOf(lead), pin))
+            : desk.ChangePerson(id, called, role, lead, PinOf(lead));
+    }
 
     private static string? PinChanged(ShopDesk desk, string id)
     {

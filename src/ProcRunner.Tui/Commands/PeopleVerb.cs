@@ -25,7 +25,10 @@ internal static class PeopleVerb
             PeopleChanges.Add(),
             PeopleChanges.Role(),
             PeopleChanges.Pin(),
+            PeopleChanges.Reset(),
             PeopleChanges.Retire(),
+            PeopleChanges.Idle(),
+            PeopleChanges.BeginAnew(),
         };
         verb.SetAction(parsed => List(StoreOption.ToRead(parsed), parsed.GetValue(json)));
         return verb;
@@ -48,11 +51,21 @@ internal static class PeopleVerb
 
         Say.Line(shop.Name);
         int id = shop.People.Keys.Select(k => k.Length).DefaultIfEmpty(0).Max();
+        foreach (ShopRoot anew in shop.Roots.Skip(1))
+        {
+            Say.Line(
+                $"The shop began anew on {JobListing.Minute(anew.At)} UTC with {anew.Lead.Name} as its first lead, not vouched for by the one before: {anew.Reason}"
+            );
+        }
+
+        PinGate pins = new(() => shop, (_, _) => new AppendResult.Refused("nothing is written"), Machine.Time);
         foreach (Person person in shop.People.Values)
         {
             string left = person.RetiredAt is { } at ? $", left {JobListing.Minute(at)} UTC" : "";
-            string root = person.IsRoot ? ", the first lead" : $", certified by {person.CertifiedBy}";
-            Say.Line($"{person.Id.PadRight(id)}  {RoleWord.Of(person.Role), -8}  {person.Name}{root}{left}");
+            TimeSpan wait = pins.Left(person.Id);
+            string waits = wait > TimeSpan.Zero ? $"; wrong PINs: the next is tried in {PinGate.InWords(wait)}" : "";
+            string root = person.IsRoot ? ", a first lead" : $", certified by {person.CertifiedBy}";
+            Say.Line($"{person.Id.PadRight(id)}  {RoleWord.Of(person.Role), -8}  {person.Name}{root}{left}{waits}");
             Say.Line($"{new string(' ', id)}  key {PersonKeys.Fingerprint(person)}");
         }
 

@@ -66,7 +66,7 @@ internal static class RecordVerb
 
         if (fault.Length > 0)
         {
-            return Say.No(fault, $"procrunner verify {stamp} says what is wrong.");
+            return Say.No(fault, $"procrunner verify {stamp} checks its trail.");
         }
 
         Say.Line($"Written: {path}");

@@ -47,7 +47,13 @@ internal static class RunVerb
             : ShopFloor.Open(folder, $"run {stamp}");
         if (opened is null)
         {
-            return Say.Usage(fault, demo ? "" : $"{PeopleVerb.HowToFound} To try the program: procrunner run DEMO");
+            // Where there is a store, the fault says what to do.
+            return Say.Usage(
+                fault,
+                demo || StoreFolder.Exists(folder)
+                    ? ""
+                    : $"{PeopleVerb.HowToFound} To try the program: procrunner run DEMO"
+            );
         }
 
         using LocalStore store = opened;

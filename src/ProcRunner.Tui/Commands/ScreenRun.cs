@@ -22,12 +22,15 @@ internal static class ScreenRun
         }
 
         ScreenSettings settings = ScreenSettings.From(Path.Combine(Machine.DataFolder, "screen"));
-        using ShopDoor door = new(folder, settings, (_, job) => RunScreen.Open(job));
+        using ShopDoor door = new(folder, settings, (_, job) => RunScreen.Open(job))
+        {
+            Progress = new Progress(Machine.Time, Console.Error, "jobs read").Report,
+        };
         (IReadOnlyList<Screen> screens, fault) = door.Start(stamp);
         return screens.Count == 0
             ? Say.Usage(fault, "")
             : ScreenHost.Run(
-                new Desk([.. screens]),
+                new Desk([.. screens]) { Attendance = door, Time = Machine.Time },
                 new HostOptions(terminal, Machine.Time, () => settings.Bell, () => settings.Colours)
             );
     }

@@ -39,20 +39,19 @@ internal static class VerifyAnswer
 
     /// <summary>The checks for a script.</summary>
     public static Json.Map Of(
-        IReadOnlyList<JobCheck> checks,
-        ITrailReader reader,
+        IReadOnlyList<(JobCheck Check, ITrailReader Reader)> checks,
         bool demo,
         params (string, Json)[] more
     ) =>
         Json.MapOf([
-            ("holds", new Json.Flag(checks.All(c => c.Holds))),
+            ("holds", new Json.Flag(checks.All(c => c.Check.Holds))),
             ("demo", new Json.Flag(demo)),
-            ("checked", Json.ListOf([.. checks.Select(c => Checked(c, reader))])),
+            ("checked", Json.ListOf([.. checks.Select(c => Checked(c.Check, c.Reader))])),
             .. more,
         ]);
 
     private static string Signatures(JobCheck check) =>
-        check.Of == JobId.Shop ? " Every person's key is certified up to the first lead."
+        check.Of == JobId.Shop ? " Every person's key is certified up to a first lead, and every change signed for."
         : check.Signatures == 0 ? " Nothing is signed yet."
         : string.Create(
             CultureInfo.InvariantCulture,

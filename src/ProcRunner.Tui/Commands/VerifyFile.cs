@@ -26,7 +26,7 @@ internal static class VerifyFile
         bool demo = job.Shop == DemoShop.Name;
         if (json)
         {
-            Say.Json(VerifyAnswer.Of([check], job, demo));
+            Say.Json(VerifyAnswer.Of([(check, job)], demo));
         }
         else
         {

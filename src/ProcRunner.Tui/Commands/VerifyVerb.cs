@@ -59,26 +59,32 @@ internal static class VerifyVerb
     public static int Job(StoreReader reader, ShopState shop, ShopJob? job, bool json, bool recompute)
     {
         Progress progress = new(Machine.Time, Console.Error, "jobs checked");
-        IReadOnlyList<JobCheck> checks = JobCheck.Run(reader, shop, job, progress.Report);
+        IReadOnlyList<JobCheck> own = JobCheck.Run(reader, shop, job, progress.Report);
+        List<(JobCheck Check, ITrailReader Reader)> checks = [.. own.Select(check => (check, (ITrailReader)reader))];
+        if (job is null)
+        {
+            checks.AddRange(JobFile.CheckKept(reader));
+        }
+
         bool demo = DemoShop.Is(shop);
-        JobCheck[] again = recompute ? [.. checks.Where(c => c.Of != JobId.Shop)] : [];
+        JobCheck[] again = recompute ? [.. own.Where(c => c.Of != JobId.Shop)] : [];
         if (json)
         {
             (string, Json)[] otherwise = recompute ? [("otherwise", VerifyAgain.Of(reader, again))] : [];
-            Say.Json(VerifyAnswer.Of(checks, reader, demo, otherwise));
+            Say.Json(VerifyAnswer.Of(checks, demo, otherwise));
         }
         else
         {
-            foreach (JobCheck check in checks)
+            foreach ((JobCheck check, ITrailReader from) in checks)
             {
-                VerifyAnswer.Tell(check, reader);
+                VerifyAnswer.Tell(check, from);
             }
 
             VerifyAgain.Tell(reader, again);
             VerifyAnswer.TellOfDemo(demo);
         }
 
-        return checks.All(c => c.Holds) ? Status.Done : Status.No;
+        return checks.TrueForAll(c => c.Check.Holds) ? Status.Done : Status.No;
     }
 
     private static bool IsStamp(string folder, string wanted) =>

@@ -26,6 +26,8 @@ internal static class HostKeys
                 return new(KeyKind.Up, "");
             case KeyCode.CursorDown:
                 return new(KeyKind.Down, "");
+            case KeyCode.F2:
+                return new(KeyKind.Who, "");
             case KeyCode.PageUp:
                 return new(KeyKind.PageUp, "");
             case KeyCode.PageDown:

@@ -69,6 +69,7 @@ internal sealed class HostSession : IDisposable
             return came;
         }
 
+        _desk.Tick();
         if (_output.Depth != _options.Depth)
         {
             _output.Depth = _options.Depth;

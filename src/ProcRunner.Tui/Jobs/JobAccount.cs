@@ -10,9 +10,9 @@ namespace ProcRunner.Tui.Jobs;
 /// <summary>A job for whoever looks at it: its build record, and what is open now.</summary>
 internal sealed class JobAccount
 {
-    private JobAccount(RunState state, BuildRecord record)
+    private JobAccount(RunState state, BuildRecord record, IReadOnlyList<ShopRoot> roots)
     {
-        (State, Record) = (state, record);
+        (State, Record, Roots) = (state, record, roots);
         Outlook outlook = new(state);
         Open = [.. outlook.Open];
         Rechecks = [.. outlook.All.Where(outlook.IsRecheck)];
@@ -23,6 +23,9 @@ internal sealed class JobAccount
 
     /// <summary>What was built so far.</summary>
     public BuildRecord Record { get; }
+
+    /// <summary>The shop's first lead, and every later one that it began anew with.</summary>
+    public IReadOnlyList<ShopRoot> Roots { get; }
 
     /// <summary>Steps that can be done now; none in a job that is closed.</summary>
     public IReadOnlyList<At> Open { get; }
@@ -50,7 +53,8 @@ internal sealed class JobAccount
         }
 
         ShopState shop = ShopThen(reader, entries[^1].Entry.Book.Sequence);
-        return (new(state, BuildRecord.From(new RecordSource(state, shop, entries, DemoShop.Is(shop)))), "");
+        IReadOnlyList<ShopRoot> roots = ShopThen(reader, long.MaxValue).Roots;
+        return (new(state, BuildRecord.From(new RecordSource(state, shop, entries, DemoShop.Is(shop))), roots), "");
     }
 
     // A gauge calibrated since then doesn't change what the job was measured with.

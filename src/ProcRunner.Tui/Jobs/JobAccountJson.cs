@@ -27,6 +27,7 @@ internal static class JobAccountJson
             ("opened", Text(JobListing.Second(account.Record.Opened.At))),
             ("since", Text(JobListing.Second(account.Record.Last.At))),
             ("entries", new Json.Whole(account.Record.Last.Entry)),
+            ("proof", account.Record.Proof.Code is { } code ? Text(code.ToString()) : Json.Nothing),
             ("values", List(account.Record.Values.Select(RecordJson.Value))),
             ("parts", List(account.Record.Parts.Where(p => p.IsInPlace).Select(RecordJson.Part))),
             (
@@ -38,6 +39,7 @@ internal static class JobAccountJson
                 )
             ),
             ("marks", List(account.Record.Marks.Select(RecordJson.Mark))),
+            ("corrections", List(state.Corrections.Select(c => Corrected(state, c)))),
             ("notes", List(account.Record.Notes.Select(Note))),
             ("open", List(account.IsClosed ? [] : account.Open.Select(at => Text(state.Plan.NameOf(at))))),
             ("recheck", List(account.Rechecks.Select(at => Text(state.Plan.NameOf(at)))))
@@ -46,6 +48,15 @@ internal static class JobAccountJson
 
     private static Json.Map Pinned(string name, int revision, string digest) =>
         Json.MapOf(("name", Text(name)), ("revision", new Json.Whole(revision)), ("sha256", Text(digest)));
+
+    private static Json.Map Corrected(RunState state, CorrectedEntry correction) =>
+        Json.MapOf(
+            ("step", Text(state.Plan.NameOf(correction.At))),
+            ("was", Text(correction.Was)),
+            ("became", Text(correction.Became)),
+            ("reason", Text(correction.Reason)),
+            ("entry", new Json.Whole(correction.Sequence))
+        );
 
     private static Json.Map Note(Said note) =>
         Json.MapOf(

@@ -2,6 +2,7 @@ using System.Globalization;
 using ProcRunner.Records;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
+using ProcRunner.Shop;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Jobs;
@@ -11,7 +12,7 @@ internal static class JobAccountLines
 {
     /// <summary>The lines.</summary>
     public static IEnumerable<string> Of(JobAccount account) =>
-        [.. Heading(account), .. Values(account), .. Lists(account.Record), .. Ahead(account)];
+        [.. Heading(account), .. Values(account), .. Lists(account), .. Ahead(account)];
 
     private static IEnumerable<string> Heading(JobAccount account)
     {
@@ -41,6 +42,16 @@ internal static class JobAccountLines
 
         string standing = JobProjection.StandingWord(state.Standing);
         yield return $"State: {standing}; waiting for {JobProjection.WaitingFor(state)}";
+        if (account.Record.Proof.Code is { } code)
+        {
+            yield return $"Proof code: {code}";
+        }
+
+        foreach (ShopRoot root in account.Roots.Skip(1))
+        {
+            yield return BeganAnew(root);
+        }
+
         yield return $"Opened {JobListing.Minute(account.Record.Opened.At)} UTC, last entry no. {Number(state.Sequence)} of {JobListing.Minute(account.Record.Last.At)} UTC";
     }
 
@@ -82,7 +93,10 @@ internal static class JobAccountLines
         return string.Join("; ", parts);
     }
 
-    private static IEnumerable<string> Lists(BuildRecord record) =>
+    private static IEnumerable<string> Lists(JobAccount account)
+    {
+        BuildRecord record = account.Record;
+        return
         [
             .. Section(
                 "Parts",
@@ -90,9 +104,17 @@ internal static class JobAccountLines
             ),
             .. Section("Decisions", record.Decisions.Select(d => $"{d.About}, {d.Position}: {d.Text}")),
             .. Section("Sign-offs", record.Marks.Select(Mark)),
+            .. Section("Corrections", account.State.Corrections.Select(c => Corrected(account.State, c))),
             .. Section("Notes", record.Notes.Select(Note)),
             .. Section("Clock", record.Clock),
         ];
+    }
+
+    private static string Corrected(RunState state, CorrectedEntry correction) =>
+        $"{CorrectionWords.Of(state, correction)} (entry {Number(correction.Sequence)})";
+
+    private static string BeganAnew(ShopRoot root) =>
+        $"The shop began anew on {JobListing.Minute(root.At)} UTC with {root.Lead.Name} as its first lead, not vouched for by the one before: {root.Reason}";
 
     private static IEnumerable<string> Ahead(JobAccount account) =>
         account.IsClosed

@@ -75,6 +75,29 @@ internal static class JobFile
         return "";
     }
 
+    /// <summary>Checks every job from elsewhere that a store keeps; one whose file can't be read doesn't hold.</summary>
+    public static IEnumerable<(JobCheck Check, ITrailReader Reader)> CheckKept(StoreReader reader)
+    {
+        foreach (string path in new ImportedJobs(reader).Files())
+        {
+            (ExportedJob? job, JobCheck? check, string fault) = ImportedJobs.ReadFile(path) is { } file
+                ? Check(file)
+                : (null, null, "The file can't be read.");
+            yield return job is not null && check is not null
+                ? (check, job)
+                : (
+                    new(
+                        "",
+                        $"Job from elsewhere, {Path.GetFileName(path)}",
+                        [new("", true, null, fault)],
+                        Signatures: 0,
+                        IsPractice: false
+                    ),
+                    reader
+                );
+        }
+    }
+
     private static bool Continues(ExportedJob shorter, ExportedJob longer) =>
         longer.Trail.Span.StartsWith(shorter.Trail.Span);
 

@@ -8,22 +8,34 @@ namespace ProcRunner.Tui.Jobs;
 /// <summary>Jobs as a list, for people and for scripts.</summary>
 internal static class JobListing
 {
+    private const int WidestWait = 48;
+
     /// <summary>A line for each job, below a line of headings.</summary>
-    public static IEnumerable<string> Lines(ImmutableArray<IndexedJob> jobs)
+    public static IEnumerable<string> Lines(IReadOnlyList<IndexedJob> jobs) =>
+        Lines([.. jobs.Select(j => new JobHit(j, 0, null, ""))]);
+
+    /// <summary>A line for each job that was found, below a line of headings, and what was found of it.</summary>
+    public static IEnumerable<string> Lines(ImmutableArray<JobHit> hits)
     {
-        if (jobs.IsEmpty)
+        if (hits.IsEmpty)
         {
             return ["no jobs"];
         }
 
-        int stamp = Math.Max("stamp".Length, jobs.Max(j => j.Stamp.Length));
-        int waits = Math.Max("waiting for".Length, jobs.Max(j => j.WaitingFor.Length));
-        string Row(string a, string b, string c, string d, string e) =>
-            $"{a.PadRight(stamp)}  {b, -8}  {c.PadRight(waits)}  {d, -16}  {e}".TrimEnd();
+        int stamp = Math.Max("stamp".Length, hits.Max(h => h.Job.Stamp.Length));
+        int waits = Math.Max("waiting for".Length, hits.Max(h => Waits(h.Job).Length));
+        int bench = Math.Max("bench".Length, hits.Max(h => h.Job.Bench.Length));
+        string Cells(string a, string b, string c, string d, string e, string f) =>
+            $"{a.PadRight(stamp)}  {b, -8}  {c.PadRight(waits)}  {d, -16}  {e.PadRight(bench)}  {f}".TrimEnd();
+        string Row(IndexedJob j) => Cells(j.Stamp, j.State, Waits(j), Minute(j.LastActivity), j.Bench, j.Customer);
         return
         [
-            Row("stamp", "state", "waiting for", "since (UTC)", "customer"),
-            .. jobs.Select(j => Row(j.Stamp, j.State, j.WaitingFor, Minute(j.LastActivity), j.Customer)),
+            Cells("stamp", "state", "waiting for", "since (UTC)", "bench", "customer"),
+            .. hits.SelectMany(h =>
+                HitWords.Of(h) is { Length: > 0 } found
+                    ? (string[])[Row(h.Job), new string(' ', stamp + 2) + found]
+                    : [Row(h.Job)]
+            ),
         ];
     }
 
@@ -36,7 +48,12 @@ internal static class JobListing
             ("waiting-for", new Json.Text(job.WaitingFor)),
             ("since", new Json.Text(Second(job.LastActivity))),
             ("opened", new Json.Text(Second(job.Opened))),
-            ("customer", new Json.Text(job.Customer))
+            ("customer", new Json.Text(job.Customer)),
+            ("head", new Json.Text(job.Head)),
+            ("bench", new Json.Text(job.Bench)),
+            ("person", new Json.Text(job.Person)),
+            ("practice", new Json.Flag(job.Practice)),
+            ("proof", job.Proof.Length > 0 ? new Json.Text(job.Proof) : Trail.Json.Nothing)
         );
 
     /// <summary>A job from elsewhere as a line below the list.</summary>
@@ -59,4 +76,10 @@ internal static class JobListing
     /// <summary>A moment for a script, in UTC.</summary>
     public static string Second(DateTimeOffset at) =>
         at.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture);
+
+    /// <summary>A number.</summary>
+    public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static string Waits(IndexedJob job) =>
+        job.WaitingFor.Length <= WidestWait ? job.WaitingFor : job.WaitingFor[..(WidestWait - 1)] + "…";
 }

@@ -12,8 +12,11 @@ namespace ProcRunner.Tui.Jobs;
 internal static class JobProjection
 {
     /// <summary>The projection for a store read through this reader.</summary>
-    public static IndexProjection Over(Func<StoreReader> reader) =>
-        (jobId, entries) => Project(reader(), jobId, [.. entries]);
+    public static IndexProjection Over(Func<StoreReader> reader)
+    {
+        PlanShelf shelf = new();
+        return (jobId, entries) => Project(reader(), jobId, [.. entries], shelf);
+    }
 
     /// <summary>What a job waits for, in words.</summary>
     public static string WaitingFor(RunState state) =>
@@ -46,9 +49,18 @@ internal static class JobProjection
         }
     }
 
-    private static IndexedJob? Project(StoreReader reader, string jobId, ImmutableArray<TrailEntry> entries)
+    private static IndexedJob? Project(
+        StoreReader reader,
+        string jobId,
+        ImmutableArray<TrailEntry> entries,
+        PlanShelf shelf
+    )
     {
-        if (entries.IsEmpty || JobReading.Fold(reader, jobId, entries).State is not { Job: { } header } state)
+        JobGathering gathered = new();
+        if (
+            entries.IsEmpty
+            || JobReading.Fold(reader, jobId, entries, gathered.Take, shelf).State is not { Job: { } header } state
+        )
         {
             return null;
         }
@@ -69,16 +81,22 @@ internal static class JobProjection
                     p.Lot,
                     state.Plan.PositionName(p.At.Position)
                 )),
-            ],
-            [
-                .. Values(state)
-                    .Where(v => !v.Value.Stale)
-                    .Select(v => new IndexedValue(
-                        v.Characteristic.Name,
-                        state.Plan.PositionName(v.Position),
-                        v.Value.Value.ToString()
-                    )),
             ]
-        );
+        )
+        {
+            Head = state.Plan.Head.Title,
+            Bench = entries[^1].Bench,
+            Practice = header.Practice,
+            Earlier = state.Earlier?.Job ?? "",
+            Linked = [.. state.Linked.Select(l => l.Job)],
+            People = gathered.People,
+            Gauges = gathered.Gauges,
+            Cutters = gathered.Cutters,
+            Notes = [.. new[] { header.Complaint, header.EarlierWork }.Where(t => t.Length > 0), .. gathered.Notes],
+            Readings = [.. gathered.Readings],
+            Proof = state.Standing is JobStanding.Released or JobStanding.Scrapped
+                ? ProofCode.Of(TrailLine.DigestOf(TrailLine.Encode(entries[^1]))).ToString()
+                : "",
+        };
     }
 }

@@ -34,11 +34,13 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
     /// <param name="jobId">The job.</param>
     /// <param name="entries">The entries, from the first.</param>
     /// <param name="before">Told of each entry and the run as it stood before it.</param>
+    /// <param name="shelf">Plans read before; null: they are read anew.</param>
     public static (RunState? State, string Fault) Fold(
         ITrailReader reader,
         string jobId,
         IEnumerable<TrailEntry> entries,
-        Action<RunState, TrailEntry, IReadOnlyList<RunEvent>>? before = null
+        Action<RunState, TrailEntry, IReadOnlyList<RunEvent>>? before = null,
+        PlanShelf? shelf = null
     )
     {
         RunState? state = null;
@@ -46,7 +48,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
         {
             if (state is null)
             {
-                (PlanTexts? texts, string fault) = TextsOf(reader, entry);
+                (PlanTexts? texts, string fault) = TextsOf(reader, entry, shelf);
                 if (texts is null)
                 {
                     return (null, fault);
@@ -78,7 +80,7 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
         return (state, state is null ? "The job has no entries." : "");
     }
 
-    private static (PlanTexts? Texts, string Fault) TextsOf(ITrailReader reader, TrailEntry first)
+    private static (PlanTexts? Texts, string Fault) TextsOf(ITrailReader reader, TrailEntry first, PlanShelf? shelf)
     {
         Json.Map opened = first.Events[0];
         if (
@@ -89,6 +91,13 @@ internal sealed record JobReading(RunState State, Digest Last, IReadOnlyList<(Tr
             return (null, "The job's first entry names no procedure and head spec.");
         }
 
+        return shelf is null
+            ? TextsOf(reader, procedure, head)
+            : shelf.Get(procedure, head, () => TextsOf(reader, procedure, head));
+    }
+
+    private static (PlanTexts? Texts, string Fault) TextsOf(ITrailReader reader, Digest procedure, Digest head)
+    {
         if (reader.ReadText(procedure) is not { } procedureText || reader.ReadText(head) is not { } headText)
         {
             return (

@@ -53,7 +53,11 @@ internal sealed class JobRun
         string person,
         IReadOnlyList<RunEvent> lastEvents
     )
-        : this(() => store.Shop, store.Append, time, state, last, person, lastEvents, PinGate.Of(store, time)) { }
+        : this(() => store.Shop, store.Append, time, state, last, person, lastEvents, PinGate.Of(store, time)) =>
+        Store = store.Reader;
+
+    /// <summary>The store, for what has to do with other jobs; null where there is none.</summary>
+    public StoreReader? Store { get; }
 
     /// <summary>The run.</summary>
     public RunState State { get; }
@@ -67,6 +71,10 @@ internal sealed class JobRun
     /// <summary>Id of the person at work.</summary>
     public string Person { get; private set; }
 
+    /// <summary>The proof code once the job is closed out; null before.</summary>
+    public ProofCode? Proof =>
+        State.Standing is JobStanding.Released or JobStanding.Scrapped ? ProofCode.Of(Last) : null;
+
     /// <summary>The shop.</summary>
     public ShopState Shop => _shop();
 
@@ -76,14 +84,15 @@ internal sealed class JobRun
         TimeProvider time,
         PlanTexts texts,
         JobHeader header,
-        string person
+        string person,
+        OtherJobs? others = null
     )
     {
         RunState state = new(texts.Plan, "");
         Decision decision = RunDecider.Decide(
             state,
             store.Shop,
-            new RunCommand.OpenJob(header),
+            new RunCommand.OpenJob(header) { Earlier = others?.Earlier, Linked = others?.Linked },
             new Moment(time.GetLocalNow(), person, Digest.Zero.ToString())
         );
         if (decision is not Decision.Accepted accepted)
@@ -188,6 +197,12 @@ internal sealed class JobRun
             ? new JobAnswer.Refused(fault, [])
             : Do(new RunCommand.TakeWay(at, way.Text, cleaned, mark));
     }
+
+    /// <summary>Writes down how this head goes out beside the other heads of the engine.</summary>
+    public JobAnswer DecideHeads(bool together, string reason) =>
+        Store is null
+            ? new JobAnswer.Refused("There are no other jobs here.", [])
+            : EngineHeads.Decide(Store, this, together, reason);
 
     private byte[] Covered(At at, Mark mark) =>
         State.Plan.Steps[at.Step].Work is StepWork.Sign { Meaning: SignMeanings.Released }

@@ -29,7 +29,7 @@ internal static class RecordExport
             return fault;
         }
 
-        WholeFile.Write(path, file => RecordFile.Write(account.Record, path, file, progress));
+        OwnFile.Replace(path, file => RecordFile.Write(account.Record, path, file, progress));
         return "";
     }
 

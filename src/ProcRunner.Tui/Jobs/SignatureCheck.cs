@@ -162,8 +162,13 @@ internal sealed class SignatureCheck
         {
             RunEvent.SignedOff e => (SignedBytes.CoversOf(before, e.At).ToString(), e.Covers),
             RunEvent.JobReleased e => (entry.Previous.ToString(), e.Covers),
+            RunEvent.Conceded { Covers.Length: > 0 } e => (CoversOfWay(before, e.At, e.Reason), e.Covers),
+            RunEvent.HeadScrapped { Covers.Length: > 0 } e => (CoversOfWay(before, e.At, e.Reason), e.Covers),
             _ => ("", ""),
         };
+
+    private static string CoversOfWay(RunState before, At at, string reason) =>
+        SignedBytes.CoversOfWay(before, at, reason).ToString();
 
     private static byte[] Signed(RunState before, TrailEntry entry, JobMark mark, Mark signed) =>
         mark.Meaning switch

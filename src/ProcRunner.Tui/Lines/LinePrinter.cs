@@ -4,6 +4,7 @@ using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Text;
+using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Lines;
 
@@ -83,6 +84,24 @@ internal sealed class LinePrinter(TextWriter output)
             {
                 Line($"  {text}");
             }
+        }
+    }
+
+    /// <summary>What an entry just corrected: what stood there, and what stands there now.</summary>
+    public void Corrected(RunState state, IReadOnlyList<RunEvent> events)
+    {
+        if (events is [RunEvent.EntryCorrected, ..] && state.Corrections is [.., var last])
+        {
+            Line($"  it was {last.Was}, it is {last.Became}; both stay in the trail");
+        }
+    }
+
+    /// <summary>The code of a job that is closed out; nothing for one that isn't.</summary>
+    public void Proof(ProofCode? proof)
+    {
+        if (proof is not null)
+        {
+            Line($"  proof code, for the paper: {proof}");
         }
     }
 

@@ -42,6 +42,7 @@ internal sealed class LineRun
         {
             string closed = JobProjection.StandingWord(State.Standing);
             _printer.Line($"The job is {closed}; its trail is closed. procrunner show {State.Job!.Stamp} shows it.");
+            _printer.Proof(_job.Proof);
             return State.Standing == JobStanding.Released ? Status.Done : Status.No;
         }
 
@@ -111,6 +112,33 @@ internal sealed class LineRun
         return JobWord(text) ?? StepWord(text);
     }
 
+    private bool? HeadsWord(string text)
+    {
+        if (LineWords.After(LineWords.HeadsTogether, text) is "")
+        {
+            return Answer(_job.DecideHeads(together: true, ""));
+        }
+
+        if (LineWords.After(LineWords.HeadsApart, text) is { } apart)
+        {
+            return Answer(_job.DecideHeads(together: false, LineWords.Because(apart).Reason));
+        }
+
+        if (LineWords.After(LineWords.Heads, text) is "" && _job.Store is { } store)
+        {
+            foreach (
+                string line in JobLinks.Lines(store, State).DefaultIfEmpty("No other head is linked with this one.")
+            )
+            {
+                _printer.Line(line);
+            }
+
+            return true;
+        }
+
+        return null;
+    }
+
     private bool? JobWord(string text)
     {
         if (LineWords.After(LineWords.Note, text) is { } note)
@@ -133,6 +161,11 @@ internal sealed class LineRun
             return Answer(_job.Do(new RunCommand.HandOver(to)));
         }
 
+        if (HeadsWord(text) is { } shown)
+        {
+            return shown;
+        }
+
         if (LineWords.After(LineWords.Gauge, text) is { } gauge && gauge.Split('=') is [var kind, var id])
         {
             return Answer(_job.Do(new RunCommand.ChooseGauge(kind.Trim(), id.Trim())));
@@ -141,6 +174,11 @@ internal sealed class LineRun
         if (LineWords.After(LineWords.Limit, text) is { } limit)
         {
             return Limit(limit);
+        }
+
+        if (LineWords.After(LineWords.TakeBack, text) is { } back)
+        {
+            return TakeBack(back);
         }
 
         return LineWords.After(LineWords.Changed, text) is { } change
@@ -272,6 +310,15 @@ internal sealed class LineRun
             : Refuse("no step is open", [LineWords.Correct.Form]);
     }
 
+    private bool TakeBack(string text)
+    {
+        (string place, string reason) = LineWords.Because(text);
+        (At? at, string fault) = StepFinder.Find(State, place);
+        return at is { } found
+            ? Answer(_job.Do(new RunCommand.TakeBack(found, reason)))
+            : Refuse(fault, [LineWords.TakeBack.Form]);
+    }
+
     private bool Limit(string text)
     {
         (string before, string reason) = LineWords.Because(text);
@@ -323,7 +370,9 @@ internal sealed class LineRun
         {
             case JobAnswer.Recorded recorded:
                 _printer.Recorded(State, recorded.Events);
+                _printer.Corrected(State, recorded.Events);
                 _held.Remember(State, recorded.Events, _input.LineNumber);
+                _printer.Proof(_job.Proof);
                 return false;
             case JobAnswer.Refused refused:
                 return Refuse(refused.Why, refused.WhatToDo);

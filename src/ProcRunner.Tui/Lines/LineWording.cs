@@ -56,6 +56,7 @@ internal static class LineWording
             RunEvent.CutEnded => "cut ended within its window",
             RunEvent.EntryCorrected e => $"corrected: {e.Reason}",
             RunEvent.LeftOut e => $"left out: {e.Reason}",
+            RunEvent.LeavingOutTakenBack e => $"not left out after all: {e.Reason}",
             RunEvent.Noted => "noted",
             RunEvent.JobHeld => "on hold",
             RunEvent.JobTakenUp => "taken up",
@@ -63,6 +64,10 @@ internal static class LineWording
             RunEvent.GaugeChosen e => $"gauge for {e.Kind}: {e.Gauge}",
             RunEvent.LimitChosen e => $"limit of {e.Characteristic} chosen: {e.Reason}",
             RunEvent.ChangeReported e => $"reported: {e.Change} changed",
+            RunEvent.CameBack e => $"came back: the earlier job is {e.Stamp}",
+            RunEvent.HeadLinked e => $"{e.Stamp} is another head of this engine",
+            RunEvent.HeadsCompared { Together: true } e => $"compared with {e.Stamp}: they match, released together",
+            RunEvent.HeadsCompared e => $"compared with {e.Stamp}: released apart: {e.Reason}",
             _ => "",
         };
 

@@ -27,6 +27,11 @@ internal static class LineWords
         "not for this head because REASON",
         "leaves the step out, where the procedure allows it"
     );
+    public static readonly LineWord TakeBack = new(
+        "take back",
+        "take back STEP POSITION because REASON",
+        "takes back that a step was left out: it is to be done; both stay in the trail"
+    );
     public static readonly LineWord Sign = new(
         "sign",
         "sign [as PERSON] [pin PIN] [beside LEAD pin PIN]",
@@ -36,6 +41,17 @@ internal static class LineWords
     public static readonly LineWord Hold = new("hold", "hold because REASON", "puts the job aside");
     public static readonly LineWord TakeUp = new("take up", "take up", "takes a held job up again");
     public static readonly LineWord HandOver = new("hand over to", "hand over to PERSON", "another person goes on");
+    public static readonly LineWord HeadsTogether = new(
+        "heads together",
+        "heads together",
+        "writes down that this head and the other one of the engine match and go out together"
+    );
+    public static readonly LineWord HeadsApart = new(
+        "heads apart",
+        "heads apart because REASON",
+        "writes down that this head goes out although the other one differs or isn't known yet"
+    );
+    public static readonly LineWord Heads = new("heads", "heads", "the heads of the engine side by side");
     public static readonly LineWord Gauge = new("gauge", "gauge KIND = ID", "chooses the gauge for a kind of reading");
     public static readonly LineWord Limit = new(
         "limit",
@@ -60,11 +76,15 @@ internal static class LineWords
         Enough,
         Correct,
         LeaveOut,
+        TakeBack,
         Sign,
         Note,
         Hold,
         TakeUp,
         HandOver,
+        HeadsTogether,
+        HeadsApart,
+        Heads,
         Gauge,
         Limit,
         Changed,

@@ -12,6 +12,9 @@ internal sealed class Desk
     public const int FewestRows = 24;
 
     private readonly Stack<Screen> _screens = new();
+    private readonly TimeProvider _time = TimeProvider.System;
+    private long _lastKey;
+    private Screen? _asking;
 
     /// <summary>A desk with its screens, the lowest first.</summary>
     public Desk(params ReadOnlySpan<Screen> screens)
@@ -19,6 +22,19 @@ internal sealed class Desk
         foreach (Screen screen in screens)
         {
             Show(screen);
+        }
+    }
+
+    /// <summary>Who is at the machine; null where nobody is asked.</summary>
+    public IAttendance? Attendance { get; init; }
+
+    /// <summary>What idle time goes by: a clock that nobody can set.</summary>
+    public TimeProvider Time
+    {
+        init
+        {
+            _time = value;
+            _lastKey = value.GetTimestamp();
         }
     }
 
@@ -61,9 +77,30 @@ internal sealed class Desk
         return canvas;
     }
 
+    /// <summary>Time has gone by: after long enough without a key it is asked who works. Whatever lies below waits as it is.</summary>
+    public void Tick()
+    {
+        if (Attendance?.IdleAfter is { } after && !IsAsking && _time.GetElapsedTime(_lastKey) >= after)
+        {
+            Ask(idle: true);
+        }
+    }
+
     /// <summary>Gives the top screen a key.</summary>
     public void Press(KeyPress key)
     {
+        Tick();
+        _lastKey = _time.GetTimestamp();
+        if (key.Kind == KeyKind.Who)
+        {
+            if (!IsAsking)
+            {
+                Ask(idle: false);
+            }
+
+            return;
+        }
+
         switch (Top?.Press(key))
         {
             case Turn.To to:
@@ -88,6 +125,26 @@ internal sealed class Desk
             default:
                 break;
         }
+    }
+
+    private bool IsAsking => _asking is { } asking && _screens.Contains(asking);
+
+    private void Ask(bool idle)
+    {
+        if (Top is null || Attendance?.AskWho(idle) is not { } asking)
+        {
+            return;
+        }
+
+        Screen[] below = [.. _screens.Reverse()];
+        _screens.Clear();
+        foreach (Screen screen in below)
+        {
+            _screens.Push(screen.ForgetPins() ?? screen);
+        }
+
+        _asking = asking;
+        Show(asking);
     }
 
     private void Show(Screen screen)

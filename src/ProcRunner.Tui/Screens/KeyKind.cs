@@ -27,6 +27,9 @@ internal enum KeyKind
     /// <summary>A page down.</summary>
     PageDown,
 
+    /// <summary>Somebody else comes to the machine: F2, from anywhere.</summary>
+    Who,
+
     /// <summary>Pasted text: one entry, however many lines.</summary>
     Paste,
 }

@@ -20,6 +20,12 @@ internal abstract class Screen
     /// <summary>Takes a key.</summary>
     public abstract Turn Press(KeyPress key);
 
+    /// <summary>
+    /// Somebody else may come to the machine: a PIN that is typed, half or whole, is forgotten. All else stays as it is.
+    /// </summary>
+    /// <returns>The screen that takes this one's place, or null to stay.</returns>
+    public virtual Screen? ForgetPins() => null;
+
     /// <summary>Told when it becomes the screen on top again.</summary>
     public virtual void Return() { }
 }

@@ -17,6 +17,9 @@ internal static class StockAnswers
     /// <summary>Why an entry is corrected.</summary>
     public static IReadOnlyList<string> Corrections { get; } = ["typing error", "misread gauge"];
 
+    /// <summary>Why a step that was left out is to be done after all.</summary>
+    public static IReadOnlyList<string> TakeBack { get; } = ["left out by mistake", "needed after all"];
+
     /// <summary>Why a job is put aside.</summary>
     public static IReadOnlyList<string> Hold { get; } = ["waiting for parts", "waiting for the customer", "end of day"];
 
@@ -26,4 +29,7 @@ internal static class StockAnswers
     /// <summary>Where a limit comes from that was chosen in the run.</summary>
     public static IReadOnlyList<string> Limits { get; } =
     ["from the maker's book", "the shop's own rule", "agreed with the customer"];
+
+    /// <summary>Why a head is released apart from the other one of its engine.</summary>
+    public static IReadOnlyList<string> Apart { get; } = ["the other one comes later", "the customer wants it so"];
 }

@@ -22,6 +22,10 @@ internal static class Machine
             "procrunner"
         );
 
+    /// <summary>Where a person keeps their own files.</summary>
+    public static string HomeFolder =>
+        Environment.GetFolderPath(Environment.SpecialFolder.UserProfile, Environment.SpecialFolderOption.DoNotVerify);
+
     /// <summary>The shop's store when none is named.</summary>
     public static string ShopFolder => Path.Combine(DataFolder, "shop");
 

@@ -38,7 +38,11 @@ internal sealed record PlanFile(
             {
                 procedures.Add(new(name, own, "", [], ProcedureFile.Open(path).Problems, []));
             }
-            else if (IsHeadSpec(text))
+            else if (Begins(text, "practice:"u8) || Begins(text, "lesson:"u8))
+            {
+                continue;
+            }
+            else if (Begins(text, "head:"u8))
             {
                 Loaded<HeadSpec> head = HeadSpecFile.Load(name, text);
                 heads.Add(new(name, own, TitleOf(head.Value?.Title, head.Value?.Revision), text, head.Problems, []));
@@ -108,7 +112,10 @@ internal sealed record PlanFile(
         }
     }
 
-    // A head spec says so in its first key.
-    private static bool IsHeadSpec(ReadOnlySpan<byte> text) =>
-        text.StartsWith("head:"u8) || text.IndexOf("\nhead:"u8) >= 0;
+    // A file says what it is in its first key.
+    private static bool Begins(ReadOnlySpan<byte> text, ReadOnlySpan<byte> key)
+    {
+        int at = text.IndexOf(key);
+        return at == 0 || (at > 0 && text[at - 1] == (byte)'\n');
+    }
 }

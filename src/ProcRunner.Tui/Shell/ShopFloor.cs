@@ -43,7 +43,8 @@ internal static class ShopFloor
     }
 
     /// <summary>The search index over a store that is read.</summary>
-    public static SearchIndex IndexOf(StoreReader reader) => reader.Index(JobProjection.Over(() => reader));
+    public static SearchIndex IndexOf(StoreReader reader) =>
+        reader.Index(JobProjection.Over(() => reader), looksOnce: true);
 
     private static (LocalStore? Store, string Fault) Taken(StoreOpening opening, string folder, ref StoreReader? reader)
     {

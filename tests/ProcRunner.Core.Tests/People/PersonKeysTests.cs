@@ -191,6 +191,32 @@ public sealed class PersonKeysTests
         }
     }
 
+    // The other way round: a key that openssl made and what it signed with it.
+    [Fact]
+    public void The_program_checks_what_openssl_signed()
+    {
+        string folder = Directory.CreateTempSubdirectory("procrunner-").FullName;
+        try
+        {
+            byte[] data = Encoding.UTF8.GetBytes("recession 1I 0.0520 in\n");
+            File.WriteAllBytes(Path.Combine(folder, "data"), data);
+            OpenSsl(folder, "ecparam -name prime256v1 -genkey -noout -out key.pem");
+            OpenSsl(folder, "pkey -in key.pem -pubout -outform DER -out key.der");
+            OpenSsl(folder, "dgst -sha256 -sign key.pem -out sig data");
+            byte[] signature = File.ReadAllBytes(Path.Combine(folder, "sig"));
+            string key = Convert.ToBase64String(File.ReadAllBytes(Path.Combine(folder, "key.der")));
+            Person person = Root with { PublicKey = key };
+
+            Assert.True(PersonKeys.Verify(person, data, signature));
+            Assert.False(PersonKeys.Verify(person, data.AsSpan(1), signature));
+            Assert.False(PersonKeys.Verify(Root, data, signature));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
     private static PersonMaking Try(string id, Role role, string pin, Certifier? certifier) =>
         PersonKeys.Create(id, "Name of " + id, role, pin, FewRounds, RandomNumberGenerator.Fill, certifier);
 

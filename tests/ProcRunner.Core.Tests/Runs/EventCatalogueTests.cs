@@ -98,6 +98,8 @@ public class EventCatalogueTests
             is
                 ("signed off" or "job released", "beside")
                 or
+                ("conceded" or "head scrapped", "covers")
+                or
                 ("limit chosen", "at" or "low" or "aim" or "high")
                 or
                 ("noted", "step" or "at")

@@ -185,6 +185,13 @@ internal static class RunEventExamples
                 "A step was left out as not for this head, where the procedure allows it."
             ),
             new(
+                new RunEvent.LeavingOutTakenBack(
+                    At("guide replacement / chill the guide", "1E"),
+                    "it is tight after all"
+                ),
+                "That a step was left out is taken back. A `reopened` in the same entry opens it."
+            ),
+            new(
                 new RunEvent.GaugeChosen("depth gauge", Gauge.Id),
                 "A gauge was chosen for a kind of reading; it is kept until another is chosen."
             ),
@@ -216,11 +223,21 @@ internal static class RunEventExamples
                 "A way on was chosen for a result out of spec. `kind` is again, rework, replace, concession or scrap."
             ),
             new(
-                new RunEvent.Conceded(At(Recession, "1E"), "agreed with the customer", Mark("ada")),
+                new RunEvent.Conceded(
+                    At(Recession, "1E"),
+                    "agreed with the customer",
+                    Mark("ada"),
+                    Digest("result").ToString()
+                ),
                 "A result out of spec was accepted by a lead, over whose signature it stands."
             ),
             new(
-                new RunEvent.HeadScrapped(At("teardown / cracks", "2I"), "cracked through", Mark("ada")),
+                new RunEvent.HeadScrapped(
+                    At("teardown / cracks", "2I"),
+                    "cracked through",
+                    Mark("ada"),
+                    Digest("result").ToString()
+                ),
                 "The head was given up by a lead. Nothing may follow."
             ),
         ];
@@ -262,6 +279,27 @@ internal static class RunEventExamples
             new(new RunEvent.JobHeld("waits for parts"), "The job was put aside."),
             new(new RunEvent.JobTakenUp(), "The job was taken up again."),
             new(new RunEvent.HandedOver("ben", "cal"), "Another person goes on with the job."),
+            new(
+                new RunEvent.CameBack("mfrggzdfmztwq2lknnwg23tpoa", "EX-0", new string('0', 64)),
+                "The head came back. `job` is the earlier job, `last` the last digest of its trail at the time; that trail stays as it is."
+            ),
+            new(
+                new RunEvent.HeadLinked("nbswy3dpfqqho33snrscc43jn4", "EX-3"),
+                "Another head belongs to the same engine."
+            ),
+            new(
+                new RunEvent.HeadsCompared(
+                    "nbswy3dpfqqho33snrscc43jn4",
+                    "EX-3",
+                    [
+                        new("deck thickness", "3.501 in", "3.508 in", "0.007 in", true),
+                        new("recession, I 1", "0.052 in at 1I", "", "", false),
+                    ],
+                    Together: false,
+                    "the other bank comes next week"
+                ),
+                "Two heads of one engine were compared, and how this one goes out was decided. A text that is empty wasn't known."
+            ),
         ];
 
     private static ZeroPoint Zero => new(Quantity("0.0000 in"), Quantity("0.0230 in"));

@@ -53,7 +53,9 @@ internal static class AnyCommand
             30 => new RunCommand.EndCut(Cuts(rig, turn)),
             31 or 32 => AnyWay(rig, turn),
             33 => AnySign(rig, turn),
-            34 => new RunCommand.LeaveOut(turn.How < 128 ? somewhereOpen : anywhere, "not for this head"),
+            34 => turn.How % 4 == 3
+                ? new RunCommand.TakeBack(anywhere, "it is for this head")
+                : new RunCommand.LeaveOut(turn.How < 128 ? somewhereOpen : anywhere, "not for this head"),
             35 or 36 => Report(rig, turn),
             37 => OfJob(rig, turn),
             _ => new RunCommand.Enter(new At((turn.Where * 7) - 9, (turn.How * 3) - 300), text),

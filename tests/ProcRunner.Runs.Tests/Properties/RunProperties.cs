@@ -225,6 +225,7 @@ public sealed class RunProperties
             RunCommand.TakeWay c => c.At,
             RunCommand.Sign c => c.At,
             RunCommand.LeaveOut c => c.At,
+            RunCommand.TakeBack c => c.At,
             _ => null,
         };
 

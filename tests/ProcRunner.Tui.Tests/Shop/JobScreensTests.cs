@@ -34,7 +34,7 @@ public sealed class JobScreensTests : IDisposable
     public void Where_no_index_can_be_kept_the_list_is_made_from_the_trails()
     {
         _bench.Open("1001", "Upper Field (invented)");
-        // A folder where the lock's file should be: the index can't be used, and nobody waits for it.
+        // A folder where the lock's file should be: the index can't be kept, and is made in memory.
         Directory.CreateDirectory(Path.Combine(_bench.Folder, "index.lock"));
 
         Desk desk = List();
@@ -167,6 +167,31 @@ public sealed class JobScreensTests : IDisposable
     }
 
     [Fact]
+    public void A_record_is_written_by_number_and_Enter()
+    {
+        JobRun run = _bench.Open("1001", "Upper Field (invented)");
+        Desk desk = new(new RecordForm(_bench.Session, run, _bench.Folder));
+
+        desk.Type("9\n");
+        Assert.Contains("There is no such number here", See(desk), StringComparison.Ordinal);
+        desk.Type("1\nrecord.doc\n");
+        Assert.Contains("Its ending must be one of .html, .pdf, .csv, .json", See(desk), StringComparison.Ordinal);
+        new Desk(new RecordForm(_bench.Session, run, _bench.Folder)).Type("1\n\n");
+
+        string page = File.ReadAllText(Path.Combine(_bench.Folder, "build-record-1001.html"));
+        Assert.Contains("Upper Field (invented)", page, StringComparison.Ordinal);
+        Assert.Contains("NOT RELEASED", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_record_is_in_the_menu_of_the_head()
+    {
+        _bench.Open("1001", "");
+
+        Assert.IsType<RecordForm>(List().Type("/4\n1\n/5\n").Top);
+    }
+
+    [Fact]
     public void A_head_is_found_by_stamp_customer_part_and_lot()
     {
         JobRun run = _bench.Open("1001", "Lower Field (invented)");
@@ -188,7 +213,7 @@ public sealed class JobScreensTests : IDisposable
         foreach (string text in new[] { "1001", "lower f", "g-77", "4711" })
         {
             Desk desk = List().Type($"/2\n{text}\n");
-            Assert.IsType<PickJobScreen>(desk.Top);
+            Assert.IsType<FoundScreen>(desk.Top);
             Assert.Contains("1001", See(desk), StringComparison.Ordinal);
             Assert.DoesNotContain("1002", See(desk), StringComparison.Ordinal);
         }

@@ -19,7 +19,7 @@ public sealed class NewJobTests : IDisposable
     [Fact]
     public void A_job_is_opened_from_the_menu_with_the_number_pad_and_the_customers_name()
     {
-        Desk desk = new Desk(new JobListScreen(_bench.Session)).Type("/1\n\n1\n1\nUpper Field\n\n\n\n\n");
+        Desk desk = new Desk(new JobListScreen(_bench.Session)).Type("/1\n\n1\n1\nUpper Field\n\n\n\n\n\n\n");
 
         JobRun run = Assert.IsType<StandInRun>(desk.Top).Run;
         JobHeader header = run.State.Job!;
@@ -43,7 +43,7 @@ public sealed class NewJobTests : IDisposable
     [Fact]
     public void Everything_known_of_the_head_is_kept_and_practice_is_marked()
     {
-        Desk desk = Form().Type("2417\n1\n1\nMill Lane\nsmokes when cold\nskimmed once\n2\n\n");
+        Desk desk = Form().Type("2417\n1\n1\nMill Lane\nsmokes when cold\nskimmed once\n\n\n2\n\n");
 
         JobHeader header = Assert.IsType<StandInRun>(desk.Top).Run.State.Job!;
         Assert.Equal(("2417", "Mill Lane", "smokes when cold", "skimmed once", true), Told(header));
@@ -116,7 +116,7 @@ public sealed class NewJobTests : IDisposable
         Assert.Contains("Mill L/_", desk.Picture(_bench.Look), StringComparison.Ordinal);
         desk.Type("\b\n/");
         Assert.Contains("customer    _", desk.Picture(_bench.Look), StringComparison.Ordinal);
-        desk.Type("\n\n\n\n\n");
+        desk.Type("\n\n\n\n\n\n\n");
         Assert.Equal("Mill L", Assert.IsType<StandInRun>(desk.Top).Run.State.Job!.Customer);
 
         Desk other = new Desk(new JobListScreen(_bench.Session)).Type("/1\n2418\n//");

@@ -10,6 +10,7 @@ using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Drawing;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens;
+using ProcRunner.Tui.Screens.Run;
 using ProcRunner.Tui.Screens.Shop;
 using ProcRunner.Tui.Shell;
 
@@ -23,7 +24,7 @@ internal sealed class ShopBench : IDisposable
     private readonly TempFolder _folder = new();
     private byte _random;
 
-    public ShopBench(bool people = true)
+    public ShopBench(bool people = true, bool runs = false)
     {
         Time = new FakeTimeProvider(new DateTimeOffset(2031, 4, 7, 8, 30, 0, TimeSpan.Zero));
         Time.SetLocalTimeZone(
@@ -48,7 +49,7 @@ internal sealed class ShopBench : IDisposable
             Time,
             ScreenSettings.From(null),
             Desk,
-            (_, run) => new StandInRun(run)
+            (_, run) => runs ? RunScreen.Open(run) : new StandInRun(run)
         );
         if (people)
         {

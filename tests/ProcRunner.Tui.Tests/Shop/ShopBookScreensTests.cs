@@ -90,7 +90,7 @@ public sealed class ShopBookScreensTests : IDisposable
     [Fact]
     public void Who_has_left_cant_work_or_sign_and_is_still_known()
     {
-        Desk desk = Choose("vale").Type("3\n135790\n");
+        Desk desk = Choose("vale").Type("4\n135790\n");
 
         Assert.NotNull(_bench.Shop.People["vale"].RetiredAt);
         Assert.DoesNotContain("vale", _bench.Desk.Present.Select(p => p.Id));
@@ -101,7 +101,7 @@ public sealed class ShopBookScreensTests : IDisposable
     [Fact]
     public void The_last_lead_cant_leave()
     {
-        Desk desk = Choose("moss").Type("2\n135790\n");
+        Desk desk = Choose("moss").Type("3\n135790\n");
 
         Assert.Null(_bench.Shop.People["moss"].RetiredAt);
         Assert.Contains("only lead", See(desk), StringComparison.Ordinal);
@@ -188,9 +188,9 @@ public sealed class ShopBookScreensTests : IDisposable
         );
         Desk desk = new(SettingsMenu.Of(session));
 
-        desk.Type("2\n");
-        Assert.Contains("bell at a refusal: off", See(desk), StringComparison.Ordinal);
         desk.Type("3\n");
+        Assert.Contains("bell at a refusal: off", See(desk), StringComparison.Ordinal);
+        desk.Type("4\n");
 
         ScreenSettings next = ScreenSettings.From(folder["deep/screen.txt"]);
         Assert.Equal((false, false), (next.Bell, next.Colours));

@@ -59,8 +59,7 @@ public static class Prompter
     /// <summary>The step to go on with: the last one while it is open, else by the stage's walk; null when none is open.</summary>
     public static At? Next(RunState state)
     {
-        Outlook outlook = new(state);
-        At[] open = [.. outlook.Open];
+        At[] open = [.. state.Outlook.Open];
         if (open.Length == 0)
         {
             return null;

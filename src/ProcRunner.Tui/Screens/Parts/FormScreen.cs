@@ -154,6 +154,20 @@ internal abstract class FormScreen(IFrameWords words) : FramedScreen(words)
         _choicePage = Math.Clamp(_choicePage + by, 0, Math.Max(0, last));
     }
 
+    /// <inheritdoc/>
+    public override Screen? ForgetPins()
+    {
+        int first = Fields.ToList().FindIndex(f => f.Kind == FieldKind.Pin && f.IsAsked());
+        Forget();
+        if (first >= 0 && At >= first)
+        {
+            Line.Take();
+            Go(first);
+        }
+
+        return null;
+    }
+
     private Turn Finish()
     {
         string? fault = Write();

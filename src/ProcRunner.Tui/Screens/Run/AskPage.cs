@@ -34,6 +34,9 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
     /// <summary>True for a PIN: shown as asterisks, never put back into the line.</summary>
     public bool Secret { get; init; }
 
+    /// <summary>True for a page behind which a PIN waits that was typed before.</summary>
+    public bool HoldsPin { get; init; }
+
     /// <summary>True for a page that isn't left by going back: the job is held, nothing is open.</summary>
     public bool Stays { get; init; }
 
@@ -84,6 +87,17 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
                     : "/ back",
             }
         );
+    }
+
+    /// <inheritdoc/>
+    public override Screen? ForgetPins()
+    {
+        if (Secret)
+        {
+            Line.Take();
+        }
+
+        return HoldsPin ? RunScreen.Now(Work) : null;
     }
 
     /// <inheritdoc/>

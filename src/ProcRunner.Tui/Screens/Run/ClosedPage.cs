@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Runs;
 using ProcRunner.Tui.Drawing;
 
@@ -13,6 +14,7 @@ internal sealed class ClosedPage(RunWork work) : RunPage(work)
         Frame.Head(canvas, look, Work);
         canvas.Put(1, Frame.Top, released ? " RELEASED " : " SCRAPPED ", released ? Ink.Good : Ink.Bad);
         string[] lines = released ? Released() : [$"Reason: {Work.State.StandingReason}"];
+        lines = [.. lines, "", .. Closing()];
         int row = Frame.Top + 2;
         foreach (string line in lines)
         {
@@ -50,10 +52,19 @@ internal sealed class ClosedPage(RunWork work) : RunPage(work)
         [
             $"{job}: {Work.Plan.Head.Title}",
             $"Customer: {Work.State.Job.Customer}",
-            $"Released by {Work.State.Find(Work.State.LastAt!.Value)?.Said}.",
-            "",
-            "The release signature covers every entry of the job. Its proof is the last digest:",
-            Work.Job.Last.ToString(),
+            $"Released by {Work.State.Find(Work.State.LastAt!.Value)?.Said}; the signature covers every entry of the job.",
         ];
+    }
+
+    private IEnumerable<string> Closing()
+    {
+        yield return "Proof code, for the paper record; find and verify take it:";
+        yield return $"{Work.Job.Proof}";
+        if (Work.State.Corrections.Count > 0)
+        {
+            string count = Work.State.Corrections.Count.ToString(CultureInfo.InvariantCulture);
+            yield return "";
+            yield return $"Corrected on the way: {count}. What was there before stays in the history.";
+        }
     }
 }

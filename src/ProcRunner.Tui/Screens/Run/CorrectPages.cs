@@ -1,4 +1,3 @@
-using System.Globalization;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 
@@ -15,8 +14,7 @@ internal static class CorrectPages
         At[] done =
         [
             .. work
-                .Outlook.All.Where(a => work.Plan.Steps[a.Step].Work is not (StepWork.Sign or StepWork.Do))
-                .Where(a => work.State.Find(a) is { Sequence: > 0, Standing: not StepStanding.Waiting })
+                .Outlook.All.Where(a => IsOffered(work, a))
                 .OrderByDescending(a => work.State.Find(a)!.Sequence)
                 .Take(MostOffered),
         ];
@@ -26,9 +24,9 @@ internal static class CorrectPages
             Options =
             [
                 .. done.Select(at => new Option(
-                    $"{work.Plan.PositionName(at.Position), -5} {work.Plan.Steps[at.Step].FullName}: {Said(work, at)}",
+                    $"{work.Plan.PositionName(at.Position), -5} {work.Plan.Steps[at.Step].FullName}: {Offered(work, at)}",
                     "",
-                    _ => new Turn.Instead(Entry(work, at))
+                    _ => IsLeftOut(work, at) ? TakeBack(work, at) : new Turn.Instead(Entry(work, at))
                 )),
             ],
         };
@@ -91,16 +89,28 @@ internal static class CorrectPages
             )
         );
 
-    private static bool LastWasPass(RunWork work, At at) =>
-        work.State.Find(at)?.Cut is { } cut && cut.Travel != cut.TravelAtReading;
+    // That a step was left out is taken back rather than corrected.
+    private static Turn.Instead TakeBack(RunWork work, At at) =>
+        new(
+            RunMenu.Reason(
+                work,
+                $"{work.Plan.NameOf(at)}: why is it to be done after all?",
+                StockAnswers.TakeBack,
+                (page, reason) => page.Go(work.Do(new RunCommand.TakeBack(at, reason)), reason),
+                [$"It was left out: {Said(work, at)}"]
+            )
+        );
 
-    private static string Said(RunWork work, At at)
-    {
-        StepRecord record = work.State.Find(at)!;
-        return LastWasPass(work, at) ? $"readout {record.Cut!.Readout}"
-            : record.Readings.Count == 0 ? record.Said
-            : record.Readings[^1] is { Places.Count: > 1 } reading
-                ? string.Join(" ", reading.Places.Select(p => p.Value.Value.ToString(CultureInfo.InvariantCulture)))
-            : record.Readings[^1].Value.ToString();
-    }
+    private static bool IsOffered(RunWork work, At at) =>
+        work.State.Find(at) is { Sequence: > 0, Standing: not StepStanding.Waiting }
+        && (IsLeftOut(work, at) || work.Plan.Steps[at.Step].Work is not (StepWork.Sign or StepWork.Do));
+
+    private static bool IsLeftOut(RunWork work, At at) => work.State.StandingOf(at) == StepStanding.LeftOut;
+
+    private static string Offered(RunWork work, At at) =>
+        IsLeftOut(work, at) ? $"left out, {Said(work, at)}" : Said(work, at);
+
+    private static bool LastWasPass(RunWork work, At at) => SaidAt.LastWasPass(work.State.Find(at)!);
+
+    private static string Said(RunWork work, At at) => SaidAt.Of(work.State.Find(at)!);
 }

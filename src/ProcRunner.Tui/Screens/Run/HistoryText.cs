@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Runs;
+using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -19,6 +20,11 @@ internal static class HistoryText
                 .SelectMany(a => Lines(work, a.at, a.record!))
                 .Concat(
                     state
+                        .Corrections.Where(c => position is null || c.At.Position == position)
+                        .Select(c => (c.Sequence, $"{Entry(c.Sequence)}{CorrectionWords.Of(state, c)}"))
+                )
+                .Concat(
+                    state
                         .Notes.Where(n => position is null || n.Note.At?.Position == position)
                         .Select(n => (n.Sequence, $"{Entry(n.Sequence)}note: {n.Note.Text}"))
                 )
@@ -35,7 +41,10 @@ internal static class HistoryText
         if (record.Readings.Count == 0)
         {
             string said = record.Said.Length > 0 ? record.Said : "done";
-            string left = record.Standing == StepStanding.LeftOut ? " (left out)" : "";
+            string left =
+                record.Standing == StepStanding.LeftOut ? " (left out)"
+                : record.Standing == StepStanding.Waiting ? " (to be done over)"
+                : "";
             yield return (record.Sequence, $"{entry}{name}: {said}{left}");
             yield break;
         }

@@ -16,7 +16,8 @@ internal static class LastRecorded
         }
 
         return state.LastAt is { } at && state.Find(at) is { } record
-            ? $"{state.Plan.NameOf(at)}: {Result(record)}{entry}"
+                ? $"{state.Plan.NameOf(at)}: {Result(record)}{entry}"
+            : state.Worker.Length > 0 ? $"handed over to {state.Worker}{entry}"
             : $"the job was opened{entry}";
     }
 

@@ -4,6 +4,7 @@ using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Shop;
+using ProcRunner.Tui.Jobs;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -127,11 +128,43 @@ internal static class RunMenu
             );
         }
 
+        if (work.State.Linked.Count > 0)
+        {
+            yield return new("heads", "this engine's heads side by side; how they go out", _ => To(Heads(work)));
+        }
+
         if (LimitPages.Open(work).Count > 0)
         {
             yield return new("limit", "choose one that the head spec leaves open", _ => To(LimitPages.Which(work)));
         }
     }
+
+    private static AskPage Heads(RunWork work) =>
+        new(work, "The heads of this engine")
+        {
+            About = work.Job.Store is { } store ? JobLinks.Lines(store, work.State) : [],
+            Options =
+            [
+                new(
+                    "they match: released together",
+                    "",
+                    page => page.Go(work.Took(work.Job.DecideHeads(together: true, "")), "")
+                ),
+                new(
+                    "released apart",
+                    "with why",
+                    _ =>
+                        To(
+                            Reason(
+                                work,
+                                "Released apart: why?",
+                                StockAnswers.Apart,
+                                (page, text) => page.Go(work.Took(work.Job.DecideHeads(together: false, text)), text)
+                            )
+                        )
+                ),
+            ],
+        };
 
     private static TextPage Why(RunWork work) =>
         new(work, "Why, and the keys", work.Prompt is { } prompt ? WhyText.Of(work, prompt) : WhyText.Keys);

@@ -39,10 +39,17 @@ internal static class SignPages
         ];
 
     /// <summary>Asks a person's PIN.</summary>
-    public static Turn Pin(RunWork work, string title, Person person, Func<AskPage, string, Turn> take) =>
+    public static Turn Pin(
+        RunWork work,
+        string title,
+        Person person,
+        Func<AskPage, string, Turn> take,
+        bool isSecond = false
+    ) =>
         new Turn.Instead(
             new AskPage(work, title)
             {
+                HoldsPin = isSecond,
                 About = [$"{person.Name} signs; the PIN isn't shown and isn't kept."],
                 Label = $"PIN of {person.Name}",
                 Secret = true,
@@ -62,6 +69,7 @@ internal static class SignPages
                     ? new Turn.Instead(
                         new AskPage(work, $"{person.Name} is a trainee: which lead signs beside?")
                         {
+                            HoldsPin = true,
                             Options = People(
                                 work,
                                 leadsOnly: true,
@@ -74,7 +82,8 @@ internal static class SignPages
                                             last.Go(
                                                 work.Took(work.Job.Sign(prompt.At, person.Id, pin, lead.Id, second)),
                                                 ""
-                                            )
+                                            ),
+                                        isSecond: true
                                     )
                             ),
                         }

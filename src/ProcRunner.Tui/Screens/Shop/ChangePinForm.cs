@@ -17,8 +17,7 @@ internal sealed class ChangePinForm : FormScreen
         (_session, _id) = (session, id);
         _old = new("PIN until now", FieldKind.Pin)
         {
-            Hint = () =>
-                "A forgotten PIN can't be brought back: retire this id and add the person anew. What was signed stays good.",
+            Hint = () => "A forgotten PIN can't be brought back: a lead gives a new one. What was signed stays good.",
         };
         _new = PinFields.New(() => session.Store.Shop.People[id].Role, "new PIN");
         Fields = [_old, _new, PinFields.Again(_new)];

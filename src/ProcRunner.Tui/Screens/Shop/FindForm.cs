@@ -1,12 +1,13 @@
+using ProcRunner.Store.Local;
 using ProcRunner.Tui.Screens.Parts;
 
 namespace ProcRunner.Tui.Screens.Shop;
 
-/// <summary>Finds heads by stamp, customer, part or lot.</summary>
+/// <summary>Finds heads by whatever is known of them.</summary>
 /// <param name="session">The session.</param>
 internal sealed class FindForm(ShopSession session) : FormScreen(session)
 {
-    private IReadOnlyList<JobEntry> _found = [];
+    private FoundScreen? _found;
 
     /// <inheritdoc/>
     protected override string Title => "Find a head";
@@ -17,25 +18,21 @@ internal sealed class FindForm(ShopSession session) : FormScreen(session)
         new("Find")
         {
             Hint = () =>
-                "A stamp, or a piece of it; a customer; a part, its number or its lot. Heads of all years are searched, released ones too.",
+                "A stamp, or what can be read of it; a customer, head family, part, lot, gauge, cutter, person, words of a note, the proof code on a record. Heads of all years are searched, released ones too.",
         },
     ];
 
     /// <inheritdoc/>
     protected override string? Write()
     {
-        string text = Fields[0].Text;
-        (_found, string trouble) = JobLedger.Search(session.Store, text);
+        JobQuery query = new() { Text = Fields[0].Text };
         Fields[0].Value = null;
-        return trouble.Length > 0 ? trouble
-            : _found.Count == 0 ? $"Nothing was found for {Fitting.Line(text, 40)}."
+        _found = new FoundScreen(session, query);
+        return _found.Trouble.Length > 0 ? _found.Trouble
+            : _found.IsEmpty ? $"Nothing was found for {Fitting.Line(query.Text, 40)}."
             : null;
     }
 
     /// <inheritdoc/>
-    protected override Turn Done()
-    {
-        IReadOnlyList<JobEntry> found = _found;
-        return new Turn.To(new PickJobScreen(session, "Found", () => found));
-    }
+    protected override Turn Done() => new Turn.To(_found!);
 }

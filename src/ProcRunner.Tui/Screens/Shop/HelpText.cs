@@ -31,6 +31,7 @@ internal static class HelpText
         Key("+  -", "next page, page before (Page Down and Page Up do the same)"),
         Key("/", "the menu, where there is one"),
         Key("0 Enter", "one screen back (Esc does the same)"),
+        Key("F2", "from anywhere: somebody else is at the machine; what was typed waits"),
         Key("*", "this page"),
         new(""),
         new("In a form", Ink.Strong),
@@ -41,7 +42,7 @@ internal static class HelpText
         new(""),
         new("Who works and PINs", Ink.Strong),
         new(
-            "Whoever works is chosen from a list, without a PIN: every entry carries their name. A PIN is asked for where a name must be proved: sign-offs, concessions, scrapping a head, and whatever changes who may sign. A PIN is never shown and never kept.",
+            "Whoever works is chosen from a list, without a PIN: every entry carries their name. A PIN is asked for where a name must be proved: sign-offs, concessions, scrapping a head, and whatever changes who may sign. A PIN is never shown and never kept. After three wrong ones in a row that person's PIN waits half a minute, then longer, a quarter of an hour at most.",
             Indent: 2
         ),
         new(""),

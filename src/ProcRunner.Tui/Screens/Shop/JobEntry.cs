@@ -8,6 +8,7 @@ namespace ProcRunner.Tui.Screens.Shop;
 /// <param name="WaitsFor">What it waits for.</param>
 /// <param name="Since">Since when; null when that isn't known.</param>
 /// <param name="Person">The id of whoever was at work last.</param>
+/// <param name="Bench">The bench of its last entry; empty when that isn't known.</param>
 /// <param name="Found">What of it a search found; empty without one.</param>
 internal sealed record JobEntry(
     string Id,
@@ -17,6 +18,7 @@ internal sealed record JobEntry(
     string WaitsFor,
     DateTimeOffset? Since,
     string Person,
+    string Bench = "",
     string Found = ""
 )
 {

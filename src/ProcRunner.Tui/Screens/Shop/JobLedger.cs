@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ProcRunner.Store.Local;
+using ProcRunner.Tui.Jobs;
 
 namespace ProcRunner.Tui.Screens.Shop;
 
@@ -18,20 +19,38 @@ internal static class JobLedger
         return ([.. indexed.Select(job => Entry(job)).OrderBy(Rank)], "");
     }
 
-    /// <summary>The jobs whose stamp, customer, part or lot holds a text.</summary>
-    public static (IReadOnlyList<JobEntry> Jobs, string Trouble) Search(LocalStore store, string text)
+    /// <summary>The shop's day: heads in work, then on hold, then those signed off this week.</summary>
+    public static (IReadOnlyList<JobEntry> Jobs, string Trouble) Day(LocalStore store, DateTimeOffset now)
+    {
+        ImmutableArray<IndexedJob> indexed = store.Index?.All() ?? [];
+        if (store.Index is { Trouble: { } trouble })
+        {
+            return (
+                [.. FromBook(store).Where(job => !job.IsClosed)],
+                $"The search index can't be used ({trouble}): only stamps are known."
+            );
+        }
+
+        ShopDay day = ShopDay.Of(indexed, now);
+        return ([.. day.InHand.Concat(day.ThisWeek).Select(job => Entry(job))], "");
+    }
+
+    /// <summary>The jobs that fit, the best first, and how many there are.</summary>
+    public static (IReadOnlyList<JobEntry> Jobs, int Count, string Trouble) Find(LocalStore store, JobQuery query)
     {
         if (store.Index is not { } index)
         {
-            return ([], "This store keeps no search index.");
+            return ([], 0, "This store keeps no search index.");
         }
 
-        JobEntry[] found = [.. index.Search(text).Select(job => Entry(job, Found(job, text)))];
-        return (found, index.Trouble is { } trouble ? $"The search index can't be used: {trouble}" : "");
+        (ImmutableArray<JobHit> hits, int count) = index.Find(query);
+        JobEntry[] found = [.. hits.Select(hit => Entry(hit.Job, HitWords.Of(hit)))];
+        return (found, count, index.Trouble is { } trouble ? $"The search index can't be used: {trouble}" : "");
     }
 
-    private static JobEntry Entry(IndexedJob job, string found = "") =>
-        new(job.Id, job.Stamp, job.Customer, job.State, job.WaitingFor, job.LastActivity, job.Person, found);
+    /// <summary>A job of the index as a list shows it.</summary>
+    public static JobEntry Entry(IndexedJob job, string found = "") =>
+        new(job.Id, job.Stamp, job.Customer, job.State, job.WaitingFor, job.LastActivity, job.Person, job.Bench, found);
 
     private static int Rank(JobEntry job) =>
         job.State switch
@@ -40,16 +59,6 @@ internal static class JobLedger
             "held" => 1,
             _ => 2,
         };
-
-    private static string Found(IndexedJob job, string text)
-    {
-        IndexedPart? part = job.Parts.FirstOrDefault(p =>
-            Holds(p.Number, text) || Holds(p.Lot, text) || Holds(p.Name, text)
-        );
-        return part is null ? "" : $"{part.Name} {part.Number}, lot {part.Lot}, {part.Position}";
-    }
-
-    private static bool Holds(string where, string text) => where.Contains(text, StringComparison.OrdinalIgnoreCase);
 
     private static IReadOnlyList<JobEntry> FromBook(LocalStore store) =>
         [

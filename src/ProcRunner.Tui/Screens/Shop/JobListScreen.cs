@@ -4,7 +4,10 @@ using ProcRunner.Tui.Screens.Parts;
 
 namespace ProcRunner.Tui.Screens.Shop;
 
-/// <summary>The jobs in hand: what each waits for, since when, who had it last. The lowest screen of a shop.</summary>
+/// <summary>
+/// The shop's day: the jobs in hand, what each waits for, since when, on which bench, who had it last; and what was signed off
+/// this week. The lowest screen of a shop.
+/// </summary>
 internal sealed class JobListScreen : ListScreen
 {
     private static readonly ListColumn[] Wide =
@@ -12,6 +15,7 @@ internal sealed class JobListScreen : ListScreen
         new("stamp", 0, 12),
         new("waits for", 0, 40),
         new("since", 0, 8),
+        new("bench", 0, 10),
         new("who", 0, 14),
         new("customer", 0, 0),
     ];
@@ -79,14 +83,27 @@ internal sealed class JobListScreen : ListScreen
     protected override IReadOnlyList<string> Cells(int index, Look look)
     {
         JobEntry job = _jobs[index];
-        return [job.Stamp, job.WaitsFor, Ago.Of(job.Since, look.Now), _session.NameOf(job.Person), job.Customer];
+        string since = Ago.Of(job.Since, look.Now);
+        string who = _session.NameOf(job.Person);
+        return IsWide
+            ? [job.Stamp, job.WaitsFor, since, job.Bench, who, job.Customer]
+            : [job.Stamp, job.WaitsFor, since, who];
     }
 
     /// <inheritdoc/>
-    protected override string? BelowOf(int index) => IsWide ? null : _jobs[index].Customer;
+    protected override string? BelowOf(int index) =>
+        IsWide ? null
+        : _jobs[index].Bench.Length == 0 ? _jobs[index].Customer
+        : $"{_jobs[index].Customer}  ({_jobs[index].Bench})";
 
     /// <inheritdoc/>
-    protected override string SectionOf(int index) => _jobs[index].State == "held" ? "ON HOLD" : "IN WORK";
+    protected override string SectionOf(int index) =>
+        _jobs[index].State switch
+        {
+            "held" => "ON HOLD",
+            "open" => "IN WORK",
+            _ => "SIGNED OFF THIS WEEK",
+        };
 
     /// <inheritdoc/>
     protected override Turn Chosen(int index) => Open(_jobs[index].Id);
@@ -128,8 +145,7 @@ internal sealed class JobListScreen : ListScreen
 
     private void Read()
     {
-        (IReadOnlyList<JobEntry> jobs, string trouble) = JobLedger.Read(_session.Store);
-        _jobs = [.. jobs.Where(job => !job.IsClosed)];
+        (_jobs, string trouble) = JobLedger.Day(_session.Store, _session.Time.GetLocalNow());
         if (trouble.Length > 0)
         {
             Say(trouble, Ink.Mind);

@@ -1,6 +1,7 @@
 using ProcRunner.Runs;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens.Parts;
+using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Screens.Shop;
 
@@ -39,7 +40,21 @@ internal static class JobMenu
             items.Add(new(() => "take it up again", () => TakeUp(session, run)));
         }
 
-        items.Add(MenuItem.Instead("build record: write it to a file", () => new RecordForm(session, run)));
+        items.Add(
+            MenuItem.Instead("build record: write it to a file", () => new RecordForm(session, run, Machine.HomeFolder))
+        );
+        if (run.State.Earlier is not null || run.State.Linked.Count > 0)
+        {
+            items.Add(
+                MenuItem.Instead("beside the earlier job, or the other head", () => new LinksScreen(session, run))
+            );
+        }
+
+        if (run.State.Standing == JobStanding.Open)
+        {
+            items.Add(MenuItem.Instead("another head of the same engine", () => new LinkForm(session, run)));
+        }
+
         return items;
     }
 

@@ -5,6 +5,7 @@ using ProcRunner.Store.Local;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Drawing;
 using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Lines;
 using ProcRunner.Tui.Screens.Parts;
 
 namespace ProcRunner.Tui.Screens.Shop;
@@ -30,7 +31,10 @@ internal sealed class JobState
     {
         if (_made.Width != width)
         {
-            _made = (width, [.. Head(), .. Rechecks(), .. ValueTable.Lines(_run, width), .. Parts(), .. Marks()]);
+            _made = (
+                width,
+                [.. Head(), .. Rechecks(), .. ValueTable.Lines(_run, width), .. Parts(), .. Marks(), .. Corrections()]
+            );
         }
 
         return _made.Lines;
@@ -53,6 +57,11 @@ internal sealed class JobState
         yield return Fact("customer", job.Customer);
         yield return Fact("complaint", job.Complaint);
         yield return Fact("earlier work", job.EarlierWork);
+        foreach (string link in JobLinks.Short(_run, _session.Store.Index))
+        {
+            yield return Fact("other jobs", link);
+        }
+
         yield return Fact("procedure", $"{_run.Plan.Procedure.Title}, revision {Number(_run.Plan.Procedure.Revision)}");
         yield return Fact("head spec", $"{_run.Plan.Head.Title}, revision {Number(_run.Plan.Head.Revision)}");
         if (!_trail.Entries.IsEmpty)
@@ -63,6 +72,10 @@ internal sealed class JobState
 
         yield return Fact("notes", Number(_run.Notes.Count));
         yield return Fact("trail", TrailWords());
+        if (_run.Standing is JobStanding.Released or JobStanding.Scrapped && !_trail.Entries.IsEmpty)
+        {
+            yield return Fact("proof code", ProofCode.Of(_trail.Entries[^1].Digest).ToString());
+        }
     }
 
     private IEnumerable<TextLine> Rechecks()
@@ -125,6 +138,22 @@ internal sealed class JobState
 
                 yield return new($"{Ago.Clock(entry.At.ToOffset(entry.Offset))}  {words}", Indent: 2);
             }
+        }
+    }
+
+    private IEnumerable<TextLine> Corrections()
+    {
+        if (_run.Corrections.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return new("");
+        yield return new("CORRECTED", Ink.Strong);
+        foreach (CorrectedEntry correction in _run.Corrections)
+        {
+            string entry = $"entry {Number(correction.Sequence)}";
+            yield return new(Fitting.Words($"{CorrectionWords.Of(_run, correction)} ({entry})"), Indent: 2);
         }
     }
 

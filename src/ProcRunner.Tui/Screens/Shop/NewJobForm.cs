@@ -1,5 +1,6 @@
 using ProcRunner.Problems;
 using ProcRunner.Runs;
+using ProcRunner.Store.Local;
 using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Drawing;
 using ProcRunner.Tui.Jobs;
@@ -26,6 +27,8 @@ internal sealed class NewJobForm : FormScreen
         "earlier work",
         "What is known of work done before: skimmed, sleeved, seats replaced. May stay empty."
     );
+    private readonly Field _comeback;
+    private readonly Field _linked;
     private readonly Field _practice = new("practice", FieldKind.Choice)
     {
         Choices = () => [NoPractice, Practice],
@@ -60,13 +63,15 @@ internal sealed class NewJobForm : FormScreen
                 "Enter the maker's limits for the head on the bench in a file of its own, never an invented one.",
             Choices = () => [.. _heads.Select(file => file.InList())],
         };
+        _comeback = Stamp("comeback of", "The stamp of the earlier job, where this head comes back. May stay empty.");
+        _linked = Stamp("other head", "The stamp of another head of the same engine. May stay empty.");
         Field open = new("all this right?", FieldKind.Choice)
         {
             Hint = () => "Enter opens the job. / goes a line back.",
             Choices = () => [OpenIt],
             Proposed = () => OpenIt,
         };
-        Fields = [_stamp, _procedure, _head, _customer, _complaint, _earlier, _practice, open];
+        Fields = [_stamp, _procedure, _head, _customer, _complaint, _earlier, _comeback, _linked, _practice, open];
     }
 
     /// <inheritdoc/>
@@ -113,7 +118,13 @@ internal sealed class NewJobForm : FormScreen
             EarlierWork = _earlier.Text,
             Practice = _practice.Text == Practice,
         };
-        (_run, string fault) = _session.Begin(texts, header);
+        (OtherJobs? others, string fault) = OtherJobs.Find(_session.Store, _comeback.Text, _linked.Text);
+        if (others is null)
+        {
+            return fault;
+        }
+
+        (_run, fault) = _session.Begin(texts, header, others);
         return _run is null ? fault : null;
     }
 
@@ -153,6 +164,29 @@ internal sealed class NewJobForm : FormScreen
         return desk.Shop.JobsWithStamp(stamp).Any() ? "This stamp is another head's already."
             : DemoShop.IsDemo(stamp) ? "This stamp is kept for the demo."
             : null;
+    }
+
+    private Field Stamp(string label, string hint) =>
+        new(label)
+        {
+            Hint = () => hint,
+            MayBeEmpty = true,
+            Fault = stamp =>
+                stamp.Length == 0 || _session.Store.Shop.JobsWithStamp(stamp).Any()
+                    ? null
+                    : $"No job has the stamp {stamp}{Like(stamp)}.",
+        };
+
+    private string Like(string stamp)
+    {
+        string[] like =
+        [
+            .. JobLedger
+                .Find(_session.Store, new JobQuery { In = [(JobField.Stamp, stamp)] })
+                .Jobs.Take(3)
+                .Select(job => job.Stamp),
+        ];
+        return like.Length == 0 ? "" : $"; like it: {string.Join(", ", like)}";
     }
 
     private static Field Free(string label, string hint) => new(label) { Hint = () => hint, MayBeEmpty = true };

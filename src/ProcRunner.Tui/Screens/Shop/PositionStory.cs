@@ -27,7 +27,9 @@ internal static class PositionStory
     )
     {
         List<TextLine> lines = [];
-        foreach (TrailEntry entry in entries)
+        TrailEntry[] all = [.. entries];
+        HashSet<long> setBack = [.. ClockSetBack.In(all).Select(set => set.Entry)];
+        foreach (TrailEntry entry in all)
         {
             RunEvent[] here =
             [
@@ -44,7 +46,10 @@ internal static class PositionStory
             string step = here.Select(PlaceOf).FirstOrDefault(at => at is not null) is { } at
                 ? $", {state.Plan.Steps[at.Step].FullName}"
                 : "";
-            lines.Add(new($"{Ago.Clock(entry.At.ToOffset(entry.Offset))}  {nameOf(entry.Operator)}{step}", Ink.Quiet));
+            string clock = setBack.Contains(entry.Sequence) ? "  (clock set back)" : "";
+            lines.Add(
+                new($"{Ago.Clock(entry.At.ToOffset(entry.Offset))}{clock}  {nameOf(entry.Operator)}{step}", Ink.Quiet)
+            );
             lines.AddRange(here.SelectMany(happened => Told(state, happened)));
         }
 
@@ -81,6 +86,7 @@ internal static class PositionStory
             RunEvent.JobReleased e => e.At,
             RunEvent.EntryCorrected e => e.At,
             RunEvent.LeftOut e => e.At,
+            RunEvent.LeavingOutTakenBack e => e.At,
             RunEvent.Noted e => e.At,
             _ => null,
         };

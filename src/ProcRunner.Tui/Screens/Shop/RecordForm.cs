@@ -1,5 +1,6 @@
 using ProcRunner.Records;
 using ProcRunner.Shop;
+using ProcRunner.Store.Local;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens.Parts;
 
@@ -10,14 +11,18 @@ internal sealed class RecordForm : FormScreen
 {
     private readonly ShopSession _session;
     private readonly JobRun _run;
+    private readonly string _folder;
     private readonly Field _form;
     private readonly Field _file;
 
     /// <summary>The form.</summary>
-    public RecordForm(ShopSession session, JobRun run)
+    /// <param name="session">The session.</param>
+    /// <param name="run">The job.</param>
+    /// <param name="folder">Where a name without a folder is written.</param>
+    public RecordForm(ShopSession session, JobRun run, string folder)
         : base(session)
     {
-        (_session, _run) = (session, run);
+        (_session, _run, _folder) = (session, run, folder);
         _form = new Field("Form", FieldKind.Choice)
         {
             Hint = () => "Choose one by its number.",
@@ -25,7 +30,7 @@ internal sealed class RecordForm : FormScreen
         };
         _file = new Field("File")
         {
-            Hint = () => "Where it is written. What stood there before is replaced.",
+            Hint = () => $"It is written into {folder}. What stood there under that name is replaced.",
             Proposed = () => Proposed(_form.Index),
             Fault = path => RecordFile.CanWrite(path) ? null : $"Its ending must be one of {RecordExport.Endings}.",
         };
@@ -49,15 +54,16 @@ internal sealed class RecordForm : FormScreen
             return "The shop book doesn't know this job.";
         }
 
+        string path = Path.GetFullPath(_file.Text, _folder);
         try
         {
-            string fault = RecordExport.Write(_session.Store.Reader, job, _file.Text, WritingProgress.None);
-            _session.LeaveWord(fault.Length == 0 ? $"Written: {_file.Text}" : "");
+            string fault = RecordExport.Write(_session.Store.Reader, job, path, WritingProgress.None);
+            _session.LeaveWord(fault.Length == 0 ? $"Written: {path}" : "");
             return fault.Length == 0 ? null : fault;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (DiskTrouble.Is(e))
         {
-            return e.Message;
+            return $"{path} can't be written. {DiskTrouble.InWords(e)}";
         }
     }
 
@@ -69,10 +75,6 @@ internal sealed class RecordForm : FormScreen
             .. (_run.State.Job?.Stamp ?? "").Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' ? c : '_'),
         ];
         string ending = RecordFile.Forms[Math.Max(0, form)].Ending;
-        string home = Environment.GetFolderPath(
-            Environment.SpecialFolder.UserProfile,
-            Environment.SpecialFolderOption.DoNotVerify
-        );
-        return Path.Combine(home, $"build-record-{new string(stamp)}{ending}");
+        return $"build-record-{new string(stamp)}{ending}";
     }
 }

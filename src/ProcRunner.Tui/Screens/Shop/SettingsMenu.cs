@@ -23,6 +23,10 @@ internal static class SettingsMenu
         [
             MenuItem.To("set up the machine's readout", () => new ReadoutForm(session)),
             new(
+                () => $"sign-out: {IdleForm.InWords(session.Store.Shop.IdleMinutes)}; a lead sets it",
+                () => new Turn.To(new IdleForm(session))
+            ),
+            new(
                 () => $"bell at a refusal: {OnOff(settings.Bell)}; this switches it",
                 () => Set(session, !settings.Bell, settings.Colours)
             ),

@@ -21,13 +21,22 @@ internal sealed class ShopDoor(
     ScreenSettings settings,
     Func<ShopSession, JobRun, Screen> runScreen,
     int rounds = PersonKeys.DefaultRounds
-) : IDisposable
+) : IDisposable, IAttendance
 {
     /// <summary>Where the shop's own store is, or will be.</summary>
     public string ShopFolder { get; } = folder ?? Machine.ShopFolder;
 
     /// <summary>How the screen behaves.</summary>
     public ScreenSettings Settings => settings;
+
+    /// <summary>Told, while there is no screen yet, how many jobs of how many have been read for the list.</summary>
+    public Action<int, int>? Progress { get; init; }
+
+    /// <inheritdoc/>
+    public TimeSpan? IdleAfter => Session?.IdleAfter;
+
+    /// <inheritdoc/>
+    public Screen? AskWho(bool idle) => Session?.AskWho(idle);
 
     /// <summary>The session, once a store is open.</summary>
     public ShopSession? Session { get; private set; }
@@ -52,7 +61,25 @@ internal sealed class ShopDoor(
         }
 
         (LocalStore? store, string fault) = ShopFloor.Open(ShopFolder, "the screen");
-        return store is null ? ([], fault) : Enter(store, ShopFolder, stamp);
+        if (store is null)
+        {
+            return ([], fault);
+        }
+
+        // A large index is made before there is a screen, where it can be said how far it has got.
+        if (store.Index is { } index)
+        {
+            index.Progress = Progress;
+            index.TryRefresh();
+        }
+
+        (IReadOnlyList<Screen> screens, fault) = Enter(store, ShopFolder, stamp);
+        if (store.Index is { } made)
+        {
+            made.Progress = null;
+        }
+
+        return (screens, fault);
     }
 
     /// <summary>Opens the demo shop, made if need be, at its head.</summary>

@@ -12,13 +12,15 @@ internal static class ShopMenu
     private static IReadOnlyList<MenuItem> Items(ShopSession session) =>
         [
             MenuItem.Instead("new job: a head comes in", () => new NewJobForm(session)),
-            MenuItem.Instead("find a head: by stamp, customer, part or lot", () => new FindForm(session)),
+            MenuItem.Instead("find a head: by stamp, customer, part, lot, proof code", () => new FindForm(session)),
             MenuItem.Instead("somebody else works", () => new WhoScreen(session)),
             MenuItem.Instead("look at a head: how it stands, history, notes, hand-over", () => Look(session)),
             MenuItem.Instead("released and scrapped heads", () => Closed(session)),
             MenuItem.Instead("people: who may sign", () => new PeopleScreen(session)),
             MenuItem.Instead("gauges and their calibration", () => new GaugesScreen(session)),
-            MenuItem.Instead("settings: readout, bell, colours", () => SettingsMenu.Of(session)),
+            MenuItem.Instead("history of a reading: chart, limits, capability", () => new ReadingsScreen(session)),
+            MenuItem.Instead("recall: a part and lot, or a gauge", () => new RecallForm(session)),
+            MenuItem.Instead("settings: readout, sign-out, bell, colours", () => SettingsMenu.Of(session)),
             MenuItem.Instead("what every key does", session.Help),
             new(() => "leave the program; everything is on the disk", () => new Turn.Leave()),
         ];

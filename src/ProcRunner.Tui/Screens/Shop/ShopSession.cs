@@ -8,11 +8,12 @@ using ProcRunner.Tui.Shell;
 namespace ProcRunner.Tui.Screens.Shop;
 
 /// <summary>The day's work on one store: who works, which jobs are open, what the last screen had to say.</summary>
-internal sealed class ShopSession : IFrameWords
+internal sealed class ShopSession : IFrameWords, IAttendance
 {
     private readonly Dictionary<string, JobRun> _runs = new(StringComparer.Ordinal);
     private readonly Func<ShopSession, JobRun, Screen> _runScreen;
     private JobRun? _atWork;
+    private bool _signedOut;
     private string _word = "";
 
     /// <summary>A session on an open store.</summary>
@@ -53,13 +54,46 @@ internal sealed class ShopSession : IFrameWords
     public string Person { get; private set; } = "";
 
     /// <inheritdoc/>
-    public string Corner => Person.Length == 0 ? Store.Shop.Name : $"{NameOf(Person)}, {Store.Shop.Name}";
+    public string Corner => _signedOut || Person.Length == 0 ? Store.Shop.Name : $"{NameOf(Person)}, {Store.Shop.Name}";
 
     /// <summary>The name that goes with an id; the id itself for somebody unknown.</summary>
     public string NameOf(string id) => Store.Shop.People.TryGetValue(id, out Person? person) ? person.Name : id;
 
     /// <summary>Somebody works from now on. The trail of a job learns of it when they go on with that job.</summary>
     public void Works(string person) => (Person, _atWork) = (person, null);
+
+    /// <summary>Id of the person at the machine, on the job in hand where there is one; empty until somebody is.</summary>
+    public string AtMachine => _atWork?.Person ?? Person;
+
+    /// <inheritdoc/>
+    public TimeSpan? IdleAfter =>
+        Store.Shop.IdleMinutes > 0 && AtMachine.Length > 0 ? TimeSpan.FromMinutes(Store.Shop.IdleMinutes) : null;
+
+    /// <inheritdoc/>
+    public Screen? AskWho(bool idle)
+    {
+        if (AtMachine.Length == 0)
+        {
+            return null;
+        }
+
+        _signedOut = idle;
+        return new SignInScreen(this, idle);
+    }
+
+    /// <summary>
+    /// Somebody is at the machine from now on; the job in hand is theirs, and its trail says so. What keeps that from being so,
+    /// or null.
+    /// </summary>
+    public string? ChangeTo(string person)
+    {
+        string before = Person;
+        Person = person;
+        string? fault = _atWork is { } run ? TakeOver(run) : null;
+        Person = fault is null ? person : before;
+        _signedOut &= fault is not null;
+        return fault;
+    }
 
     /// <summary>Told when the work on a job is left: whom it was handed over to is the one who works.</summary>
     public void LeftWork()
@@ -102,9 +136,15 @@ internal sealed class ShopSession : IFrameWords
     }
 
     /// <summary>Opens a new job.</summary>
-    public (JobRun? Run, string Fault) Begin(PlanTexts texts, JobHeader header)
+    public (JobRun? Run, string Fault) Begin(PlanTexts texts, JobHeader header, OtherJobs? others = null)
     {
-        (JobRun? run, string fault) = JobRun.Begin(Store, Time, texts, header, Person);
+        (JobRun? run, string fault) = JobRun.Begin(Store, Time, texts, header, Person, others);
+        if (run is not null && others?.Linked is { } linked && Job(linked.Job).Run is { } other)
+        {
+            other.StandIn(Person);
+            EngineHeads.Tell(other, run);
+        }
+
         return Kept(run, fault);
     }
 

@@ -1,0 +1,60 @@
+namespace ProcRunner.Lessons;
+
+/// <summary>A lesson: one practice head with what is planted in it and what is to be learned.</summary>
+public sealed record Lesson
+{
+    /// <summary>Short name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>In words.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>Name of the practice setup it builds on.</summary>
+    public required string Practice { get; init; }
+
+    /// <summary>What the chance in it starts from: the same seed gives the same lesson.</summary>
+    public required int Seed { get; init; }
+
+    /// <summary>What is to be learned.</summary>
+    public required string Learn { get; init; }
+
+    /// <summary>True values of this head over those of the setup.</summary>
+    public required TruthTable Heads { get; init; }
+
+    /// <summary>True values of new parts over those of the setup.</summary>
+    public required IReadOnlyDictionary<string, TruthTable> Parts { get; init; }
+
+    /// <summary>Gauges that behave otherwise in this lesson.</summary>
+    public required IReadOnlyList<GaugeCharacter> Gauges { get; init; }
+
+    /// <summary>Errors of tools and hands in this lesson.</summary>
+    public required IReadOnlyDictionary<string, ProcRunner.Quantities.Quantity> Tools { get; init; }
+
+    /// <summary>What is planted.</summary>
+    public required IReadOnlyList<PlantedFault> Planted { get; init; }
+
+    /// <summary>Hints on request, by the step's full name.</summary>
+    public required IReadOnlyDictionary<string, string> Hints { get; init; }
+
+    /// <summary>A setup as this lesson has it.</summary>
+    public PracticeSetup On(PracticeSetup setup) =>
+        setup with
+        {
+            Heads = setup.Heads.With(Heads),
+            Parts = Parts
+                .Keys.Union(setup.Parts.Keys, StringComparer.Ordinal)
+                .ToDictionary(
+                    part => part,
+                    part =>
+                        setup
+                            .Parts.GetValueOrDefault(part, TruthTable.Empty)
+                            .With(Parts.GetValueOrDefault(part, TruthTable.Empty)),
+                    StringComparer.Ordinal
+                ),
+            Tools = setup
+                .Tools.Where(t => !Tools.ContainsKey(t.Key))
+                .Concat(Tools)
+                .ToDictionary(StringComparer.Ordinal),
+            Gauges = [.. setup.Gauges.Where(g => Gauges.All(mine => mine.Gauge.Kind != g.Gauge.Kind)), .. Gauges],
+        };
+}

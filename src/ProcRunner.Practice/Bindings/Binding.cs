@@ -1,0 +1,59 @@
+using ProcRunner.Lessons;
+using ProcRunner.Practice.Works;
+using ProcRunner.Problems;
+using ProcRunner.Runs;
+
+namespace ProcRunner.Practice.Bindings;
+
+/// <summary>A practice setup bound to a procedure and a head spec: what each reading and step is on the practice head. Immutable.</summary>
+public sealed class Binding
+{
+    private readonly Dictionary<int, BoundDimension> _readings;
+    private readonly Dictionary<int, (Work Work, IReadOnlyList<AimTerm> To)> _works;
+    private readonly Dictionary<string, (Work Work, IReadOnlyList<AimTerm> To)> _ways;
+    private readonly Dictionary<int, BoundFinding> _findings;
+
+    internal Binding(
+        Plan plan,
+        PracticeSetup setup,
+        Dictionary<int, BoundDimension> readings,
+        Dictionary<int, (Work, IReadOnlyList<AimTerm>)> works,
+        Dictionary<string, (Work, IReadOnlyList<AimTerm>)> ways,
+        Dictionary<int, BoundFinding> findings
+    ) => (Plan, Setup, _readings, _works, _ways, _findings) = (plan, setup, readings, works, ways, findings);
+
+    /// <summary>The procedure on its head.</summary>
+    public Plan Plan { get; }
+
+    /// <summary>The setup.</summary>
+    public PracticeSetup Setup { get; }
+
+    /// <summary>Binds a setup, or says everything that doesn't fit: an unknown name, a reading or a cut that is nothing on the head.</summary>
+    public static (Binding? Binding, IReadOnlyList<Problem> Problems) Of(Plan plan, PracticeSetup setup)
+    {
+        Binder binder = new(plan, setup);
+        Binding binding = binder.Bind();
+        return binder.Problems.Count == 0 ? (binding, []) : (null, binder.Problems);
+    }
+
+    /// <summary>The same binding with another setup of the same names: other gauges, other heads.</summary>
+    public Binding With(PracticeSetup setup) => new(Plan, setup, _readings, _works, _ways, _findings);
+
+    /// <summary>What a characteristic is on the head, or null when it is bound to nothing.</summary>
+    public BoundDimension? Reading(int characteristic) => _readings.GetValueOrDefault(characteristic);
+
+    /// <summary>What a characteristic is on the head, by name; null when it is bound to nothing.</summary>
+    public BoundDimension? Reading(string characteristic) =>
+        Plan.TryCharacteristic(characteristic, out int index) ? Reading(index) : null;
+
+    /// <summary>How an inspection is found on the head; null: always good.</summary>
+    public BoundFinding? Finding(int step) => _findings.GetValueOrDefault(step);
+
+    internal (Work Work, IReadOnlyList<AimTerm> To)? WorkOf(int step) =>
+        _works.TryGetValue(step, out (Work, IReadOnlyList<AimTerm>) work) ? work : null;
+
+    internal (Work Work, IReadOnlyList<AimTerm> To)? WayOf(int step, string way) =>
+        _ways.TryGetValue($"{Plan.Steps[step].FullName} / {way}", out (Work, IReadOnlyList<AimTerm>) here) ? here
+        : _ways.TryGetValue(way, out (Work, IReadOnlyList<AimTerm>) work) ? work
+        : null;
+}

@@ -1,0 +1,36 @@
+namespace ProcRunner.Practice.Operators;
+
+/// <summary>What a value that counts at the release said, and what is true then.</summary>
+/// <param name="Characteristic">Index of the characteristic.</param>
+/// <param name="Position">Index of the position, -1 for the head.</param>
+/// <param name="Place">The place, empty for a single value.</param>
+/// <param name="Shown">What was entered, in base units.</param>
+/// <param name="TrueNow">What is true in the end.</param>
+/// <param name="Low">Low limit in base units, or null.</param>
+/// <param name="High">High limit in base units, or null.</param>
+/// <param name="Standard">The reading's standard uncertainty, in base units.</param>
+/// <param name="Moved">True when the head changed there after the reading and nobody asked for it again.</param>
+public readonly record struct Held(
+    int Characteristic,
+    int Position,
+    string Place,
+    double Shown,
+    double TrueNow,
+    double? Low,
+    double? High,
+    double Standard,
+    bool Moved
+)
+{
+    /// <summary>True when what is true in the end is out of the limits, by more than arithmetic.</summary>
+    public bool IsOut => Misses(TrueNow);
+
+    /// <summary>True when the reading as entered was within the limits.</summary>
+    public bool WasPassed => !Misses(Shown);
+
+    /// <summary>True when it is out and no error of a gauge can be why: it wasn't passed, or the head changed after it was read.</summary>
+    public bool IsUnexplained => IsOut && (!WasPassed || Moved);
+
+    private bool Misses(double value) =>
+        (Low is { } low && value < low - 1e-7) || (High is { } high && value > high + 1e-7);
+}

@@ -1,0 +1,226 @@
+using ProcRunner.Lessons;
+using ProcRunner.Practice.Bindings;
+using ProcRunner.Practice.Chances;
+using ProcRunner.Practice.Gauges;
+using ProcRunner.Practice.Heads;
+using ProcRunner.Practice.Works;
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+using ProcRunner.Runs;
+
+namespace ProcRunner.Practice;
+
+/// <summary>
+/// A practice head being worked on: shows gauges, and answers what happened in the run with what it does to the head. What it
+/// shows depends on the seed, the head's number and what happened, and on nothing else, so a lesson taken up again from its
+/// trail goes on as it would have. Not thread-safe.
+/// </summary>
+public sealed class PracticeSession
+{
+    private readonly Bench _bench;
+    private readonly Dictionary<string, PracticeGauge> _gauges;
+    private readonly Dictionary<(string, int), int> _takings = [];
+    private readonly HashSet<At> _prepared = [];
+    private readonly ulong _key;
+
+    /// <summary>A head of a binding's setup.</summary>
+    /// <param name="binding">The setup on its procedure and head.</param>
+    /// <param name="seed">Where all chance starts from.</param>
+    /// <param name="number">Which head: each number is another one, the same whatever ran before it.</param>
+    public PracticeSession(Binding binding, ulong seed, ulong number)
+    {
+        Binding = binding;
+        _key = SplitMix.Inside(SplitMix.Inside(seed, "head"), number);
+        PracticeSetup setup = binding.Setup;
+        Head = PracticeHead.Draw(binding.Plan.Head, setup.Heads, new Chance(SplitMix.Inside(_key, "as it came")));
+        _bench = new Bench(Head, binding.Plan.Head, setup, SplitMix.Inside(_key, "work"));
+        _gauges = setup.Gauges.ToDictionary(
+            g => g.Gauge.Kind,
+            g => new PracticeGauge(g, SplitMix.Inside(_key, "gauges")),
+            StringComparer.Ordinal
+        );
+    }
+
+    /// <summary>The binding.</summary>
+    public Binding Binding { get; }
+
+    /// <summary>The head: what is true.</summary>
+    public PracticeHead Head { get; }
+
+    private Plan Plan => Binding.Plan;
+
+    /// <summary>The gauge for a step's reading; one without a kind of gauge may have its own under the reading's name, or is read as it is.</summary>
+    public PracticeGauge GaugeFor(Taking taking) =>
+        _gauges.GetValueOrDefault(taking.GaugeKind ?? taking.Characteristic) ?? Plain(taking.Characteristic);
+
+    /// <summary>
+    /// What the gauge shows at a step now, place by place: the same until the reading is entered. Work that goes before the
+    /// reading (touching off, letting the head cool) is done first, once. Empty for a step that reads nothing from a gauge.
+    /// </summary>
+    public GaugeReading[] Look(RunState state, At at)
+    {
+        Step step = Plan.Steps[at.Step];
+        if (step.Taking is not { } taking || Binding.Reading(taking.Characteristic) is not { } bound)
+        {
+            return [];
+        }
+
+        Prepare(state, at);
+        return GaugeFor(taking)
+            .Read(
+                Head,
+                bound.Dimension,
+                at.Position,
+                bound.PlacesOf(taking.Places),
+                _takings.GetValueOrDefault((taking.Characteristic, at.Position))
+            );
+    }
+
+    /// <summary>What the operator would enter for a reading that is chosen, not measured (a planned skim), in base units; null for others.</summary>
+    public double? Chosen(RunState state, At at) =>
+        Binding.WorkOf(at.Step) is { } bound && ReferenceEquals(bound.Work, WorkTable.Choose)
+            ? Aim(state, at.Position, bound.To)
+            : null;
+
+    /// <summary>What an inspection finds.</summary>
+    public string Finding(At at)
+    {
+        StepWork.Inspect inspect = (StepWork.Inspect)Plan.Steps[at.Step].Work;
+        string good = inspect.Findings.FirstOrDefault(f => f.Good)?.Text ?? inspect.Findings[0].Text;
+        return Binding.Finding(at.Step) is { } bound
+            ? bound.Words.GetValueOrDefault(Head.Condition(bound.Of, at.Position), good)
+            : good;
+    }
+
+    /// <summary>Where the readout comes to a stop when an operator works to a number; never back from what it showed last.</summary>
+    /// <param name="wanted">The number worked to.</param>
+    /// <param name="last">What the readout showed last, from which the tool goes on.</param>
+    public Quantity StopAt(Quantity wanted, Quantity last)
+    {
+        Quantity stop = _bench.Spindle.StopAt(wanted);
+        bool back = Binding.Setup.Readout.GrowsDeeper ? stop.CompareTo(last) < 0 : stop.CompareTo(last) > 0;
+        return back ? wanted : stop;
+    }
+
+    /// <summary>Takes over what an accepted command did: after the run has applied it.</summary>
+    public void Apply(RunState state, IReadOnlyList<RunEvent> events)
+    {
+        foreach (RunEvent happened in events)
+        {
+            switch (happened)
+            {
+                case RunEvent.StepDone done:
+                    Do(state, done.At);
+                    break;
+                case RunEvent.PartFitted fitted:
+                    Do(state, fitted.At);
+                    break;
+                case RunEvent.ReadingTaken taken:
+                    Prepare(state, taken.At);
+                    CountTaking(taken.Reading.Characteristic, taken.At);
+                    break;
+                case RunEvent.EntryQuestioned asked when Plan.Steps[asked.At.Step].Taking is { } taking:
+                    Prepare(state, asked.At);
+                    CountTaking(taking.Characteristic, asked.At);
+                    break;
+                case RunEvent.Reopened reopened:
+                    _prepared.ExceptWith(reopened.Items);
+                    break;
+                case RunEvent.ZeroSet zero when Binding.WorkOf(zero.At.Step)?.Work.Touches is { } touches:
+                    _bench.Spindle.SetAt(touches(_bench, zero.At.Position), zero.Zero.Set);
+                    _prepared.Remove(zero.At);
+                    break;
+                case RunEvent.PassCut pass when Binding.WorkOf(pass.At.Step)?.Work.Cuts is { } cuts:
+                    cuts(_bench, pass.At.Position, _bench.Spindle.CutTo(pass.Progress.Readout));
+                    break;
+                case RunEvent.ChangeReported:
+                    _bench.Spindle.ChangeEdge();
+                    break;
+                case RunEvent.WayTaken way when Binding.WayOf(way.At.Step, way.Way) is { } bound:
+                    bound.Work.Do?.Invoke(_bench, way.At.Position, Aim(state, way.At.Position, bound.To));
+                    break;
+                default:
+                    break;
+            }
+        }
+    }
+
+    /// <summary>What terms add up to, in base units: a reading that is known, or the aim of a limit, or a tool's error.</summary>
+    internal double Aim(RunState state, int position, IReadOnlyList<AimTerm> terms) =>
+        terms.Sum(term => (term.IsSubtracted ? -1 : 1) * Term(state, position, term.Name));
+
+    private double Term(RunState state, int position, string name)
+    {
+        const string AimOf = "aim of ";
+        if (name.StartsWith(AimOf, StringComparison.Ordinal))
+        {
+            return OfLimit(position, name[AimOf.Length..]);
+        }
+
+        if (Plan.TryCharacteristic(name, out int index))
+        {
+            int where = Plan.Procedure.Characteristics[index].OfHead ? At.Head : position;
+            return state.Value(index, where) is { } known ? PracticeHead.InBase(known.Value) : OfLimit(position, name);
+        }
+
+        return Tooling.Known.ContainsKey(name) ? _bench.Tools[name] : OfLimit(position, name);
+    }
+
+    private double OfLimit(int position, string name) =>
+        Plan.Head.LimitOf(name, Plan.PositionOf(position)) is { } limit
+            ? limit switch
+            {
+                { Aim: { } aim } => PracticeHead.InBase(aim),
+                { Low: { } low, High: { } high } => (PracticeHead.InBase(low) + PracticeHead.InBase(high)) / 2,
+                { Low: { } low } => PracticeHead.InBase(low),
+                { High: { } high } => PracticeHead.InBase(high),
+                _ => 0,
+            }
+            : 0;
+
+    private void Do(RunState state, At at)
+    {
+        if (Binding.WorkOf(at.Step) is { } bound)
+        {
+            bound.Work.Do?.Invoke(_bench, at.Position, Aim(state, at.Position, bound.To));
+        }
+    }
+
+    private void Prepare(RunState state, At at)
+    {
+        bool reads = Plan.Steps[at.Step].Work is StepWork.Measure or StepWork.Zero;
+        if (reads && _prepared.Add(at))
+        {
+            Do(state, at);
+        }
+    }
+
+    // A seat that was touched off stays so until the zero is begun anew; anything else is made ready for each taking.
+    private void CountTaking(string characteristic, At at)
+    {
+        if (Plan.Steps[at.Step].Work is not StepWork.Zero)
+        {
+            _prepared.Remove(at);
+        }
+
+        _takings[(characteristic, at.Position)] = _takings.GetValueOrDefault((characteristic, at.Position)) + 1;
+    }
+
+    // No gauge is kept for it: read as it is, to a fair number of digits.
+    private PracticeGauge Plain(string characteristic)
+    {
+        Unit unit = Plan.Procedure.Characteristics[Plan.CharacteristicIndex(characteristic)].UnitOn(Plan.Head);
+        decimal step = 1;
+        for (int i = 0; i < Show.DigitsOf(unit); i++)
+        {
+            step /= 10;
+        }
+
+        Quantity resolution = new(step, unit);
+        Shop.Gauge gauge = new(characteristic, characteristic, characteristic, resolution, resolution, null, null);
+        return _gauges[characteristic] = new PracticeGauge(
+            new GaugeCharacter(gauge, 0, 0, 0, 0, 0, 0),
+            SplitMix.Inside(_key, "gauges")
+        );
+    }
+}

@@ -1,0 +1,135 @@
+using ProcRunner.Practice.Bindings;
+using ProcRunner.Practice.Operators;
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+using ProcRunner.Runs;
+using ProcRunner.Shop;
+
+namespace ProcRunner.Practice.Rehearsals;
+
+/// <summary>Many practice heads through one procedure, on several cores. The same seed gives the same tally on any number of them.</summary>
+public static class Rehearsal
+{
+    private const int InChunk = 20;
+
+    /// <summary>Plays heads 0 to <paramref name="heads"/> less 1.</summary>
+    /// <param name="binding">The setup on its procedure and head.</param>
+    /// <param name="seed">Where all chance starts from.</param>
+    /// <param name="heads">How many.</param>
+    /// <param name="cores">On how many cores, 1 or more.</param>
+    /// <param name="progress">Told how many are done; called from any thread, one at a time.</param>
+    public static Tally Run(Binding binding, ulong seed, int heads, int cores, Action<int> progress)
+    {
+        ShopState shop = PracticeShop.Of(binding.Setup);
+        Tally all = new(binding.Plan);
+        SortedDictionary<int, Tally> early = [];
+        int next = 0;
+        int done = 0;
+        Lock merging = new();
+        int chunks = (heads + InChunk - 1) / InChunk;
+        Parallel.For(
+            0,
+            chunks,
+            new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, cores) },
+            chunk =>
+            {
+                Tally part = new(binding.Plan);
+                for (int i = chunk * InChunk; i < Math.Min(heads, (chunk + 1) * InChunk); i++)
+                {
+                    part.Add(i, ModelOperator.Play(binding, shop, seed, (ulong)i));
+                }
+
+                // Added up in the order of the heads, whoever is ready first: sums of doubles depend on their order.
+                lock (merging)
+                {
+                    early[chunk] = part;
+                    while (early.Remove(next, out Tally? ready))
+                    {
+                        all.Add(ready);
+                        next++;
+                    }
+
+                    done += (int)part.Heads;
+                    progress(done);
+                }
+            }
+        );
+        return all;
+    }
+
+    /// <summary>A binding whose gauges of one kind read without error; the shop's knowledge of them stays.</summary>
+    public static Binding WithoutErrorOf(Binding binding, string kind) =>
+        binding.With(
+            binding.Setup with
+            {
+                Gauges =
+                [
+                    .. binding.Setup.Gauges.Select(g =>
+                        g.Gauge.Kind == kind
+                            ? g with
+                            {
+                                Bias = 0,
+                                Spread = 0,
+                                Feel = 0,
+                                WrongTurns = 0,
+                                NotZeroed = 0,
+                            }
+                            : g
+                    ),
+                ],
+            }
+        );
+
+    /// <summary>A binding whose gauges of one kind err so many times as much; the shop's knowledge of them stays.</summary>
+    public static Binding WithErrorOf(Binding binding, string kind, double times) =>
+        binding.With(
+            binding.Setup with
+            {
+                Gauges =
+                [
+                    .. binding.Setup.Gauges.Select(g =>
+                        g.Gauge.Kind == kind
+                            ? g with
+                            {
+                                Bias = g.Bias * times,
+                                Spread = g.Spread * times,
+                                Feel = g.Feel * times,
+                            }
+                            : g
+                    ),
+                ],
+            }
+        );
+
+    /// <summary>The settings from which cuts take how far they stop short, with the kind of gauge that ends such a cut.</summary>
+    public static IReadOnlyList<(string Setting, string Gauge)> ApproachSettings(Plan plan) =>
+        [
+            .. plan
+                .Steps.Select(s => s.Work)
+                .OfType<StepWork.Cut>()
+                .SelectMany(c =>
+                    c.StopShort.Names.Where(n => n.StartsWith("setting.", StringComparison.Ordinal))
+                        .Select(n => (n["setting.".Length..], c.Taking.GaugeKind ?? ""))
+                )
+                .Distinct(),
+        ];
+
+    /// <summary>A binding whose procedure has another value for a setting.</summary>
+    public static Binding WithSetting(Binding binding, string setting, Quantity value)
+    {
+        Procedure procedure = binding.Plan.Procedure;
+        Dictionary<string, Setting> settings = new(procedure.Settings, StringComparer.Ordinal);
+        settings[setting] = settings[setting] with { Value = value };
+        Plan plan = new(
+            procedure with
+            {
+                Settings = System.Collections.Frozen.FrozenDictionary.ToFrozenDictionary(
+                    settings,
+                    StringComparer.Ordinal
+                ),
+            },
+            binding.Plan.Head
+        );
+        return Binding.Of(plan, binding.Setup).Binding ?? binding;
+    }
+}

@@ -1,0 +1,197 @@
+using ProcRunner.Practice.Operators;
+using ProcRunner.Runs;
+using ProcRunner.ShopMath;
+
+namespace ProcRunner.Practice.Rehearsals;
+
+/// <summary>What many heads came to. Its size doesn't grow with their number.</summary>
+public sealed class Tally
+{
+    private const int MostEscapes = 200;
+    private readonly Plan _plan;
+    private readonly Dictionary<int, long> _refused = [];
+    private readonly Dictionary<int, long> _given = [];
+    private readonly SortedDictionary<string, long> _stuck = new(StringComparer.Ordinal);
+    private readonly SortedDictionary<(int Characteristic, string Kind), Distribution> _spreads = [];
+    private readonly List<Escape> _escapes = [];
+
+    internal Tally(Plan plan) => _plan = plan;
+
+    /// <summary>How many heads.</summary>
+    public long Heads { get; private set; }
+
+    /// <summary>How many were released.</summary>
+    public long Released { get; private set; }
+
+    /// <summary>Released without one result out of spec on the way.</summary>
+    public long FirstTime { get; private set; }
+
+    /// <summary>How many were given up.</summary>
+    public long Scrapped { get; private set; }
+
+    /// <summary>How many entries in all.</summary>
+    public long Entries { get; private set; }
+
+    /// <summary>How many values were judged at a release.</summary>
+    public long Judged { get; private set; }
+
+    /// <summary>How many of them are truly out of limits.</summary>
+    public long Escaped { get; private set; }
+
+    /// <summary>Released heads with at least one such value.</summary>
+    public long HeadsWithEscape { get; private set; }
+
+    /// <summary>Of those values, the ones that no gauge's error explains: a fault of the run, or of the procedure.</summary>
+    public long Unexplained { get; private set; }
+
+    /// <summary>How many values out of limits the readings and their gauges' uncertainty let expect (JCGM 106:2012, 7.4, summed).</summary>
+    public double Expected { get; private set; }
+
+    /// <summary>How many cuts came to their end.</summary>
+    public long Cuts { get; private set; }
+
+    /// <summary>How many of them went deeper than the high limit, in truth.</summary>
+    public long CutsOver { get; private set; }
+
+    /// <summary>Heads refused at a step, by its index.</summary>
+    public IReadOnlyDictionary<int, long> RefusedAt => _refused;
+
+    /// <summary>Heads given up at a step, by its index.</summary>
+    public IReadOnlyDictionary<int, long> ScrappedAt => _given;
+
+    /// <summary>Heads that came to no end, by why.</summary>
+    public IReadOnlyDictionary<string, long> Stuck => _stuck;
+
+    /// <summary>True values at the release, by characteristic and kind of position ("" for the head).</summary>
+    public IReadOnlyDictionary<(int Characteristic, string Kind), Distribution> Spreads => _spreads;
+
+    /// <summary>The first of the values that escaped, those unexplained before the others.</summary>
+    public IReadOnlyList<Escape> Escapes => _escapes;
+
+    internal void Add(long number, HeadOutcome head)
+    {
+        Heads++;
+        Entries += head.Entries;
+        FirstTime += head.FirstTime ? 1 : 0;
+        Released += head.End == HeadEnd.Released ? 1 : 0;
+        Scrapped += head.End == HeadEnd.Scrapped ? 1 : 0;
+        Cuts += head.Cuts.Count;
+        CutsOver += head.Cuts.Count(c => c.IsOver);
+        foreach (int step in head.Refusals.Select(r => r.At.Step).Distinct())
+        {
+            _refused[step] = _refused.GetValueOrDefault(step) + 1;
+        }
+
+        if (head.End == HeadEnd.Scrapped && head.Refusals.Count > 0)
+        {
+            int step = head.Refusals[^1].At.Step;
+            _given[step] = _given.GetValueOrDefault(step) + 1;
+        }
+        else if (head.End == HeadEnd.Stuck)
+        {
+            _stuck[head.Why] = _stuck.GetValueOrDefault(head.Why) + 1;
+        }
+
+        long escaped = Escaped;
+        foreach (Held value in head.Values)
+        {
+            Add(number, value);
+        }
+
+        HeadsWithEscape += Escaped > escaped ? 1 : 0;
+    }
+
+    internal void Add(Tally other)
+    {
+        Heads += other.Heads;
+        Entries += other.Entries;
+        Released += other.Released;
+        FirstTime += other.FirstTime;
+        Scrapped += other.Scrapped;
+        Judged += other.Judged;
+        Escaped += other.Escaped;
+        HeadsWithEscape += other.HeadsWithEscape;
+        Unexplained += other.Unexplained;
+        Expected += other.Expected;
+        Cuts += other.Cuts;
+        CutsOver += other.CutsOver;
+        Merge(_refused, other._refused);
+        Merge(_given, other._given);
+        Merge(_stuck, other._stuck);
+        foreach (((int, string) key, Distribution spread) in other._spreads)
+        {
+            if (!_spreads.TryGetValue(key, out Distribution? mine))
+            {
+                _spreads[key] = mine = new Distribution(spread.Low, spread.High, spread.From, spread.To);
+            }
+
+            mine.Add(spread);
+        }
+
+        foreach (Escape escape in other._escapes)
+        {
+            Keep(escape);
+        }
+    }
+
+    private static void Merge<T>(IDictionary<T, long> into, IDictionary<T, long> from)
+    {
+        foreach ((T key, long count) in from)
+        {
+            into[key] = (into.TryGetValue(key, out long before) ? before : 0) + count;
+        }
+    }
+
+    private void Add(long number, Held value)
+    {
+        Judged++;
+        double conforms = value.Standard > 0 ? Conformance(value) : 1;
+        Expected += 1 - conforms;
+        string kind = value.Position == At.Head ? "" : _plan.Positions[value.Position].Kind;
+        if (!_spreads.TryGetValue((value.Characteristic, kind), out Distribution? spread))
+        {
+            _spreads[(value.Characteristic, kind)] = spread = Over(value);
+        }
+
+        spread.Add(value.TrueNow, value.IsOut, value.Low, value.High);
+        if (value.IsOut)
+        {
+            Escaped++;
+            Unexplained += value.IsUnexplained ? 1 : 0;
+            Keep(new Escape(number, value, conforms));
+        }
+    }
+
+    private static double Conformance(Held value) =>
+        (value.High is { } high ? Distributions.Normal((high - value.Shown) / value.Standard) : 1)
+        - (value.Low is { } low ? Distributions.Normal((low - value.Shown) / value.Standard) : 0);
+
+    // A quarter of the window beyond each limit; with one limit the window is as wide as the limit is far from 0.
+    private static Distribution Over(Held value)
+    {
+        double width = value is { Low: { } least, High: { } most }
+            ? most - least
+            : Math.Abs(value.High ?? value.Low ?? 0);
+        width = Math.Max(width, 1e-4);
+        double from = (value.Low ?? (value.High!.Value - width)) - (width / 4);
+        double to = (value.High ?? (value.Low!.Value + width)) + (width / 4);
+        return new Distribution(value.Low, value.High, from, to);
+    }
+
+    private void Keep(Escape escape)
+    {
+        if (escape.Value.IsUnexplained)
+        {
+            _escapes.Insert(_escapes.FindLastIndex(e => e.Value.IsUnexplained) + 1, escape);
+        }
+        else
+        {
+            _escapes.Add(escape);
+        }
+
+        if (_escapes.Count > MostEscapes)
+        {
+            _escapes.RemoveAt(_escapes.Count - 1);
+        }
+    }
+}

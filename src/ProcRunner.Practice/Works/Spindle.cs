@@ -1,0 +1,59 @@
+using ProcRunner.Practice.Chances;
+using ProcRunner.Quantities;
+using ProcRunner.Shop;
+
+namespace ProcRunner.Practice.Works;
+
+/// <summary>
+/// The machine's spindle with its readout: where the tool really is when the readout shows a number. Depths in mm along the
+/// spindle. The tool stays behind what is shown by its flex, which grows with the pass, and by what its edge has worn; a
+/// spindle that was raised takes up its backlash first.
+/// </summary>
+internal sealed class Spindle(Readout readout, Tooling tools, Chance chance)
+{
+    private double _zero;
+    private double _set;
+    private double _travel;
+    private double _depth;
+    private int _passes;
+
+    /// <summary>The readout is set to a number with the tool touching a surface.</summary>
+    public void SetAt(double surface, Quantity number)
+    {
+        _zero = surface + (tools["touch off"] * chance.Normal());
+        _set = (double)number.Value;
+        (_travel, _depth) = (0, surface);
+    }
+
+    /// <summary>A fresh edge.</summary>
+    public void ChangeEdge() => _passes = 0;
+
+    /// <summary>What the readout shows when the operator stops at a number: a little before or past it, to the readout's step.</summary>
+    public Quantity StopAt(Quantity wanted)
+    {
+        double sense = readout.GrowsDeeper ? 1 : -1;
+        double past = tools["stop"] * chance.Normal() / Factor;
+        decimal steps = Math.Round(
+            (decimal)(past / (double)readout.Step) * (decimal)sense,
+            MidpointRounding.AwayFromZero
+        );
+        return new Quantity(wanted.Value + (steps * readout.Step), wanted.Unit);
+    }
+
+    /// <summary>Cuts until the readout shows a number; how deep the tool came.</summary>
+    public double CutTo(Quantity shown)
+    {
+        double sense = readout.GrowsDeeper ? 1 : -1;
+        double doubling = readout.ShowsDiameter ? 2 : 1;
+        double travel = ((double)shown.Value - _set) * sense / doubling * Factor;
+        travel = readout.StepMode ? _travel + ((double)shown.Value * sense / doubling * Factor) : travel;
+        double metal = Math.Max(0, _zero + travel - _depth);
+        double behind = (tools["flex"] * metal) + (tools["edge wear"] * _passes) + tools["backlash"];
+        _passes++;
+        _travel = travel;
+        _depth = Math.Max(_depth, _zero + travel - behind + (tools["spindle"] * chance.Normal()));
+        return _depth;
+    }
+
+    private double Factor => readout.Unit.Factor.ToDouble();
+}

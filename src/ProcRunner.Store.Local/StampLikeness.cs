@@ -1,0 +1,83 @@
+namespace ProcRunner.Store.Local;
+
+/// <summary>
+/// How like a stamp is to what was read off the iron. Half of them are read through grease and rust, so that O may be 0, I or 7
+/// may be 1, S may be 5, B may be 8, and one character may be wrong, missing, too many, or changed with its neighbour.
+/// </summary>
+internal static class StampLikeness
+{
+    public const int Same = 100;
+    public const int Begins = 90;
+    public const int Holds = 84;
+    public const int Folded = 80;
+    public const int FoldedHolds = 74;
+    public const int OneOff = 70;
+
+    // A short stamp is one character off from too many.
+    public const int ShortestForOneOff = 4;
+
+    /// <summary>Of two folded characters every stamp holds some.</summary>
+    public const int ShortestPart = 3;
+
+    /// <summary>The stamp in the letters and figures that are told apart even on greasy iron; marks between them left out.</summary>
+    public static string Fold(string stamp) =>
+        string.Create(
+            stamp.Count(char.IsLetterOrDigit),
+            stamp,
+            static (span, from) =>
+            {
+                int at = 0;
+                foreach (char c in from)
+                {
+                    if (char.IsLetterOrDigit(c))
+                    {
+                        span[at++] = Fold(char.ToUpperInvariant(c));
+                    }
+                }
+            }
+        );
+
+    /// <summary>How well a stamp fits that holds what was read.</summary>
+    /// <param name="stamp">The stamp.</param>
+    /// <param name="wanted">What was read.</param>
+    /// <param name="at">Where it begins in the stamp.</param>
+    public static int OfPart(ReadOnlySpan<char> stamp, string wanted, int at) =>
+        stamp.Length == wanted.Length ? Same
+        : at == 0 ? Begins
+        : Holds;
+
+    /// <summary>How well a stamp fits that holds what was read once both are folded.</summary>
+    public static int OfFolded(ReadOnlySpan<char> folded, string wanted) =>
+        folded.Length == wanted.Length ? Folded : FoldedHolds;
+
+    /// <summary>True when one character is wrong, missing or too many, or two neighbours are changed round.</summary>
+    public static bool IsOneOff(ReadOnlySpan<char> a, ReadOnlySpan<char> b)
+    {
+        if (Math.Abs(a.Length - b.Length) > 1)
+        {
+            return false;
+        }
+
+        int start = a.CommonPrefixLength(b);
+        ReadOnlySpan<char> restA = a[start..];
+        ReadOnlySpan<char> restB = b[start..];
+        if (restA.Length != restB.Length)
+        {
+            return restA.Length > restB.Length ? restA[1..].SequenceEqual(restB) : restB[1..].SequenceEqual(restA);
+        }
+
+        return restA.Length < 2
+            || restA[1..].SequenceEqual(restB[1..])
+            || (restA[0] == restB[1] && restA[1] == restB[0] && restA[2..].SequenceEqual(restB[2..]));
+    }
+
+    private static char Fold(char c) =>
+        c switch
+        {
+            'O' => '0',
+            'I' or '7' => '1',
+            'S' => '5',
+            'B' => '8',
+            _ => c,
+        };
+}

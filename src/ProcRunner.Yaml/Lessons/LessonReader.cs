@@ -1,0 +1,85 @@
+using ProcRunner.Lessons;
+using ProcRunner.Quantities;
+using ProcRunner.Yaml.Trees;
+using ProcRunner.Yaml.Values;
+
+namespace ProcRunner.Yaml.Lessons;
+
+/// <summary>A lesson's tree to the lesson.</summary>
+internal sealed class LessonReader(ProblemLog log)
+{
+    private static readonly string[] Known =
+    [
+        "lesson",
+        "title",
+        "practice",
+        "seed",
+        "learn",
+        "unit",
+        "head",
+        "parts",
+        "gauges",
+        "tools",
+        "planted",
+        "hints",
+    ];
+
+    private readonly ValueReader _values = new(log);
+
+    /// <summary>The lesson; of use only when nothing was reported.</summary>
+    public Lesson? Read(Node root)
+    {
+        if (Keys.Of(root, "a lesson", Known, log) is not { } keys)
+        {
+            return null;
+        }
+
+        Unit unit = _values.UnitOf(keys.Require("unit")) ?? Units.Inch;
+        TruthReader truths = new(log, unit);
+        Lesson lesson = new()
+        {
+            Name = _values.Name(keys.Require("lesson")) ?? "",
+            Title = _values.Text(keys.Require("title")) ?? "",
+            Practice = _values.Name(keys.Require("practice")) ?? "",
+            Seed = _values.Whole(keys.Require("seed"), 0, int.MaxValue) ?? 0,
+            Learn = _values.Text(keys.Require("learn")) ?? "",
+            Heads = truths.Read(keys.Find("head"), "true values"),
+            Parts = truths.ReadParts(keys.Find("parts")),
+            Gauges = new GaugeReader(log).ReadAll(keys.Find("gauges"), unit),
+            Tools = new SetupReader(log).Tools(keys.Find("tools")),
+            Planted = [.. _values.List(keys.Find("planted"), "faults").Select(Fault).OfType<PlantedFault>()],
+            Hints = Hints(keys.Find("hints")),
+        };
+        return log.Count == 0 ? lesson : null;
+    }
+
+    private PlantedFault? Fault(Node node)
+    {
+        if (Keys.Of(node, "a planted fault", ["fault", "what", "step", "at", "answer", "rule"], log) is not { } keys)
+        {
+            return null;
+        }
+
+        string? name = _values.Name(keys.Require("fault"));
+        string? what = _values.Text(keys.Require("what"));
+        string? step = _values.Text(keys.Require("step"));
+        string? answer = _values.Text(keys.Require("answer"));
+        string? rule = _values.Text(keys.Require("rule"));
+        return name is null || what is null || step is null || answer is null || rule is null
+            ? null
+            : new PlantedFault(name, what, step, _values.Text(keys.Find("at")), answer, rule, keys.Place);
+    }
+
+    private Dictionary<string, string> Hints(Node? node)
+    {
+        if (node is not Node.Map map)
+        {
+            return [];
+        }
+
+        return map
+            .Entries.Select(e => (e.Key.Text, Hint: _values.Text(e.Value)))
+            .Where(h => h.Hint is not null)
+            .ToDictionary(h => h.Text, h => h.Hint!, StringComparer.Ordinal);
+    }
+}

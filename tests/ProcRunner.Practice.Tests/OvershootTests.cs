@@ -1,0 +1,124 @@
+using System.Text;
+using MathNet.Numerics.Distributions;
+using ProcRunner.Lessons;
+using ProcRunner.Practice.Rehearsals;
+using ProcRunner.Procedures;
+using ProcRunner.Procedures.Checks;
+using ProcRunner.Runs;
+using ProcRunner.Yaml;
+
+namespace ProcRunner.Practice.Tests;
+
+/// <summary>
+/// The share of cuts that go too deep against its closed form. The operator stops short of the aim and ends the cut there, so
+/// the depth comes to aim less allowance, less the error of the reading at touch-off, plus the error of the spindle: normal, with
+/// the root of the sum of their squares. Steps of readout and gauge are a hundredth of that, so rounding adds nothing.
+/// </summary>
+public class OvershootTests
+{
+    private const int Heads = 400;
+    private const double Reading = 0.0004;
+    private const double Spindle = 0.0003;
+
+    // Phi(-1), Phi(-0.5), Phi(0) and Phi(1) of the normal law (tables; MathNet.Numerics says the same); up to 1,600 cuts, within
+    // four standard deviations of a binomial share.
+    [Theory]
+    [InlineData(0.0005, 0.158655)]
+    [InlineData(0.00025, 0.308538)]
+    [InlineData(0.0, 0.5)]
+    [InlineData(-0.0005, 0.841345)]
+    public void Cuts_go_too_deep_as_often_as_the_normal_law_says(double room, double expected)
+    {
+        double deviation = Math.Sqrt((Reading * Reading) + (Spindle * Spindle));
+        Assert.Equal(expected, Normal.CDF(0, 1, -room / deviation), 1e-6);
+        Tally tally = Rehearsal.Run(Bind(room), 99, Heads, 2, _ => { });
+
+        // A head that is given up after a cut too deep gets no more cuts: the share of all cuts stays what it is for one (Wald).
+        Assert.InRange(tally.Cuts, Heads, Heads * 4);
+        double share = (double)tally.CutsOver / tally.Cuts;
+        Assert.Equal(expected, share, 4 * Math.Sqrt(expected * (1 - expected) / tally.Cuts));
+    }
+
+    // The high limit lies by the room above where the cut is stopped.
+    private static Bindings.Binding Bind(double room)
+    {
+        decimal high = 0.055m + (decimal)room;
+        string head = $$"""
+            head: small
+            title: two cylinders (invented)
+            revision: 1
+            material: grey iron
+            unit: in
+            positions: {cylinders: 2, kinds: [I, E], guide-angle: 0 deg}
+            limits:
+              depth: {low: 0.010, aim: 0.060, high: 0.090, origin: maker}
+              high end: {high: {{high}}, origin: maker}
+            """;
+        HeadSpec spec = Good(HeadSpecFile.Load("head", Encoding.UTF8.GetBytes(head)));
+        Procedure procedure = Good(ProcedureFile.Load("procedure", Encoding.UTF8.GetBytes(Steps(high))));
+        PracticeSetup setup = Good(PracticeFile.LoadSetup("setup", Encoding.UTF8.GetBytes(Setup)));
+        Assert.Empty(PlanCheck.Join(procedure, spec, "head"));
+        (Bindings.Binding? binding, IReadOnlyList<Problems.Problem> problems) = Bindings.Binding.Of(
+            new Plan(procedure, spec),
+            setup
+        );
+        Assert.True(problems.Count == 0, string.Join('\n', problems));
+        return binding!;
+    }
+
+    private static T Good<T>(Loaded<T> loaded)
+        where T : class
+    {
+        Assert.True(loaded.Problems.Count == 0, string.Join('\n', loaded.Problems));
+        return loaded.Value!;
+    }
+
+    private static string Steps(decimal high) =>
+        $$"""
+            procedure: small
+            title: a cut (invented)
+            revision: 1
+            settings:
+              aim: {is: 0.060 in, origin: shop}
+            datums:
+              set-up: {of: head, is: how it stands}
+              seat: {of: position, is: the cone}
+            readings:
+              depth: {of: position, measured-in: length, gauge: depth, rests-on: [seat], why: it matters}
+            stages:
+            - stage: work
+              steps:
+              - zero: seat
+                from: depth
+                window: none
+                rests-on: [set-up]
+              - cut: depth
+                named: cut
+                window: {low: "'0.010 in'", aim: "[setting.aim]", high: "'{{high}} in'", origin: shop}
+                stop-short: "'0.005 in'"
+                agree-within: "'0.05 in'"
+                moves: [seat]
+                ways-on: [measure again, scrap]
+              - sign: measured
+              - sign: released
+                signed-by: lead
+            """;
+
+    private const string Setup = """
+        practice: small on small
+        title: a cut (invented)
+        procedure: small
+        head: small
+        unit: in
+        readout: {unit: in, step: 0.000005}
+        gauges:
+          D: {kind: depth, resolution: 0.000005, uncertainty: 0.00001, spread: 0.0004}
+        tools: {spindle: 0.0003 in}
+        ends-cuts-in-window: yes
+        readings: {depth: recession}
+        works: {work / seat: touch seat, work / cut: cut seat}
+        heads:
+          seat angle: 45 deg
+          seat depth: {is: 0.030, varies: 0.002}
+        """;
+}

@@ -1,0 +1,121 @@
+using ProcRunner.Records.Drawings;
+using ProcRunner.Records.Print;
+
+namespace ProcRunner.Records.Tests;
+
+public class DrawingTests
+{
+    private static readonly Drawing[] Drawings =
+    [
+        .. Papers.PaperMaker.Of(Worked.Conceded.Record).Blocks.OfType<Papers.Block.Picture>().Select(p => p.Drawing),
+    ];
+
+    [Fact]
+    public void The_record_has_a_drawing_of_everything_that_people_look_at() =>
+        Assert.Equal(
+            [
+                "Plan of the head with final values",
+                "Recession by position against its window",
+                "Seat runout by position against its limit",
+                "Spring load with the valve closed",
+                "Spring load with the valve open",
+                "Deck thickness before and after",
+                "Deck flatness before and after, bends much enlarged",
+            ],
+            Drawings.Select(d => d.Title)
+        );
+
+    // A label's width is at most 0.62 of its size a character in this font's digits and small letters: measured, no source.
+    [Fact]
+    public void Nothing_is_drawn_outside_its_drawing() =>
+        Assert.All(
+            Drawings,
+            drawing =>
+                Assert.All(
+                    drawing.Shapes,
+                    shape =>
+                    {
+                        (double left, double top, double right, double bottom) = Bounds(shape);
+                        Assert.InRange(left, -1, drawing.Width);
+                        Assert.InRange(right, 0, drawing.Width + 1);
+                        Assert.InRange(top, -1, drawing.Height);
+                        Assert.InRange(bottom, 0, drawing.Height + 1);
+                    }
+                )
+        );
+
+    [Fact]
+    public void A_drawing_says_its_numbers_in_words_too()
+    {
+        Drawing recession = Drawings[1];
+
+        Assert.Contains(
+            "3E 0.0647 in, CONCEDED (low 0.0520 in, aim 0.0580 in, high 0.0640 in)",
+            recession.Alternative,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("as found 0.0560 in", recession.Alternative, StringComparison.Ordinal);
+    }
+
+    // What is out of spec has a mark of another shape and a word, not only another colour.
+    [Fact]
+    public void Out_of_spec_is_told_by_shape_and_word()
+    {
+        Shape.Outline[] marks = [.. Drawings[1].Shapes.OfType<Shape.Outline>()];
+
+        Assert.Equal(2, marks.Length); // 3E and the legend
+        Assert.Contains(Drawings[1].Shapes.OfType<Shape.Label>(), l => l.Text == "CONCEDED 0.0647");
+        Assert.Empty(Drawings[2].Shapes.OfType<Shape.Outline>());
+    }
+
+    // By hand: the window of 1I is 0.0490 to 0.0610 in, its aim 0.0550 in is the middle.
+    [Fact]
+    public void The_aim_of_an_even_window_is_drawn_in_its_middle()
+    {
+        Shape.Box window = Drawings[1].Shapes.OfType<Shape.Box>().First();
+        Shape.Line aim = Drawings[1].Shapes.OfType<Shape.Line>().First(l => l.IsDashed);
+
+        Assert.Equal(window.X + (window.Width / 2), aim.X1, 3);
+    }
+
+    // The font's own table of characters: Latin, Greek and the signs of the trade are there, Chinese and emoji aren't.
+    [Fact]
+    public void What_the_paper_font_has_not_is_written_out()
+    {
+        FontCoverage font = new(PaperFonts.Read(isBold: false));
+
+        Assert.Equal(
+            "Az09 \u00b5\u00b0\u00b1\u00d7\u2264\u00e9\u03b1\u0416",
+            font.Fit("Az09 \u00b5\u00b0\u00b1\u00d7\u2264\u00e9\u03b1\u0416")
+        );
+        Assert.Equal("\\u4e2d\\U0001f600", font.Fit("\u4e2d\U0001F600"));
+    }
+
+    private static (double Left, double Top, double Right, double Bottom) Bounds(Shape shape) =>
+        shape switch
+        {
+            Shape.Line s => (Math.Min(s.X1, s.X2), Math.Min(s.Y1, s.Y2), Math.Max(s.X1, s.X2), Math.Max(s.Y1, s.Y2)),
+            Shape.Box s => (s.X, s.Y, s.X + s.Width, s.Y + s.Height),
+            Shape.Circle s => (s.X - s.Radius, s.Y - s.Radius, s.X + s.Radius, s.Y + s.Radius),
+            Shape.Outline s => (
+                s.Points.Min(p => p.X),
+                s.Points.Min(p => p.Y),
+                s.Points.Max(p => p.X),
+                s.Points.Max(p => p.Y)
+            ),
+            Shape.Label s => OfLabel(s),
+            _ => default,
+        };
+
+    private static (double Left, double Top, double Right, double Bottom) OfLabel(Shape.Label label)
+    {
+        double width = label.Text.Length * label.Size * 0.62;
+        double left = label.Anchor switch
+        {
+            Anchor.Middle => label.X - (width / 2),
+            Anchor.End => label.X - width,
+            _ => label.X,
+        };
+        return (left, label.Y - label.Size, left + width, label.Y);
+    }
+}

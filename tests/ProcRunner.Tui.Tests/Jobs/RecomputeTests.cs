@@ -1,0 +1,82 @@
+using ProcRunner.Runs;
+using ProcRunner.Store.Local;
+using ProcRunner.Testing;
+using ProcRunner.Trail;
+using ProcRunner.Tui.Demo;
+using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Shell;
+using ProcRunner.Tui.Tests.Lines;
+
+namespace ProcRunner.Tui.Tests.Jobs;
+
+/// <summary>Entries as another program might have decided them: listed, and nothing against the trail.</summary>
+public sealed class RecomputeTests : IDisposable
+{
+    private readonly TempFolder _folder = new();
+    private readonly LocalStore _store;
+    private readonly JobRun _job;
+
+    public RecomputeTests()
+    {
+        _store = DemoShop.Open(_folder["shop"], "tests").Store!;
+        _job = DemoShop.OpenJob(_store, DemoShop.Stamp).Run!;
+    }
+
+    public void Dispose()
+    {
+        _store.Dispose();
+        _folder.Dispose();
+    }
+
+    [Fact]
+    public void An_entry_that_would_be_decided_otherwise_is_listed_with_then_and_now()
+    {
+        // The demo's first reading, decided by the program of today, but another value is written down.
+        JobRun another = new(
+            () => _store.Shop,
+            (job, draft) => _store.Append(job, draft with { Events = [.. draft.Events.Select(Otherwise)] }),
+            TimeProvider.System,
+            _job.State,
+            _job.Last,
+            _job.Person,
+            _job.LastEvents,
+            new PinGate(() => _store.Shop, (_, _) => new AppendResult.Refused("no PIN is asked"), TimeProvider.System)
+        );
+        foreach (string line in DemoBench.EntryLines)
+        {
+            if (!another.LastEvents.OfType<RunEvent.ReadingTaken>().Any())
+            {
+                DemoBench.Run(another, line + "\n");
+            }
+        }
+
+        RunEvent.ReadingTaken taken = another.LastEvents.OfType<RunEvent.ReadingTaken>().Single();
+        Append([new RunEvent.StepDone(taken.At, "as another program would")]);
+        StoreReader reader = _store.Reader;
+
+        (IReadOnlyList<RedecidedEntry> listed, long entries) = Recompute.Of(reader, _job.State.JobId);
+
+        Assert.Equal(reader.ReadTrail(_job.State.JobId).Entries.Length, entries);
+        Assert.Equal([entries - 1, entries], listed.Select(l => l.Entry));
+        Assert.Contains("77 in", listed[0].Then, StringComparison.Ordinal);
+        Assert.Contains(taken.Reading.Value.ToString(), listed[0].Now, StringComparison.Ordinal);
+        Assert.StartsWith("refused: ", listed[1].Now, StringComparison.Ordinal);
+        Assert.True(JobCheck.Run(reader, _store.Shop, _store.Shop.Jobs[_job.State.JobId], null).All(c => c.Holds));
+    }
+
+    private static Json.Map Otherwise(Json.Map written) =>
+        written["reading"] is Json.Map reading
+            ? With(written, "reading", With(reading, "value", new Json.Text("77 in")))
+            : written;
+
+    private static Json.Map With(Json.Map map, string key, Json value) =>
+        Json.MapOf([.. map.Items.Select(i => (i.Key, i.Key == key ? value : i.Value))]);
+
+    private void Append(RunEvent[] events) =>
+        Assert.IsType<AppendResult.Written>(
+            _store.Append(
+                _job.State.JobId,
+                new EntryDraft("vale", [.. events.Select(e => RunEventFormat.Write(_job.State.Plan, e))])
+            )
+        );
+}
