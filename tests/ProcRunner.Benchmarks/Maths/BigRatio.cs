@@ -11,7 +11,7 @@ internal readonly record struct BigRatio(BigInteger Above, BigInteger Below)
         return new BigRatio(above / divisor, below / divisor);
     }
 
-    public int CompareTo(BigRatio other) => (Above * other.Below).CompareTo(other.Above * Below);
+    public bool IsAbove(BigRatio other) => Above * other.Below > other.Above * Below;
 
     public static BigRatio operator -(BigRatio one, BigRatio other) =>
         Reduced((one.Above * other.Below) - (other.Above * one.Below), one.Below * other.Below);

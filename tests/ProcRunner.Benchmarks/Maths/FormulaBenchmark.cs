@@ -36,7 +36,7 @@ internal static class FormulaBenchmark
         new(
             "[bore] - [stem] >= '0.0015 in' and [bore] - [stem] <= '0.005 in'",
             Fit,
-            all => (all[0] - all[1]).CompareTo(Low) >= 0 && (all[0] - all[1]).CompareTo(High) <= 0
+            all => !Low.IsAbove(all[0] - all[1]) && !(all[0] - all[1]).IsAbove(High)
         ),
         new(
             "if([kind] = 'I', '0.052 in', '0.058 in') - [recession]",
@@ -47,7 +47,7 @@ internal static class FormulaBenchmark
             "mean([a], [b], [c]) - max([a], [b], [c])",
             [("a", "0.3131 in"), ("b", "0.3133 in"), ("c", "7.955 mm")],
             all =>
-                (((all[0] + all[1] + all[2]) / new BigRatio(3, 1)) - (all[0].CompareTo(all[1]) > 0 ? all[0] : all[1]))
+                (((all[0] + all[1] + all[2]) / new BigRatio(3, 1)) - (all[0].IsAbove(all[1]) ? all[0] : all[1]))
                     .Above
                     .Sign < 0
         ),

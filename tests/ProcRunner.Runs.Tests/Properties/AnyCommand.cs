@@ -121,7 +121,7 @@ internal static class AnyCommand
     private static int Here(Rig rig, At at) =>
         rig.Plan.PositionsOf(rig.Plan.Steps[at.Step]).Contains(at.Position)
             ? at.Position
-            : rig.Plan.PositionsOf(rig.Plan.Steps[at.Step]).First();
+            : rig.Plan.PositionsOf(rig.Plan.Steps[at.Step])[0];
 
     private static RunCommand AnyWay(Rig rig, Turn turn)
     {
