@@ -38,7 +38,7 @@ public sealed class OwnerOnlyTests : IDisposable
         Assert.Contains("index-log.db", names);
         Assert.Contains("book.trail.tmp", names);
         Assert.Contains(names, name => name.Contains(".torn-", StringComparison.Ordinal));
-        Assert.Contains("given out.job", names);
+        Assert.Contains(names, name => name.Contains("given out.job", StringComparison.Ordinal));
         foreach (string path in Directory.GetFiles(Store, "*", SearchOption.AllDirectories))
         {
             Assert.Equal((path, OwnFile), (path, File.GetUnixFileMode(path)));

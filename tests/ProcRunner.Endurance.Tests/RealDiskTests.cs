@@ -54,7 +54,7 @@ public sealed class RealDiskTests(ITestOutputHelper output) : IDisposable
         run.WaitFor("teardown / head lost before, head:");
         Assert.Equal(0, run.Quit());
         Assert.Equal(1 + 2 + run.Count("noted"), Holding(store));
-        Assert.Empty(StoreCheck.All(StoreReader.Open(store).Reader!));
+        Assert.DoesNotContain(StoreCheck.All(StoreReader.Open(store).Reader!), finding => finding.IsBroken);
     }
 
     [Fact]
@@ -101,7 +101,7 @@ public sealed class RealDiskTests(ITestOutputHelper output) : IDisposable
         terminal.Press("Enter");
         terminal.WaitFor("head lost before 0.009 in: recorded");
         Assert.Equal(before + 1, Holding(store));
-        Assert.Empty(StoreCheck.All(StoreReader.Open(store).Reader!));
+        Assert.DoesNotContain(StoreCheck.All(StoreReader.Open(store).Reader!), finding => finding.IsBroken);
     }
 
     [Fact]
@@ -146,7 +146,7 @@ public sealed class RealDiskTests(ITestOutputHelper output) : IDisposable
         again.WaitFor("teardown / head lost before, head:");
         Assert.Equal(0, again.Quit());
         Assert.Equal(3, Holding(store));
-        Assert.Empty(StoreCheck.All(StoreReader.Open(store).Reader!));
+        Assert.DoesNotContain(StoreCheck.All(StoreReader.Open(store).Reader!), finding => finding.IsBroken);
     }
 
     [Fact]
@@ -185,7 +185,7 @@ public sealed class RealDiskTests(ITestOutputHelper output) : IDisposable
         run.WaitFor("teardown / complaint, head:");
         Assert.Equal(0, run.Quit());
         Assert.Equal(2, Holding(store));
-        Assert.Empty(StoreCheck.All(StoreReader.Open(store).Reader!));
+        Assert.DoesNotContain(StoreCheck.All(StoreReader.Open(store).Reader!), finding => finding.IsBroken);
     }
 
     [Fact]
@@ -219,7 +219,7 @@ public sealed class RealDiskTests(ITestOutputHelper output) : IDisposable
         run.WaitFor("teardown / complaint, head:");
         Assert.Equal(0, run.Quit());
         Assert.Equal(2, Holding(store));
-        Assert.Empty(StoreCheck.All(StoreReader.Open(store).Reader!));
+        Assert.DoesNotContain(StoreCheck.All(StoreReader.Open(store).Reader!), finding => finding.IsBroken);
     }
 
     // How many entries the one trail has, all of which must hold.
