@@ -54,7 +54,11 @@ public sealed class Trend
         // A reading without an aim has no place on a chart of readings that have one.
         TrendReading[] aimed = [.. alike.Where(r => r.Aim is not null)];
         alike = aimed.Length > 0 ? aimed : alike;
-        int digits = alike.Where(r => r.Value.Unit == unit).Select(r => (int)r.Value.Value.Scale).DefaultIfEmpty(0).Max();
+        int digits = alike
+            .Where(r => r.Value.Unit == unit)
+            .Select(r => (int)r.Value.Value.Scale)
+            .DefaultIfEmpty(0)
+            .Max();
         bool fromAim = alike.Select(r => r.Aim is { } aim ? In(aim, unit) : (double?)null).Distinct().Count() > 1;
         return new(
             unit,

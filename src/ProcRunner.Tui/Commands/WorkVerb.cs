@@ -43,24 +43,29 @@ internal static class WorkVerb
 
         if (WorkFunctions.Find(name) is not { } function)
         {
-            return Say.Usage($"There is no function {name}.{Near(name)}", HowToList);
+            return Say.Usage(WorkWords.Unknown(name), HowToList);
         }
 
         if (words.Length == 0)
         {
-            Describe(function);
+            foreach (string line in WorkWords.Description(function))
+            {
+                Say.Line(line);
+            }
+
+            Say.Line($"example: procrunner work {function.Name} {WorkWords.Typed(function.Examples[0])}");
             return Status.Done;
         }
 
-        return TryPair(words, out List<KeyValuePair<string, string>> given)
+        return WorkWords.Pairs(words) is { } given
             ? Answer(function, given, json)
             : Say.Usage(
                 $"{words[0]} is no name=value.",
-                $"For example: procrunner work {name} {Typed(function.Examples[0])}"
+                $"For example: procrunner work {name} {WorkWords.Typed(function.Examples[0])}"
             );
     }
 
-    private static int Answer(WorkFunction function, List<KeyValuePair<string, string>> given, bool json)
+    private static int Answer(WorkFunction function, IReadOnlyList<KeyValuePair<string, string>> given, bool json)
     {
         if (!function.Answer(given).TryGet(out WorkAnswer? answer, out ShopFault? fault))
         {
@@ -79,12 +84,11 @@ internal static class WorkVerb
             return Status.Done;
         }
 
-        foreach (string line in answer.Steps.SelectMany(step => step.Lines))
+        foreach (string line in WorkWords.Lines(function, answer))
         {
             Say.Line(line);
         }
 
-        Say.Line($"source: {function.Source}");
         return Status.Done;
     }
 
@@ -106,55 +110,4 @@ internal static class WorkVerb
             }
         }
     }
-
-    private static void Describe(WorkFunction function)
-    {
-        Say.Line($"{function.Name}: {function.Summary}");
-        Say.Line(function.Details);
-        int width = function.Parameters.Max(one => one.Name.Length);
-        foreach (WorkParameter parameter in function.Parameters)
-        {
-            string optional = parameter.IsOptional ? "optional, " : "";
-            Say.Line($"  {parameter.Name.PadRight(width)}  {optional}{parameter.Takes}: {parameter.Summary}");
-        }
-
-        Say.Line($"source: {function.Source}");
-        Say.Line($"example: procrunner work {function.Name} {Typed(function.Examples[0])}");
-    }
-
-    // A word without = goes on from the value before it, so that values need no quotes: depth=0.10 mm, x=0 100 200 mm.
-    private static bool TryPair(string[] words, out List<KeyValuePair<string, string>> given)
-    {
-        given = [];
-        foreach (string word in words)
-        {
-            string[] pair = word.Split('=', 2);
-            if (pair.Length == 2)
-            {
-                given.Add(KeyValuePair.Create(pair[0].Trim(), pair[1].Trim()));
-            }
-            else if (given.Count > 0)
-            {
-                given[^1] = KeyValuePair.Create(given[^1].Key, $"{given[^1].Value} {word}".Trim());
-            }
-            else
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
-
-    private static string Near(string name)
-    {
-        string[] parts = name.Split('-', StringSplitOptions.RemoveEmptyEntries);
-        string[] near =
-        [
-            .. WorkFunctions.All.Select(one => one.Name).Where(one => one.Split('-').Intersect(parts).Any()).Take(6),
-        ];
-        return near.Length > 0 ? $" There is {string.Join(", ", near)}." : "";
-    }
-
-    private static string Typed(WorkExample example) => example.Given.Replace(";", "", StringComparison.Ordinal);
 }

@@ -103,6 +103,16 @@ internal sealed class LineRun
             return true;
         }
 
+        if (LineWords.After(LineWords.Work, text) is { } work)
+        {
+            foreach (string line in WorkLine.Of(work))
+            {
+                _printer.Line(line);
+            }
+
+            return true;
+        }
+
         if (LineWords.After(LineWords.Go, text) is { } step)
         {
             Go(step);

@@ -64,6 +64,11 @@ internal static class LineWords
         "why",
         "why this step matters, and how its numbers are worked out"
     );
+    public static readonly LineWord Work = new(
+        "work",
+        "work [FUNCTION [NAME=VALUE ...]]",
+        "works out one of the shop's calculations, with its steps; nothing is recorded"
+    );
     public static readonly LineWord Quit = new("quit", "quit", "leaves; everything acknowledged is on disk");
 
     public static IReadOnlyList<LineWord> All { get; } =
@@ -89,6 +94,7 @@ internal static class LineWords
         Limit,
         Changed,
         Why,
+        Work,
         Quit,
     ];
 

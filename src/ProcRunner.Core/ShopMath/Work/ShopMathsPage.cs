@@ -16,6 +16,9 @@ public static class ShopMathsPage
 
             procrunner work seat-width outer-diameter=38.0 mm inner-diameter=35.6 mm seat-angle=45 deg
 
+        On the screen they are behind `/`, shop maths, with the numbers of the step in hand filled in; in line mode `work` does the
+        same; a procedure's formula calls them by name ([formula language](formula-language.md)).
+
         Inch and metric units may be mixed; results are in inches where the first length is. A value without a unit, or with the
         unit of something else, is refused by name. Several values stand behind each other, with one unit for all that have none:
         `x=0 100 200 mm`. `procrunner work` alone lists the functions, `procrunner work FUNCTION` says what one asks for, `--json`

@@ -41,6 +41,9 @@ internal abstract class FormScreen(IFrameWords words) : FramedScreen(words)
     private int FirstAsked => Fields.TakeWhile(f => !f.IsAsked()).Count();
 
     // The first line isn't always asked for.
+    /// <summary>Which line what keeps the form from being written is about; null or -1 for none in particular.</summary>
+    protected int? AtFault { get; set; }
+
     private int At => Math.Max(_reached, FirstAsked);
 
     private Field Now => Fields[At];
@@ -170,6 +173,7 @@ internal abstract class FormScreen(IFrameWords words) : FramedScreen(words)
 
     private Turn Finish()
     {
+        AtFault = null;
         string? fault = Write();
         bool hasPin = Fields.Any(f => f.Kind == FieldKind.Pin && f.IsAsked());
         Forget();
@@ -178,7 +182,11 @@ internal abstract class FormScreen(IFrameWords words) : FramedScreen(words)
             return Done();
         }
 
-        Go(hasPin ? Fields.ToList().FindIndex(f => f.Kind == FieldKind.Pin && f.IsAsked()) : At);
+        Go(
+            hasPin ? Fields.ToList().FindIndex(f => f.Kind == FieldKind.Pin && f.IsAsked())
+            : AtFault is >= 0 and int at ? at
+            : At
+        );
         return Refuse(fault);
     }
 

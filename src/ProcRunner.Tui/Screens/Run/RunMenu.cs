@@ -33,6 +33,8 @@ internal static class RunMenu
             options.AddRange(AtStep(work, prompt));
         }
 
+        options.Add(new("maths", "work something out with these numbers; nothing is recorded", _ => Maths(work)));
+
         return new AskPage(work, "Menu") { Options = options };
     }
 
@@ -167,7 +169,12 @@ internal static class RunMenu
         };
 
     private static TextPage Why(RunWork work) =>
-        new(work, "Why, and the keys", work.Prompt is { } prompt ? WhyText.Of(work, prompt) : WhyText.Keys);
+        new(work, "Why, and the keys", work.Prompt is { } prompt ? WhyText.Of(work, prompt) : WhyText.Keys)
+        {
+            Further = ("1 Enter: shop maths with these numbers", () => Maths(work)),
+        };
+
+    private static Turn.To Maths(RunWork work) => new(MathsPages.Of(work));
 
     private static AskPage Note(RunWork work) =>
         Reason(

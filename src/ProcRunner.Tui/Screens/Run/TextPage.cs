@@ -9,6 +9,9 @@ internal sealed class TextPage(RunWork work, string title, IReadOnlyList<string>
     private int _page;
     private int _pages = 1;
 
+    /// <summary>What 1 and Enter lead to, in words, and where; null: nothing.</summary>
+    public (string Words, Func<Turn> Do)? Further { get; init; }
+
     /// <inheritdoc/>
     public override void Draw(Canvas canvas, Look look)
     {
@@ -32,9 +35,9 @@ internal sealed class TextPage(RunWork work, string title, IReadOnlyList<string>
             {
                 Said = Work.Said,
                 Label = string.Create(CultureInfo.InvariantCulture, $"page {_page + 1} of {_pages}"),
-                Typed = "",
+                Typed = Line.Text,
                 Keys = last ? "Enter: back to the run" : "Enter: next page",
-                MoreKeys = "/ back",
+                MoreKeys = Further is { } further ? $"{further.Words}   / back" : "/ back",
             }
         );
     }
@@ -42,6 +45,11 @@ internal sealed class TextPage(RunWork work, string title, IReadOnlyList<string>
     /// <inheritdoc/>
     protected override Turn Entered(string typed)
     {
+        if (typed == "1" && Further is { } further)
+        {
+            return further.Do();
+        }
+
         if (_page < _pages - 1)
         {
             _page++;

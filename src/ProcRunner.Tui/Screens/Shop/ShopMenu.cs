@@ -1,3 +1,5 @@
+using ProcRunner.Quantities;
+using ProcRunner.Tui.Screens.Maths;
 using ProcRunner.Tui.Screens.Parts;
 
 namespace ProcRunner.Tui.Screens.Shop;
@@ -20,10 +22,17 @@ internal static class ShopMenu
             MenuItem.Instead("gauges and their calibration", () => new GaugesScreen(session)),
             MenuItem.Instead("history of a reading: chart, limits, capability", () => new ReadingsScreen(session)),
             MenuItem.Instead("recall: a part and lot, or a gauge", () => new RecallForm(session)),
+            MenuItem.Instead(
+                "shop maths: fits, springs, seats, heights, deck",
+                () => new FamiliesScreen(Maths(session))
+            ),
             MenuItem.Instead("settings: readout, sign-out, bell, colours", () => SettingsMenu.Of(session)),
             MenuItem.Instead("what every key does", session.Help),
             new(() => "leave the program; everything is on the disk", () => new Turn.Leave()),
         ];
+
+    private static MathsDesk Maths(ShopSession session) =>
+        new(session, IsPractice: false, session.Store.Shop.Readout?.Unit == Units.Inch, []);
 
     private static PickJobScreen Look(ShopSession session) =>
         new(session, "Look at a head", () => [.. JobLedger.Read(session.Store).Jobs.Where(job => !job.IsClosed)]);
