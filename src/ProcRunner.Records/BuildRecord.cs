@@ -85,6 +85,9 @@ public sealed record BuildRecord
     /// <summary>Steps that were left out, with why.</summary>
     public required IReadOnlyList<Said> LeftOut { get; init; }
 
+    /// <summary>The earlier job that it came back from, the other heads of the engine, and how they go out.</summary>
+    public required IReadOnlyList<Said> OtherHeads { get; init; }
+
     /// <summary>Notes.</summary>
     public required IReadOnlyList<Said> Notes { get; init; }
 

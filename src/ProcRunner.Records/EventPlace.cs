@@ -3,7 +3,7 @@ using ProcRunner.Runs;
 namespace ProcRunner.Records;
 
 /// <summary>Where an event happened.</summary>
-internal static class EventPlace
+public static class EventPlace
 {
     /// <summary>The step and position, or null for one of the whole job.</summary>
     public static At? Of(RunEvent happened) =>

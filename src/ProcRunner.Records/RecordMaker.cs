@@ -69,6 +69,7 @@ internal sealed class RecordMaker
             Questions = _sayings.Questions,
             ChosenLimits = _sayings.ChosenLimits,
             LeftOut = _sayings.LeftOut,
+            OtherHeads = _sayings.OtherHeads,
             Notes = _sayings.Notes,
             Marks = _sayings.Marks,
             Clock = [.. ClockSetBack.In(_source.Entries.Select(e => e.Entry)).Select(set => set.InWords())],

@@ -23,6 +23,9 @@ internal sealed class SayingBook(Telling tell)
     /// <summary>Pilots, cutters and their changes.</summary>
     public List<Said> Tools { get; } = [];
 
+    /// <summary>The earlier job, other heads of the engine, what was compared and decided; of each head the latest.</summary>
+    public List<Said> OtherHeads { get; } = [];
+
     /// <summary>Corrections.</summary>
     public List<Correction> Corrections { get; } = [];
 
@@ -89,6 +92,15 @@ internal sealed class SayingBook(Telling tell)
             case RunEvent.ChangeReported e:
                 Tools.Add(new Said("changed", tell.Plan.PositionName(e.Position), e.Change, IsBad: false, by));
                 break;
+            case RunEvent.CameBack e:
+                OtherHeads.Add(new Said("came back from the earlier job", e.Stamp, "", IsBad: false, by));
+                break;
+            case RunEvent.HeadLinked e:
+                OtherHeads.Add(new Said("another head of this engine", e.Stamp, "", IsBad: false, by));
+                break;
+            case RunEvent.HeadsCompared e:
+                Compare(e, by);
+                break;
             case RunEvent.LimitChosen e:
                 ChosenLimits.Add(new LimitTold(e, e.Position is { } at ? tell.Plan.PositionName(at) : "", by));
                 break;
@@ -106,6 +118,32 @@ internal sealed class SayingBook(Telling tell)
             default:
                 break;
         }
+    }
+
+    private void Compare(RunEvent.HeadsCompared heads, Stamped by)
+    {
+        OtherHeads.RemoveAll(said => said.Position == heads.Stamp && said.Text.Length > 0);
+        string decided = heads.Together ? "they match; released together" : "released apart";
+        OtherHeads.Add(
+            new Said(
+                "how they go out",
+                heads.Stamp,
+                heads.Reason.Length > 0 ? $"{decided}: {heads.Reason}" : decided,
+                IsBad: !heads.Together,
+                by
+            )
+        );
+        OtherHeads.AddRange(
+            heads.Figures.Select(figure => new Said(figure.Of, heads.Stamp, InWords(figure), figure.Differs, by))
+        );
+    }
+
+    private static string InWords(HeadFigure figure)
+    {
+        string here = figure.Here.Length > 0 ? figure.Here : "not known";
+        string there = figure.There.Length > 0 ? figure.There : "not known";
+        string apart = figure.Difference.Length > 0 ? $", apart {figure.Difference}" : "";
+        return $"here {here}, there {there}{apart}";
     }
 
     // What was left out and is to be done after all counts as corrected.

@@ -242,6 +242,7 @@ internal sealed class CsvRecord
         [
             ("finding", record.Findings),
             ("decision", record.Decisions),
+            ("other head", record.OtherHeads),
             ("left out", record.LeftOut),
             ("tool", record.Tools),
             ("note", record.Notes),

@@ -56,6 +56,7 @@ public static class RecordJson
             ("chosen-limits", List(record.ChosenLimits.Select(ChosenLimit))),
             ("findings", List(record.Findings.Select(SaidOf))),
             ("decisions", List(record.Decisions.Select(SaidOf))),
+            ("other-heads", List(record.OtherHeads.Select(SaidOf))),
             ("left-out", List(record.LeftOut.Select(SaidOf))),
             ("parts", List(record.Parts.Select(Part))),
             ("cuts", List(record.Cuts.Select(Cut))),

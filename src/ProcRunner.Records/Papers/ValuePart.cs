@@ -120,6 +120,20 @@ internal static class ValuePart
             );
         }
 
+        if (record.OtherHeads.Count > 0)
+        {
+            yield return new Block.Table(
+                "Other heads: the earlier job, and the heads of this engine side by side",
+                [("what", 5), ("head", 2), ("how", 5), ("by", 4)],
+                [
+                    .. record.OtherHeads.Select(o => new Row(
+                        [o.About, o.Position, o.Text, PaperMaker.WhoShort(o.By)],
+                        o.IsBad
+                    )),
+                ]
+            );
+        }
+
         if (record.LeftOut.Count > 0)
         {
             yield return new Block.Table(

@@ -1,3 +1,4 @@
+using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
@@ -100,6 +101,26 @@ public sealed class OtherJobsTests : IDisposable
         Assert.Equal((false, "the other one comes later"), (kept.Together, kept.Reason));
         Assert.Contains(kept.Figures, f => f.Of == "deck thickness" && f.Here.Length > 0 && f.There.Length == 0);
         Assert.Contains(kept.Figures, f => f.Of.StartsWith("recession", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_build_record_sets_the_heads_of_an_engine_side_by_side()
+    {
+        JobRun other = Open("2504", linked: DemoShop.Stamp);
+        Assert.Null(EngineHeads.Tell(_demo.Job, other));
+        Assert.Equal(Status.No, _demo.Lines(DemoJob.Entries));
+        Assert.Equal(Status.Done, _demo.Lines(["heads apart because the other one comes later", DemoJob.Entries[^1]]));
+
+        (JobAccount? account, _) = JobAccount.Read(_demo.Store.Reader, _demo.Job.State.JobId);
+        string here = _demo.Job.State.Compared[other.State.JobId].Figures.First(f => f.Of == "deck thickness").Here;
+        Assert.Contains(
+            account!.Record.OtherHeads,
+            o => o.Position == "2504" && o.About == "deck thickness" && o.Text == $"here {here}, there not known"
+        );
+        using MemoryStream page = new();
+        RecordFile.Write(account.Record, "record.html", page, WritingProgress.None);
+        string html = System.Text.Encoding.UTF8.GetString(page.ToArray());
+        Assert.Contains("released apart: the other one comes later", html, StringComparison.Ordinal);
     }
 
     [Fact]

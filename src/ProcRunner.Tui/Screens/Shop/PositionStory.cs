@@ -1,3 +1,4 @@
+using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Drawing;
@@ -43,7 +44,7 @@ internal static class PositionStory
                 continue;
             }
 
-            string step = here.Select(PlaceOf).FirstOrDefault(at => at is not null) is { } at
+            string step = here.Select(EventPlace.Of).FirstOrDefault(at => at is not null) is { } at
                 ? $", {state.Plan.Steps[at.Step].FullName}"
                 : "";
             string clock = setBack.Contains(entry.Sequence) ? "  (clock set back)" : "";
@@ -63,32 +64,7 @@ internal static class PositionStory
             RunEvent.Reopened reopened => reopened.Items.Any(at => at.Position == position),
             RunEvent.ChangeReported change => change.Position == position,
             RunEvent.LimitChosen limit => limit.Position is not { } one || one == position,
-            _ => (PlaceOf(happened)?.Position ?? At.Head) == position,
-        };
-
-    private static At? PlaceOf(RunEvent happened) =>
-        happened switch
-        {
-            RunEvent.ReadingTaken e => e.At,
-            RunEvent.EntryQuestioned e => e.At,
-            RunEvent.FindingNoted e => e.At,
-            RunEvent.ChoiceMade e => e.At,
-            RunEvent.StepDone e => e.At,
-            RunEvent.PartFitted e => e.At,
-            RunEvent.ZeroSet e => e.At,
-            RunEvent.PassCut e => e.At,
-            RunEvent.CutterLifted e => e.At,
-            RunEvent.CutEnded e => e.At,
-            RunEvent.WayTaken e => e.At,
-            RunEvent.Conceded e => e.At,
-            RunEvent.HeadScrapped e => e.At,
-            RunEvent.SignedOff e => e.At,
-            RunEvent.JobReleased e => e.At,
-            RunEvent.EntryCorrected e => e.At,
-            RunEvent.LeftOut e => e.At,
-            RunEvent.LeavingOutTakenBack e => e.At,
-            RunEvent.Noted e => e.At,
-            _ => null,
+            _ => (EventPlace.Of(happened)?.Position ?? At.Head) == position,
         };
 
     private static IEnumerable<TextLine> Told(RunState state, RunEvent happened) =>
