@@ -79,12 +79,12 @@ internal sealed record MathsDesk(IFrameWords Words, bool IsPractice, bool IsInch
             ? set
             : null;
 
-    /// <summary>The calculations that the numbers at hand fill in best; at least two of what each asks for are known.</summary>
+    /// <summary>The calculations that the numbers at hand fill in best; at least two of those that each asks for are known.</summary>
     public IEnumerable<WorkFunction> Nearest() =>
         WorkFunctions
             .All.Where(function => !General.Contains(function.Family))
+            .Where(function => function.Parameters.Count(one => Meant(one) is not null) >= 2)
             .Select(function => (function, Filled: function.Parameters.Count(IsKnown)))
-            .Where(one => one.Filled >= 2)
             .OrderByDescending(one => one.Filled / (double)one.function.Parameters.Count(p => !p.IsOptional))
             .Select(one => one.function);
 
