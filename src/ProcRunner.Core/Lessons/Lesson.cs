@@ -18,6 +18,15 @@ public sealed record Lesson
     /// <summary>What is to be learned.</summary>
     public required string Learn { get; init; }
 
+    /// <summary>Full name of the step at which the learner takes over; what goes before is worked by the model operator. Null: from the start.</summary>
+    public required string? From { get; init; }
+
+    /// <summary>The position at which both of these count; null: the first that comes, and every one.</summary>
+    public required string? At { get; init; }
+
+    /// <summary>Full name of the step that ends the lesson, once it is answered wherever it is asked.</summary>
+    public required string Until { get; init; }
+
     /// <summary>True values of this head over those of the setup.</summary>
     public required TruthTable Heads { get; init; }
 

@@ -32,6 +32,7 @@ public sealed class ModelOperator
     private readonly Dictionary<At, GaugeReading[]> _looked = [];
     private readonly List<CutEnd> _cuts = [];
     private readonly HashSet<At> _inMetal = [];
+    private readonly Func<RunCommand, (string Fault, IReadOnlyList<RunEvent> Events)>? _carry;
     private int _entries;
 
     private ModelOperator(Binding binding, ShopState shop, ulong seed, ulong number)
@@ -39,6 +40,17 @@ public sealed class ModelOperator
         (_binding, _shop) = (binding, shop);
         _session = new PracticeSession(binding, seed, number);
         _state = new RunState(binding.Plan, "practice");
+    }
+
+    private ModelOperator(
+        PracticeSession session,
+        RunState state,
+        ShopState shop,
+        Func<RunCommand, (string Fault, IReadOnlyList<RunEvent> Events)> carry
+    )
+    {
+        (_binding, _shop) = (session.Binding, shop);
+        (_session, _state, _carry) = (session, state, carry);
     }
 
     private Plan Plan => _binding.Plan;
@@ -50,6 +62,46 @@ public sealed class ModelOperator
     /// <param name="number">Which head.</param>
     public static HeadOutcome Play(Binding binding, ShopState shop, ulong seed, ulong number) =>
         new ModelOperator(binding, shop, seed, number).Play();
+
+    /// <summary>Works a job of somebody's up to where a lesson begins.</summary>
+    /// <param name="session">The practice head; whoever carries commands out lets it know what happened.</param>
+    /// <param name="state">The run, open.</param>
+    /// <param name="shop">The shop.</param>
+    /// <param name="carry">
+    /// Carries a command out: its events, or why not. A signature or a way on that needs one comes with a mark that
+    /// signs nothing; to sign it is the carrier's business.
+    /// </param>
+    /// <param name="isReached">True at the step to stop before.</param>
+    /// <returns>What it couldn't do; empty when it got there.</returns>
+    public static string PlayTo(
+        PracticeSession session,
+        RunState state,
+        ShopState shop,
+        Func<RunCommand, (string Fault, IReadOnlyList<RunEvent> Events)> carry,
+        Func<At, bool> isReached
+    )
+    {
+        ArgumentNullException.ThrowIfNull(session);
+        ArgumentNullException.ThrowIfNull(isReached);
+        ModelOperator model = new(session, state, shop, carry);
+        string refused = "";
+        while (refused.Length == 0 && model._entries < MostEntries)
+        {
+            if (Prompter.Next(state) is not { } at)
+            {
+                return "Nothing is open.";
+            }
+
+            if (isReached(at))
+            {
+                return "";
+            }
+
+            refused = model.Answer(Prompter.At(state, shop, at));
+        }
+
+        return refused.Length > 0 ? refused : "It takes too many entries.";
+    }
 
     private HeadOutcome Play()
     {
@@ -123,6 +175,18 @@ public sealed class ModelOperator
 
     private string Try(RunCommand command)
     {
+        if (_carry is not null)
+        {
+            (string fault, IReadOnlyList<RunEvent> happened) = _carry(command);
+            _entries++;
+            foreach (RunEvent one in happened)
+            {
+                Notice(one);
+            }
+
+            return fault;
+        }
+
         Moment moment = new(Start.AddMinutes(_entries), PracticeShop.Lead, Trail.Digest.Zero.ToString());
         Decision decision = RunDecider.DecideOnPractice(_state, _shop, command, moment, PracticeShop.Sign);
         if (decision is Decision.Refused refused)

@@ -17,7 +17,12 @@ internal sealed class Bench(PracticeHead head, HeadSpec spec, PracticeSetup setu
     public Tooling Tools { get; } = new(setup.Tools);
 
     public Spindle Spindle { get; } =
-        new(setup.Readout, new Tooling(setup.Tools), new Chance(SplitMix.Inside(key, "spindle")));
+        new(
+            setup.Readout,
+            new Tooling(setup.Tools),
+            new Chance(SplitMix.Inside(key, "spindle")),
+            new Chance(SplitMix.Inside(key, "stops"))
+        );
 
     /// <summary>The deck's highest spot when the cutter was set to it.</summary>
     public double DeckTouched { get; set; }

@@ -9,7 +9,11 @@ namespace ProcRunner.Practice.Works;
 /// spindle. The tool stays behind what is shown by its flex, which grows with the pass, and by what its edge has worn; a
 /// spindle that was raised takes up its backlash first.
 /// </summary>
-internal sealed class Spindle(Readout readout, Tooling tools, Chance chance)
+/// <param name="readout">The readout.</param>
+/// <param name="tools">Errors of tools and hands.</param>
+/// <param name="chance">What the metal sees of chance.</param>
+/// <param name="stops">Where a model operator stops: a stream of its own, since a learner stops by hand.</param>
+internal sealed class Spindle(Readout readout, Tooling tools, Chance chance, Chance stops)
 {
     private double _zero;
     private double _set;
@@ -32,7 +36,7 @@ internal sealed class Spindle(Readout readout, Tooling tools, Chance chance)
     public Quantity StopAt(Quantity wanted)
     {
         double sense = readout.GrowsDeeper ? 1 : -1;
-        double past = tools["stop"] * chance.Normal() / Factor;
+        double past = tools["stop"] * stops.Normal() / Factor;
         decimal steps = Math.Round(
             (decimal)(past / (double)readout.Step) * (decimal)sense,
             MidpointRounding.AwayFromZero

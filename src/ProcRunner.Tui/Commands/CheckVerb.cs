@@ -105,7 +105,9 @@ internal static class CheckVerb
     {
         try
         {
-            return File.ReadLines(file).Take(200).Any(line => line.StartsWith(key, StringComparison.Ordinal));
+            return File.ReadLines(file).Take(200).FirstOrDefault(line => line.Length > 0 && char.IsAsciiLetter(line[0]))
+                    is { } first
+                && first.StartsWith(key, StringComparison.Ordinal);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or DecoderFallbackException)
         {

@@ -60,6 +60,7 @@ internal static class CommandLine
             PeopleVerb.Create(),
             GaugesVerb.Create(),
             CheckVerb.Create(),
+            PracticeVerb.Create(),
             RehearseVerb.Create(),
             WorkVerb.Create(),
         };

@@ -51,10 +51,17 @@ internal static class DemoShop
         (LocalStore? store, string fault) = StoreFolder.Exists(folder)
             ? ShopFloor.Open(folder, purpose)
             : ShopFloor.Found(folder, Name, purpose);
-        return store is null || !Is(store.Shop) || store.Shop.People.Count > 0 ? (store, fault) : Furnish(store);
+        return store is null || !Is(store.Shop) || store.Shop.People.Count > 0
+            ? (store, fault)
+            : Furnish(store, Gauges(), new Readout(Units.Inch, 0.0005m, true, false, false, false));
     }
 
-    private static (LocalStore? Store, string Fault) Furnish(LocalStore store)
+    /// <summary>Brings the demo's people, gauges and a readout into a store that has nobody yet; closes it when that fails.</summary>
+    public static (LocalStore? Store, string Fault) Furnish(
+        LocalStore store,
+        IEnumerable<Gauge> gauges,
+        Readout readout
+    )
     {
         List<ShopEvent> events = [];
         Person? lead = null;
@@ -70,15 +77,15 @@ internal static class DemoShop
             events.Add(new ShopEvent.PersonAdded(made.Person));
         }
 
-        events.AddRange(Gauges().Select(g => new ShopEvent.GaugeAdded(g)));
-        events.Add(new ShopEvent.ReadoutSet(new Readout(Units.Inch, 0.0005m, true, false, false, false)));
+        events.AddRange(gauges.Select(g => new ShopEvent.GaugeAdded(g)));
+        events.Add(new ShopEvent.ReadoutSet(readout));
         if (store.AppendShop(People[0].Id, [.. events]) is AppendResult.Written)
         {
             return (store, "");
         }
 
         store.Dispose();
-        return (null, "The demo shop's people and gauges couldn't be written.");
+        return (null, "People and gauges couldn't be written.");
     }
 
     /// <summary>Opens the demo job that is under way, or a new one.</summary>

@@ -59,6 +59,9 @@ internal sealed class JobRun
     /// <summary>The store, for what has to do with other jobs; null where there is none.</summary>
     public StoreReader? Store { get; }
 
+    /// <summary>Told what was recorded, after the run knows it; null: nobody is.</summary>
+    public Action<IReadOnlyList<RunEvent>>? Recorded { get; set; }
+
     /// <summary>The run.</summary>
     public RunState State { get; }
 
@@ -156,6 +159,7 @@ internal sealed class JobRun
                 Last = written.Digest;
                 LastEvents = events;
                 Person = State.Worker.Length > 0 ? State.Worker : Person;
+                Recorded?.Invoke(events);
                 return new JobAnswer.Recorded(events);
             case AppendResult.Failed failed:
                 return new JobAnswer.NotWritten(failed.Why);

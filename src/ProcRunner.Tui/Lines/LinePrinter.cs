@@ -181,7 +181,16 @@ internal sealed class LinePrinter(TextWriter output)
 
         if (prompt.Target is { } target && prompt.Awaits == Awaited.Readout)
         {
-            Line($"  {target.Working}; left {target.Left}");
+            // No finer than the readout shows.
+            Quantity left = target.Left.TryConvert(
+                target.Show.Unit,
+                target.Show.Value.Scale,
+                Rounding.Nearest,
+                out Quantity rounded
+            )
+                ? rounded
+                : target.Left;
+            Line($"  {target.Working}; left {left}");
         }
 
         foreach (NumberShown number in prompt.Numbers)

@@ -26,6 +26,12 @@ internal sealed class LineRun
         (_job, _input, _printer) = (job, input, new LinePrinter(output));
     }
 
+    /// <summary>What stands beside a prompt: a lesson's gauges; null: nothing.</summary>
+    public Func<Prompt, IEnumerable<string>>? Beside { get; init; }
+
+    /// <summary>Ends the run early, with what there is to say then: a lesson that is over; null: nothing does.</summary>
+    public Func<IEnumerable<string>?>? Ending { get; init; }
+
     private RunState State => _job.State;
 
     /// <summary>Runs until the input ends, the person leaves, or the job is closed; the exit status.</summary>
@@ -65,6 +71,16 @@ internal sealed class LineRun
             {
                 _printer.Line(_held.Stopped(State, _input.LineNumber, _refused));
                 return Status.No;
+            }
+
+            if (Ending?.Invoke() is { } last)
+            {
+                foreach (string said in last)
+                {
+                    _printer.Line(said);
+                }
+
+                return Status.Done;
             }
 
             if (State.Standing is JobStanding.Released or JobStanding.Scrapped)
@@ -436,6 +452,10 @@ internal sealed class LineRun
         else if (CurrentPrompt() is { } prompt)
         {
             _printer.Prompt(State, prompt);
+            foreach (string line in Beside?.Invoke(prompt) ?? [])
+            {
+                _printer.Line(line);
+            }
         }
     }
 

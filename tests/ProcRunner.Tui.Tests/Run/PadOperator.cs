@@ -8,6 +8,7 @@ using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Lines;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Run;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Tests.Run;
 
@@ -20,10 +21,10 @@ internal sealed class PadOperator
     private const string PadKeys = "0123456789.+-*/";
     private readonly JobRun _job;
 
-    public PadOperator(JobRun job)
+    public PadOperator(JobRun job, LessonRun? lesson = null)
     {
         _job = job;
-        Desk = new Desk(RunScreen.Open(job));
+        Desk = new Desk(lesson is null ? RunScreen.Open(job) : RunScreen.Open(lesson));
     }
 
     public Desk Desk { get; }

@@ -33,6 +33,12 @@ internal static class RunMenu
             options.AddRange(AtStep(work, prompt));
         }
 
+        if (work.Lesson is { } lesson && prompt is not null)
+        {
+            string[] hint = [lesson.Hint(prompt)];
+            options.Add(new("coach", "a hint for this step", _ => To(new TextPage(work, "The coach", hint))));
+        }
+
         options.Add(new("maths", "work something out with these numbers; nothing is recorded", _ => Maths(work)));
 
         return new AskPage(work, "Menu") { Options = options };

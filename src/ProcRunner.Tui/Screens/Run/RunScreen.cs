@@ -1,6 +1,7 @@
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -13,9 +14,17 @@ internal static class RunScreen
     /// <summary>The screen of a job, at the step it waits at.</summary>
     public static Screen Open(JobRun job) => Now(new RunWork(job));
 
+    /// <summary>The screen of a lesson, at the step it waits at.</summary>
+    public static Screen Open(LessonRun lesson) => Now(new RunWork(lesson.Job) { Lesson = lesson });
+
     /// <summary>The page for where the run stands now.</summary>
     public static RunPage Now(RunWork work)
     {
+        if (work.Lesson is { IsOver: true } lesson)
+        {
+            return new DebriefPage(work, lesson);
+        }
+
         if (work.State.Standing is JobStanding.Released or JobStanding.Scrapped)
         {
             return new ClosedPage(work);

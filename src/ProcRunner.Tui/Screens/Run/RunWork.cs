@@ -3,6 +3,7 @@ using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Lines;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -26,6 +27,9 @@ internal sealed class RunWork
         Job = job;
         Said = job.State.Sequence > 1 ? $"recorded last: {LastRecorded.Of(job.State)}" : "";
     }
+
+    /// <summary>The lesson that the job is; null on a customer's head.</summary>
+    public LessonRun? Lesson { get; init; }
 
     /// <summary>The job.</summary>
     public JobRun Job { get; }
@@ -111,6 +115,11 @@ internal sealed class RunWork
                     .Where(s => s.Length > 0),
             ];
             Said = said.Length == 0 ? "recorded" : string.Join("; ", said);
+            if (Lesson is { Coaches: true, Remark.Length: > 0 } lesson)
+            {
+                Said = $"coach: {lesson.Remark}";
+            }
+
             _forms.Clear();
         }
 

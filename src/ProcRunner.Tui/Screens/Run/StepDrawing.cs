@@ -212,7 +212,14 @@ internal sealed class StepDrawing
         int width = _canvas.Width - _panel - 1;
         int top = Frame.Top + 1;
         int height = Math.Min(end - top, 22);
-        if (_prompt.Awaits == Awaited.Readout && CutLevel.Of(_work, _prompt) is { Count: > 2 } levels)
+        if (_work.Lesson is { } lesson && GaugeView.Of(lesson, _prompt, _form.Values.Count) is { Count: > 0 } face)
+        {
+            foreach (string line in face)
+            {
+                _canvas.Put(_panel, top++, Frame.Cut(line, width), Ink.Strong);
+            }
+        }
+        else if (_prompt.Awaits == Awaited.Readout && CutLevel.Of(_work, _prompt) is { Count: > 2 } levels)
         {
             string where = _prompt.At.Position == At.Head ? "the deck" : $"the metal at {_prompt.Position}";
             _canvas.Put(_panel, Frame.Top, $"section of {where}", Ink.Quiet);

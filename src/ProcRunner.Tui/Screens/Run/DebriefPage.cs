@@ -1,0 +1,54 @@
+using ProcRunner.Tui.Drawing;
+using ProcRunner.Tui.Training;
+
+namespace ProcRunner.Tui.Screens.Run;
+
+/// <summary>How a lesson went; it is written down once, when it is first shown.</summary>
+internal sealed class DebriefPage(RunWork work, LessonRun lesson) : RunPage(work)
+{
+    private readonly Debrief _debrief = lesson.Close();
+
+    /// <inheritdoc/>
+    public override void Draw(Canvas canvas, Look look)
+    {
+        Frame.Head(canvas, look, Work);
+        canvas.Put(1, Frame.Top, $" LESSON OVER: {lesson.Lesson.Title} ", _debrief.IsClean ? Ink.Good : Ink.Mind);
+        int row = Frame.Top + 2;
+        int end = canvas.Height - Frame.BottomRows;
+        foreach (string line in _debrief.Lines(Work.State))
+        {
+            row = canvas.PutWrapped(2, row, canvas.Width - 4, Math.Max(0, end - row), line);
+        }
+
+        canvas.PutWrapped(
+            2,
+            row + 1,
+            canvas.Width - 4,
+            Math.Max(0, end - row - 1),
+            $"Learned here: {lesson.Lesson.Learn}",
+            Ink.Quiet
+        );
+        Frame.Foot(
+            canvas,
+            look,
+            new Foot
+            {
+                Said = Work.Said,
+                Label = "over",
+                Typed = Line.Text,
+                Keys = "Enter: to the lessons",
+                MoreKeys = "/ history",
+            }
+        );
+    }
+
+    /// <inheritdoc/>
+    protected override Turn Entered(string typed) => Turn.Back;
+
+    /// <inheritdoc/>
+    protected override Turn Slash() =>
+        new Turn.Instead(new TextPage(Work, "the lesson, entry by entry", HistoryText.Of(Work, null)));
+
+    /// <inheritdoc/>
+    protected override Turn Escape() => Turn.Back;
+}

@@ -1,0 +1,137 @@
+using System.Globalization;
+using ProcRunner.Lessons;
+using ProcRunner.Runs;
+using ProcRunner.Store.Local;
+using ProcRunner.Trail;
+
+namespace ProcRunner.Tui.Training;
+
+/// <summary>How a lesson went, against its own solution.</summary>
+/// <param name="Lesson">The lesson's name.</param>
+/// <param name="Person">Who took it.</param>
+/// <param name="Caught">Planted faults that were answered as they should be.</param>
+/// <param name="Missed">Those that were passed over.</param>
+/// <param name="Misreads">Readings typed otherwise than shown.</param>
+/// <param name="TooDeep">Cuts that went past the high limit.</param>
+/// <param name="Redone">Readings taken again though nothing was out of limits.</param>
+/// <param name="Questioned">Entries that were hard to believe.</param>
+/// <param name="Minutes">From the first of the learner's entries to the last.</param>
+internal sealed record Debrief(
+    string Lesson,
+    string Person,
+    IReadOnlyList<PlantedFault> Caught,
+    IReadOnlyList<PlantedFault> Missed,
+    IReadOnlyList<Misread> Misreads,
+    int TooDeep,
+    int Redone,
+    int Questioned,
+    int Minutes
+)
+{
+    /// <summary>True when everything planted was caught, nothing misread and nothing cut too deep.</summary>
+    public bool IsClean => Missed.Count == 0 && Misreads.Count == 0 && TooDeep == 0;
+
+    /// <summary>Looks back at a lesson.</summary>
+    public static Debrief Of(LessonRun run, StoreReader reader)
+    {
+        RunState state = run.Job.State;
+        TrailEntry[] mine =
+        [
+            .. reader
+                .ReadTrail(state.JobId)
+                .Entries.Select(e => e.Entry)
+                .Where(e => e.Operator == run.Job.Person && e.Sequence > 1),
+        ];
+        RunEvent[] events =
+        [
+            .. mine.SelectMany(e => e.Events).Select(map => RunEventFormat.Read(state.Plan, map)).OfType<RunEvent>(),
+        ];
+        return new Debrief(
+            run.Lesson.Name,
+            run.Job.Person,
+            [.. run.Lesson.Planted.Where(fault => run.IsCaught(fault) == true)],
+            [.. run.Lesson.Planted.Where(fault => run.IsCaught(fault) == false)],
+            run.Misreads,
+            events.OfType<RunEvent.ReadingTaken>().Count(taken => IsTooDeep(state, taken)),
+            AgainForNothing(events),
+            events.OfType<RunEvent.EntryQuestioned>().Count(),
+            mine.Length == 0 ? 0 : (int)Math.Ceiling((mine[^1].At - mine[0].At).TotalMinutes)
+        );
+    }
+
+    /// <summary>In words, line by line: the rule behind each fault stands with it.</summary>
+    public IEnumerable<string> Lines(RunState state)
+    {
+        yield return IsClean ? "As it should be." : "Not yet as it should be.";
+        foreach (PlantedFault fault in Caught)
+        {
+            yield return $"caught: {fault.What}. {fault.Why}";
+        }
+
+        foreach (PlantedFault fault in Missed)
+        {
+            string where = fault.Position is { } position ? $"{fault.Step}, {position}" : fault.Step;
+            yield return $"missed: {fault.What}. At {where} the answer is: {fault.Answer}. {fault.Why}";
+        }
+
+        foreach (Misread one in Misreads)
+        {
+            string place = one.Place.Length > 0 ? $", {one.Place}" : "";
+            yield return $"misread: {state.Plan.NameOf(one.At)}{place}: {one.Typed} typed, {one.Shown} shown.";
+        }
+
+        foreach (
+            (int count, string what) in new[]
+            {
+                (TooDeep, "cut past the high limit"),
+                (Redone, "measured again though nothing was out of limits"),
+                (Questioned, "entries that were hard to believe"),
+            }
+        )
+        {
+            if (count > 0)
+            {
+                yield return $"{what}: {Number(count)}";
+            }
+        }
+
+        yield return $"time: {Number(Minutes)} min";
+    }
+
+    private static bool IsTooDeep(RunState state, RunEvent.ReadingTaken taken) =>
+        state.Plan.Steps[taken.At.Step].Work is Procedures.StepWork.Cut
+        && taken.Reading.Judgement is { Verdict: Verdict.Out, High: { } high }
+        && taken.Reading.Value.CompareTo(high) > 0;
+
+    // The same step read again with nothing out, nothing moved and no cut in between.
+    private static int AgainForNothing(IReadOnlyList<RunEvent> events)
+    {
+        Dictionary<At, bool> settled = [];
+        int count = 0;
+        foreach (RunEvent happened in events)
+        {
+            switch (happened)
+            {
+                case RunEvent.ReadingTaken taken:
+                    count += settled.GetValueOrDefault(taken.At) ? 1 : 0;
+                    settled[taken.At] = taken.Reading.Good && taken.Reading.Judgement.Verdict != Verdict.Short;
+                    break;
+                case RunEvent.WentStale stale:
+                    settled.Clear();
+                    break;
+                case RunEvent.PassCut pass:
+                    settled[pass.At] = false;
+                    break;
+                case RunEvent.Reopened:
+                    settled.Clear();
+                    break;
+                default:
+                    break;
+            }
+        }
+
+        return count;
+    }
+
+    private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);
+}

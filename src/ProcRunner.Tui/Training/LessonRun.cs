@@ -1,0 +1,325 @@
+using System.Globalization;
+using ProcRunner.Lessons;
+using ProcRunner.Practice;
+using ProcRunner.Practice.Bindings;
+using ProcRunner.Practice.Gauges;
+using ProcRunner.Practice.Operators;
+using ProcRunner.Quantities;
+using ProcRunner.Runs;
+using ProcRunner.Runs.Prompts;
+using ProcRunner.Store.Local;
+using ProcRunner.Tui.Demo;
+using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Shell;
+
+namespace ProcRunner.Tui.Training;
+
+/// <summary>
+/// A lesson under way: the practice head under the job, what its gauges show, what was misread, and whether the lesson is
+/// over. What it shows follows from the seed and the trail alone.
+/// </summary>
+internal sealed class LessonRun
+{
+    private readonly PracticeSession _session;
+    private readonly DebriefBook _book;
+    private readonly List<Misread> _misreads = [];
+    private readonly HashSet<(At At, string Answer)> _answers = [];
+
+    private LessonRun(Lesson lesson, Binding binding, JobRun job, DebriefBook book)
+    {
+        (Lesson, Job, _book) = (lesson, job, book);
+        _session = new PracticeSession(binding, (ulong)lesson.Seed, 0);
+    }
+
+    /// <summary>The lesson.</summary>
+    public Lesson Lesson { get; }
+
+    /// <summary>The job that it is worked on.</summary>
+    public JobRun Job { get; }
+
+    /// <summary>True when the coach speaks after every step; false: only when asked.</summary>
+    public bool Coaches { get; init; }
+
+    /// <summary>Readings that weren't typed as the face showed them, in order.</summary>
+    public IReadOnlyList<Misread> Misreads => _misreads;
+
+    /// <summary>The last answer, as the coach sees it; empty when there is nothing to say.</summary>
+    public string Remark { get; private set; } = "";
+
+    /// <summary>True once the step that ends the lesson is answered wherever it is asked, or the job is closed.</summary>
+    public bool IsOver =>
+        Job.State.Standing is JobStanding.Released or JobStanding.Scrapped || IsAnswered(Lesson.Until, Lesson.At);
+
+    private Plan Plan => Job.State.Plan;
+
+    /// <summary>Takes a lesson up where it was left, or begins it; null with the reason when neither can be.</summary>
+    /// <param name="store">The practice room's store.</param>
+    /// <param name="book">Where it is written how lessons went.</param>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="person">Id of the learner.</param>
+    /// <param name="coaches">True when the coach speaks after every step.</param>
+    public static (LessonRun? Run, string Fault) Open(
+        LocalStore store,
+        DebriefBook book,
+        Lesson lesson,
+        string person,
+        bool coaches
+    )
+    {
+        (PlanTexts? texts, Binding? binding, string fault) = LessonShelf.Bind(lesson);
+        if (texts is null || binding is null)
+        {
+            return (null, fault);
+        }
+
+        string stamp = lesson.Name.ToUpperInvariant().Replace(' ', '-');
+        string[] mine = [.. store.Shop.Jobs.Values.Where(j => IsTry(j.Stamp, stamp)).Select(j => j.Id)];
+        foreach (string id in mine)
+        {
+            (LessonRun? open, fault) = Resume(store, book, lesson, binding, id, person, coaches);
+            if (open is null || !open.IsOver)
+            {
+                return (open, fault);
+            }
+        }
+
+        JobHeader header = new()
+        {
+            Stamp = mine.Length == 0 ? stamp : FormattableString.Invariant($"{stamp}-{mine.Length + 1}"),
+            ProcedureDigest = texts.ProcedureDigest.ToString(),
+            HeadDigest = texts.HeadDigest.ToString(),
+            Customer = "practice (invented)",
+            Complaint = lesson.Title,
+            Practice = true,
+        };
+        (JobRun? job, fault) = JobRun.Begin(store, Machine.Time, texts, header, DemoShop.People[0].Id);
+        if (job is null)
+        {
+            return (null, fault);
+        }
+
+        LessonRun run = new(lesson, binding, job, book) { Coaches = coaches };
+        job.Recorded = run.Happened;
+        fault = run.WorkUpTo(person);
+        run._misreads.Clear();
+        return fault.Length > 0 ? (null, $"The lesson can't be made ready: {fault}") : (run, "");
+    }
+
+    /// <summary>What the gauge of a step shows now, place by place; empty where none is read.</summary>
+    public IReadOnlyList<Quantity> Shown(Prompt prompt) =>
+        prompt.Awaits == Awaited.Reading && _session.Chosen(Job.State, prompt.At) is null
+            ? [.. _session.Look(Job.State, prompt.At).Select(r => r.Shown)]
+            : [];
+
+    /// <summary>The gauge that a step is read with.</summary>
+    public PracticeGauge GaugeOf(Prompt prompt) => _session.GaugeFor(prompt.Step.Taking!);
+
+    /// <summary>What there is to be seen at an inspection, in words; empty elsewhere.</summary>
+    public string Seen(Prompt prompt) => prompt.Awaits == Awaited.Finding ? _session.Finding(prompt.At) : "";
+
+    /// <summary>A hint for a step: the lesson's own, or why the step matters.</summary>
+    public string Hint(Prompt prompt) =>
+        Lesson.Hints.TryGetValue(prompt.Step.FullName, out string? hint) ? hint
+        : prompt.Step.Why.Length > 0 ? prompt.Step.Why
+        : "No hint here: do what the page says, and read the gauge.";
+
+    /// <summary>Looks back at the lesson and writes down how it went, once.</summary>
+    public Debrief Close()
+    {
+        Debrief debrief = Debrief.Of(this, Job.Store!);
+        _book.Write(Job.State.JobId, debrief);
+        return debrief;
+    }
+
+    /// <summary>Whether a planted fault was answered as it should be: true, false, or null while its step isn't reached.</summary>
+    public bool? IsCaught(PlantedFault fault)
+    {
+        Plan.TryStep(fault.Step, out int step);
+        int position = fault.Position is { } name && Plan.TryPosition(name, out int index) ? index : At.Head;
+        return _answers.Contains((new At(step, position), fault.Answer)) ? true
+            : IsAnswered(fault.Step, fault.Position) ? false
+            : null;
+    }
+
+    private static bool IsTry(string stamp, string of) =>
+        stamp == of
+        || (
+            stamp.StartsWith(of + "-", StringComparison.Ordinal)
+            && int.TryParse(stamp[(of.Length + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out _)
+        );
+
+    private static (LessonRun? Run, string Fault) Resume(
+        LocalStore store,
+        DebriefBook book,
+        Lesson lesson,
+        Binding binding,
+        string id,
+        string person,
+        bool coaches
+    )
+    {
+        (JobRun? job, string fault) = JobRun.Resume(store, Machine.Time, id, person);
+        if (job is null)
+        {
+            return (null, fault);
+        }
+
+        LessonRun run = new(lesson, binding, job, book) { Coaches = coaches };
+        IReadOnlyList<RunEvent> last = [];
+        bool learner = lesson.From is null;
+        (RunState? state, fault) = JobReading.Fold(
+            store.Reader,
+            id,
+            store.Reader.ReadTrail(id).Entries.Select(e => e.Entry),
+            (before, _, events) =>
+            {
+                run.Take(before, last);
+                learner |= events.Any(e => e is RunEvent.HandedOver);
+                if (!learner)
+                {
+                    run._misreads.Clear();
+                }
+
+                last = events;
+            }
+        );
+        if (state is null)
+        {
+            return (null, fault);
+        }
+
+        run.Take(state, last);
+        job.Recorded = run.Happened;
+        return (run, "");
+    }
+
+    // The model operator works under the lead's name up to the lesson's first step, then hands over.
+    private string WorkUpTo(string person)
+    {
+        if (Lesson.From is { } from && Plan.TryStep(from, out int first))
+        {
+            string fault = ModelOperator.PlayTo(
+                _session,
+                Job.State,
+                Job.Shop,
+                Carry,
+                at => at.Step >= first && IsThere(at)
+            );
+            if (fault.Length > 0)
+            {
+                return fault;
+            }
+        }
+
+        return Job.Person == person ? "" : FaultOf(Job.Do(new RunCommand.HandOver(person)));
+    }
+
+    private bool IsThere(At at) =>
+        Lesson.At is null || at.Position == At.Head || Plan.PositionName(at.Position) == Lesson.At;
+
+    private (string Fault, IReadOnlyList<RunEvent> Events) Carry(RunCommand command)
+    {
+        (string lead, _, _, string pin) = DemoShop.People[0];
+        JobAnswer answer = command switch
+        {
+            RunCommand.Sign sign => Job.Sign(sign.At, lead, pin, null, null),
+            RunCommand.TakeWay { Mark: not null } way => Job.TakeWayByLead(
+                way.At,
+                Prompter.At(Job.State, Job.Shop, way.At).WaysOn.First(w => w.Text == way.Way),
+                way.Reason,
+                lead,
+                pin
+            ),
+            _ => Job.Do(command),
+        };
+        return answer is JobAnswer.Recorded recorded ? ("", recorded.Events) : (FaultOf(answer), []);
+    }
+
+    private static string FaultOf(JobAnswer answer) =>
+        answer switch
+        {
+            JobAnswer.Refused refused => refused.Why,
+            JobAnswer.NotWritten failed => failed.Why,
+            _ => "",
+        };
+
+    private void Happened(IReadOnlyList<RunEvent> events)
+    {
+        int before = _misreads.Count;
+        Take(Job.State, events);
+        Remark =
+            _misreads.Count > before
+                ? $"{_misreads[^1].Typed} was typed, the gauge shows {_misreads[^1].Shown}"
+                : Noticed(events);
+    }
+
+    // What the coach says of an answer: the rule of a planted fault that was caught or passed over.
+    private string Noticed(IReadOnlyList<RunEvent> events)
+    {
+        foreach (PlantedFault fault in Lesson.Planted)
+        {
+            bool here = events.Any(e =>
+                AnswerOf(e) is { } answer
+                && Plan.Steps[answer.At.Step].FullName == fault.Step
+                && (fault.Position is null || Plan.PositionName(answer.At.Position) == fault.Position)
+            );
+            if (here)
+            {
+                return IsCaught(fault) == true ? $"caught: {fault.What}. {fault.Why}" : $"look again: {fault.Why}";
+            }
+        }
+
+        return "";
+    }
+
+    // Looks at the gauges before the head learns of the entry: the next taking is another draw.
+    private void Take(RunState state, IReadOnlyList<RunEvent> events)
+    {
+        foreach (RunEvent happened in events)
+        {
+            if (happened is RunEvent.ReadingTaken taken && _session.Chosen(state, taken.At) is null)
+            {
+                Compare(state, taken);
+            }
+
+            if (AnswerOf(happened) is { } answer)
+            {
+                _answers.Add(answer);
+            }
+        }
+
+        _session.Apply(state, events);
+    }
+
+    private void Compare(RunState state, RunEvent.ReadingTaken taken)
+    {
+        GaugeReading[] shown = _session.Look(state, taken.At);
+        for (int i = 0; i < Math.Min(shown.Length, taken.Reading.Places.Count); i++)
+        {
+            PlaceValue typed = taken.Reading.Places[i];
+            if (typed.Value.CompareTo(shown[i].Shown) != 0)
+            {
+                _misreads.Add(new Misread(taken.At, typed.Place, typed.Value, shown[i].Shown));
+            }
+        }
+    }
+
+    private static (At At, string Answer)? AnswerOf(RunEvent happened) =>
+        happened switch
+        {
+            RunEvent.FindingNoted e => (e.At, e.Finding),
+            RunEvent.ChoiceMade e => (e.At, e.Choice),
+            RunEvent.WayTaken e => (e.At, e.Way),
+            RunEvent.LeftOut e => (e.At, "left out"),
+            RunEvent.ReadingTaken e => (e.At, e.Reading.Good ? "in limits" : "out of spec"),
+            _ => null,
+        };
+
+    private bool IsAnswered(string name, string? position)
+    {
+        Plan.TryStep(name, out int step);
+        IEnumerable<int> positions =
+            position is { } one && Plan.TryPosition(one, out int index) ? [index] : Plan.PositionsOf(Plan.Steps[step]);
+        return positions.All(p => Job.State.StandingOf(new At(step, p)) is StepStanding.Done or StepStanding.LeftOut);
+    }
+}
