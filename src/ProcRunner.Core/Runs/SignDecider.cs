@@ -2,13 +2,24 @@ using ProcRunner.Procedures;
 
 namespace ProcRunner.Runs;
 
-/// <summary>Sign-offs and the release. None over an open or a stale gate.</summary>
+/// <summary>
+/// Sign-offs and the release. None over an open or a stale gate; a practice head is released in a rehearsal only, which
+/// leaves no trail.
+/// </summary>
 internal static class SignDecider
 {
     /// <summary>Signs the stage so far, or releases the job.</summary>
     public static Decision Sign(Deciding on, At at, StepWork.Sign sign, Mark mark, Mark? beside)
     {
         bool release = sign.Meaning == "released";
+        if (release && on is { State.Job.Practice: true, PracticeMark: null })
+        {
+            return Deciding.No(
+                "A practice head is never released.",
+                "All that could be learned on it is done; leave it here."
+            );
+        }
+
         if (release && (NotReady(on, at) ?? HeadDecider.NotCompared(on)) is { } open)
         {
             return open;

@@ -169,7 +169,8 @@ public sealed class OtherJobsTests : IDisposable
     {
         Assert.Equal(Status.Done, _demo.Lines(DemoJob.Entries));
         using DemoJob practice = new(practice: true);
-        Assert.Equal(Status.Done, practice.Lines(DemoJob.Entries));
+        Assert.Equal(Status.No, practice.Lines(DemoJob.Entries));
+        Assert.Equal(JobStanding.Open, practice.Job.State.Standing);
 
         Assert.Empty(ReadingHistory.Of(practice.Store.Index!, "recession", asFound: false));
         Records.History.TrendReading[] made = [.. ReadingHistory.Of(_demo.Store.Index!, "recession", asFound: false)];

@@ -92,10 +92,7 @@ public class GaugeFaceTests
         int turns = face[1].First(char.IsDigit) - '0';
         int hand = face[4].IndexOf('^', StringComparison.Ordinal);
         int mark = face[3].LastIndexOf('|', hand);
-        decimal number = decimal.Parse(
-            face[2].AsSpan(mark, 4),
-            System.Globalization.CultureInfo.InvariantCulture
-        );
+        decimal number = decimal.Parse(face[2].AsSpan(mark, 4), System.Globalization.CultureInfo.InvariantCulture);
         decimal size = (turns * 0.1m) + number + ((hand - mark) * 0.0001m);
         return face[1].EndsWith("back of zero", StringComparison.Ordinal) ? -size : size;
     }

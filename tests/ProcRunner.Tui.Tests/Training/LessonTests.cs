@@ -109,6 +109,21 @@ public sealed class LessonTests : IDisposable
         Assert.Contains("not a practice room", fault, StringComparison.Ordinal);
     }
 
+    // The whole demo job, worked on a practice head: all is taken but its last line, the release.
+    [Fact]
+    public void No_way_leads_from_a_practice_head_to_a_released_job()
+    {
+        using DemoJob practice = new(practice: true);
+        practice.UpTo(DemoJob.Entries[^2].TrimStart('@', ' '));
+        Prompt last = Prompter.At(practice.Job.State, practice.Job.Shop, Prompter.Next(practice.Job.State)!.Value);
+
+        JobAnswer.Refused refused = Assert.IsType<JobAnswer.Refused>(
+            practice.Job.Sign(last.At, "moss", DemoShop.People[0].Pin, null, null)
+        );
+
+        Assert.Equal("A practice head is never released.", refused.Why);
+    }
+
     [Fact]
     public void Every_lessons_job_is_marked_as_practice()
     {
