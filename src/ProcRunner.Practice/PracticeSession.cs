@@ -82,6 +82,16 @@ public sealed class PracticeSession
             ? Aim(state, at.Position, bound.To)
             : null;
 
+    /// <summary>Something happens to the head that no work of the run does: dirt falls on a seat.</summary>
+    /// <param name="values">True values from now on; what isn't named stays.</param>
+    public void Change(TruthTable values)
+    {
+        for (int i = 0; i < Head.Positions; i++)
+        {
+            Head.TakePart(values, i, new Chance(SplitMix.Inside(_key, "change")));
+        }
+    }
+
     /// <summary>What an inspection finds.</summary>
     public string Finding(At at)
     {

@@ -30,6 +30,9 @@ public sealed record Lesson
     /// <summary>True values of this head over those of the setup.</summary>
     public required TruthTable Heads { get; init; }
 
+    /// <summary>True values of the head that change as the learner takes over: what the work before would have put right.</summary>
+    public required TruthTable Then { get; init; }
+
     /// <summary>True values of new parts over those of the setup.</summary>
     public required IReadOnlyDictionary<string, TruthTable> Parts { get; init; }
 

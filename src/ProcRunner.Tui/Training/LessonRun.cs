@@ -24,6 +24,7 @@ internal sealed class LessonRun
     private readonly DebriefBook _book;
     private readonly List<Misread> _misreads = [];
     private readonly HashSet<(At At, string Answer)> _answers = [];
+    private bool _isLearners;
 
     private LessonRun(Lesson lesson, Binding binding, JobRun job, DebriefBook book)
     {
@@ -131,13 +132,13 @@ internal sealed class LessonRun
         return debrief;
     }
 
-    /// <summary>Whether a planted fault was answered as it should be: true, false, or null while its step isn't reached.</summary>
+    /// <summary>Whether a planted fault was answered as it should be: true, false, or null while its step is still to come.</summary>
     public bool? IsCaught(PlantedFault fault)
     {
         Plan.TryStep(fault.Step, out int step);
         int position = fault.Position is { } name && Plan.TryPosition(name, out int index) ? index : At.Head;
         return _answers.Contains((new At(step, position), fault.Answer)) ? true
-            : IsAnswered(fault.Step, fault.Position) ? false
+            : IsAnswered(fault.Step, fault.Position) || IsOver ? false
             : null;
     }
 
@@ -285,6 +286,12 @@ internal sealed class LessonRun
             if (AnswerOf(happened) is { } answer)
             {
                 _answers.Add(answer);
+            }
+
+            if (happened is RunEvent.HandedOver && !_isLearners)
+            {
+                _isLearners = true;
+                _session.Change(Lesson.Then);
             }
         }
 
