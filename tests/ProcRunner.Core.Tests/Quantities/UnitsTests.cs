@@ -1,4 +1,7 @@
 using System.Globalization;
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
 using ProcRunner.Quantities;
 using Referee = UnitsNet;
 
@@ -136,6 +139,52 @@ public sealed class UnitsTests
         double ours = Exact.Of(new Quantity(1, Units.Find(from)!)).In(Units.Find(to)!).ToDouble();
         Assert.InRange(ours / expected, 1 - 1e-12, 1 + 1e-12);
     }
+
+    // Any amount, there and back. Which of the library's units is ours is typed here; where its factor is rounded, less is asked.
+    private static readonly (string From, string To, Func<double, double> Theirs, double Within)[] Conversions =
+    [
+        ("in", "mm", x => Referee.Length.FromInches(x).Millimeters, 1e-12),
+        ("mm", "in", x => Referee.Length.FromMillimeters(x).Inches, 1e-12),
+        ("thou", "\u00B5m", x => Referee.Length.FromMils(x).Micrometers, 1e-12),
+        ("\u00B5in", "\u00B5m", x => Referee.Length.FromMicroinches(x).Micrometers, 1e-12),
+        ("arcmin", "deg", x => Referee.Angle.FromArcminutes(x).Degrees, 1e-12),
+        ("min", "s", x => Referee.Duration.FromMinutes(x).Seconds, 1e-12),
+        ("lbf", "N", x => Referee.Force.FromPoundsForce(x).Newtons, 1e-12),
+        ("lbf/in", "N/mm", x => Referee.ForcePerLength.FromPoundsForcePerInch(x).NewtonsPerMillimeter, 5e-9),
+        ("lbf\u00B7ft", "N\u00B7m", x => Referee.Torque.FromPoundForceFeet(x).NewtonMeters, 1e-12),
+        ("psi", "kPa", x => Referee.Pressure.FromPoundsForcePerSquareInch(x).Kilopascals, 1e-12),
+        ("MPa", "psi", x => Referee.Pressure.FromMegapascals(x).PoundsForcePerSquareInch, 1e-12),
+        ("GPa", "Pa", x => Referee.Pressure.FromGigapascals(x).Pascals, 1e-12),
+        ("bar", "psi", x => Referee.Pressure.FromBars(x).PoundsForcePerSquareInch, 1e-12),
+        ("inHg", "kPa", x => Referee.Pressure.FromInchesOfMercury(x).Kilopascals, 5e-6),
+        ("degF", "degC", x => Referee.Temperature.FromDegreesFahrenheit(x).DegreesCelsius, 1e-12),
+        ("degC", "degF", x => Referee.Temperature.FromDegreesCelsius(x).DegreesFahrenheit, 1e-12),
+        ("degF-diff", "K", x => Referee.TemperatureDelta.FromDegreesFahrenheit(x).Kelvins, 1e-12),
+        ("1/degF-diff", "1/K", x => Referee.CoefficientOfThermalExpansion.FromPerDegreeFahrenheit(x).PerKelvin, 1e-12),
+        ("in2", "cm2", x => Referee.Area.FromSquareInches(x).SquareCentimeters, 1e-12),
+        ("in3", "cm3", x => Referee.Volume.FromCubicInches(x).CubicCentimeters, 1e-12),
+        ("ft/min", "m/min", x => Referee.Speed.FromFeetPerMinute(x).MetersPerMinutes, 1e-12),
+        ("%", "", x => Referee.Ratio.FromPercent(x).DecimalFractions, 1e-12),
+    ];
+
+    [Property(MaxTest = 1000)]
+    public Property Any_amount_converts_as_in_a_general_library() =>
+        Prop.ForAll(
+            Gen.Elements(Conversions).Zip(Gen.Choose(1, 1_000_000_000)).Zip(Gen.Choose(0, 8)).ToArbitrary(),
+            one =>
+            {
+                ((var (from, to, theirs, within), int digits), int scale) = one;
+                decimal value = new(digits, 0, 0, false, (byte)scale);
+                double ours = Exact.Of(new Quantity(value, Units.Find(from)!)).In(Units.Find(to)!).ToDouble();
+                double referee = theirs((double)value);
+
+                // A temperature near 0 is the difference of two large numbers in the library's doubles.
+                double slack =
+                    (within * Math.Abs(referee))
+                    + (from.StartsWith("deg", StringComparison.Ordinal) ? 1e-12 * (500 + (double)value) : 0);
+                Assert.InRange(ours, referee - slack, referee + slack);
+            }
+        );
 
     // The library itself works with factors rounded to so many digits here.
     [Fact]

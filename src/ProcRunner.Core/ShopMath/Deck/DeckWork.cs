@@ -187,11 +187,11 @@ internal static class DeckWork
                 LengthWorking working = SeatWork.Worked(all);
                 foreach (DeckLimit limit in stock.Limits)
                 {
-                    working.And($"left by {limit.Name}", FormulaOf(all, limit), limit.Cut, isResult: false);
+                    working.Room($"left by {limit.Name}", FormulaOf(all, limit), limit.Cut, isResult: false);
                 }
 
                 working
-                    .And("cut allowed", "least of what the limits leave", stock.Allowed)
+                    .Room("cut allowed", "least of what the limits leave", stock.Allowed)
                     .Say("binds", "the limit that leaves least", stock.Binding.Name);
                 if (all.Has("cut") && all.Has("thickness"))
                 {

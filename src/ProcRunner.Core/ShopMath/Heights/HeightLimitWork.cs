@@ -210,8 +210,8 @@ internal static class HeightLimitWork
         SeatWork
             .Worked(all)
             .And("recession after cut", "{recession} - {deck-cut}", window.RecessionAfterCut)
-            .And("least sink", Over(all, "{low} - {recession-after-cut}") + ", not below 0", window.Least)
-            .And("most sink", Over(all, "{high} - {recession-after-cut}"), window.Most)
+            .Need("least sink", Over(all, "{low} - {recession-after-cut}") + ", not below 0", window.Least)
+            .Room("most sink", Over(all, "{high} - {recession-after-cut}"), window.Most)
             .Say(
                 "verdict",
                 "{recession-after-cut} between {low} and {high}",
@@ -245,13 +245,13 @@ internal static class HeightLimitWork
                         bool leans = reading == "recession";
                         string formula = isHigh ? $"{{{limit}}} - {{{reading}}}" : $"{{{reading}}} - {{{limit}}}";
                         limits.Add(new SinkLimit(words, leans ? Heights.Scaled(room, Rational.One / cosine) : room));
-                        working.And($"left by {words}", leans ? Over(all, formula) : formula, limits[^1].Left, false);
+                        working.Room($"left by {words}", leans ? Over(all, formula) : formula, limits[^1].Left, false);
                     }
                 }
 
                 return SinkLimit.Binding(limits) is { } least
                     ? working
-                        .And("sink left", "least of what the limits leave", least.Left)
+                        .Room("sink left", "least of what the limits leave", least.Left)
                         .Say("binds", "the limit that leaves least", least.Name)
                         .Done()
                     : new ShopFault("recession", "nothing", "give at least one reading with its limit");

@@ -81,7 +81,7 @@ internal static class ThermalFitWork
             [
                 new(
                     "interference=0.144 mm; clearance=0.050 mm; diameter=50 mm; part-expansion=0.0000117 1/K",
-                    "difference=331.62 K",
+                    "difference=331.62393162 K",
                     "Boresi and Schmidt, Advanced Mechanics of Materials, Ex. 11.3, p. 398, printed 331.62"
                 ),
                 new(

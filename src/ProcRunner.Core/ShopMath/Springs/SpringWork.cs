@@ -218,7 +218,14 @@ internal static class SpringWork
                     .MostShim(all.Amount("height"), all.Amount("lift"), all.Amount("solid"), all.Amount("margin"))
                     .Then(shim =>
                     {
-                        working.Step("most shim", "{left} - {margin}", shim, Units.Millimetre, Units.Inch);
+                        working.Step(
+                            "most shim",
+                            "{left} - {margin}",
+                            shim,
+                            Units.Millimetre,
+                            Units.Inch,
+                            rounding: Rounding.Down
+                        );
                         return working.Done();
                     });
             });

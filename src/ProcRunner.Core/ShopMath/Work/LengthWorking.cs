@@ -21,6 +21,14 @@ internal sealed class LengthWorking(WorkArguments arguments)
         return this;
     }
 
+    /// <summary>What may be used up: shown cut down, so that the figure shown never passes the limit.</summary>
+    public LengthWorking Room(string name, string formula, Exact length, bool isResult = true) =>
+        Cut(name, formula, length, Rounding.Down, isResult);
+
+    /// <summary>What is needed at least: shown cut up, so that the figure shown is enough.</summary>
+    public LengthWorking Need(string name, string formula, Exact length) =>
+        Cut(name, formula, length, Rounding.Up, isResult: true);
+
     /// <summary>An amount in a unit of its own.</summary>
     public LengthWorking In(Unit unit, string name, string formula, double value)
     {
@@ -37,4 +45,10 @@ internal sealed class LengthWorking(WorkArguments arguments)
 
     /// <summary>The answer, or the first fault met.</summary>
     public ShopResult<WorkAnswer> Done() => _working.Done();
+
+    private LengthWorking Cut(string name, string formula, Exact length, Rounding rounding, bool isResult)
+    {
+        _working.Step(name, formula, length, Units.Millimetre, Units.Inch, isResult, rounding);
+        return this;
+    }
 }

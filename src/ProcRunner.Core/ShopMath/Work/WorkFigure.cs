@@ -5,7 +5,7 @@ namespace ProcRunner.ShopMath;
 
 /// <summary>One result: a quantity, or words where the answer is no number.</summary>
 /// <param name="Name">What it is, in words.</param>
-/// <param name="Value">Rounded to nearest at the twelfth significant digit or later; null for words.</param>
+/// <param name="Value">Rounded, to nearest unless it was asked for otherwise, at the twelfth significant digit or later; null for words.</param>
 /// <param name="Text">As it is shown: six significant digits, or all of up to nine that are exact.</param>
 public sealed record WorkFigure(string Name, Quantity? Value, string Text)
 {
@@ -25,7 +25,14 @@ public sealed record WorkFigure(string Name, Quantity? Value, string Text)
     /// <param name="amount">The amount.</param>
     /// <param name="unit">The unit shown.</param>
     /// <param name="places">After the point, shown at least where the amount has an end: those of what was given.</param>
-    public static WorkFigure? Of(string name, Exact amount, Unit unit, int places = 0)
+    /// <param name="rounding">Which way digits are cut: what may be used up goes down, so that the figure shown never passes the limit.</param>
+    public static WorkFigure? Of(
+        string name,
+        Exact amount,
+        Unit unit,
+        int places = 0,
+        Rounding rounding = Rounding.Nearest
+    )
     {
         Rational value = amount.In(unit);
         if (
@@ -43,8 +50,8 @@ public sealed record WorkFigure(string Name, Quantity? Value, string Text)
         }
 
         return
-            value.TryRound(Places(value, KeptDigits), Rounding.Nearest, out decimal kept)
-            && value.TryRound(Places(value, ShownDigits), Rounding.Nearest, out decimal shown)
+            value.TryRound(Places(value, KeptDigits), rounding, out decimal kept)
+            && value.TryRound(Places(value, ShownDigits), rounding, out decimal shown)
             ? new WorkFigure(name, new Quantity(kept, unit), new Quantity(shown, unit).ToString()) { Amount = amount }
             : null;
     }

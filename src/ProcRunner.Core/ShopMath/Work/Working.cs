@@ -48,10 +48,19 @@ internal sealed class Working
     /// <param name="metric">Its unit when lengths were given in metric units.</param>
     /// <param name="inch">Its unit when lengths were given in inches.</param>
     /// <param name="isResult">Whether it is one of the answer's results.</param>
-    public void Step(string name, string formula, Exact amount, Unit metric, Unit inch, bool isResult = true)
+    /// <param name="rounding">Which way digits are cut: down for what may be used up, up for what is needed.</param>
+    public void Step(
+        string name,
+        string formula,
+        Exact amount,
+        Unit metric,
+        Unit inch,
+        bool isResult = true,
+        Rounding rounding = Rounding.Nearest
+    )
     {
         Unit unit = _arguments.IsInch ? inch : metric;
-        if (WorkFigure.Of(name, amount, unit, _arguments.PlacesIn(unit)) is { } figure)
+        if (WorkFigure.Of(name, amount, unit, _arguments.PlacesIn(unit), rounding) is { } figure)
         {
             Add(figure, formula, isResult);
         }

@@ -115,6 +115,23 @@ public class FlatnessTests
         Assert.Equal(0.027499983, flat.Zone.NormalMillimetres, 9);
     }
 
+    // Five points of http://www.eng-tips.com/viewthread.cfm?qid=393584; the plane worked out outside this program.
+    [Fact]
+    public void Five_published_points()
+    {
+        Flatness flat = Of(
+            new(11.5, 7, 1.1),
+            new(18.5, 6.9, 1.03),
+            new(4.5, 13, 1.02),
+            new(25.5, 30, 1.03),
+            new(11.5, 37.5, 1.02)
+        );
+
+        Assert.Equal(0.000281689544, flat.Plane.SlopeAlong, 12);
+        Assert.Equal(-0.00125486366, flat.Plane.SlopeAcross, 11);
+        Assert.Equal(1.05966367, flat.Plane.HeightMillimetres, 8);
+    }
+
     // Readings at 0 to 500 mm: 0 18 30 34 22 5 um; slope 0.0117142857 um per mm.
     [Fact]
     public void A_line_of_six_readings()

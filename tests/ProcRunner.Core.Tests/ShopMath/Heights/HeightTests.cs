@@ -54,6 +54,40 @@ public class HeightTests
             }
         );
 
+    // As it is shown and typed again, not only as it is kept: what is shown in fewer digits must not pass the limit either.
+    [Property]
+    public Property A_budget_typed_again_as_shown_passes_no_limit() =>
+        Prop.ForAll(
+            Gen.Choose(0, 999).Zip(Gen.Choose(1, 899)).Zip(Gen.Choose(1, 399)).ToArbitrary(),
+            one =>
+            {
+                ((int recession, int room), int angle) = one;
+                string lean = FormattableString.Invariant($"guide-angle={angle / 10m} deg");
+                string now = FormattableString.Invariant($"recession={recession / 1000m} mm");
+                Exact high = Mm(recession + room);
+                string sink = Shown(
+                    "sink-left",
+                    FormattableString.Invariant($"{now}; recession-high={(recession + room) / 1000m} mm; {lean}"),
+                    "sink left"
+                );
+                Exact after = WorkBench
+                    .Answer("recession-after", $"{now}; sink={sink}; {lean}")
+                    .Find("recession after")!
+                    .Amount!.Value;
+                Assert.True(after.CompareTo(high) <= 0, sink);
+
+                string limits = FormattableString.Invariant(
+                    $"thickness={(100_000 + recession + room) / 25_000m} in; minimum={(100_000 + recession) / 1000m} mm"
+                );
+                string cut = Shown("deck-cut-allowed", limits, "cut allowed");
+                WorkBench.Gives(
+                    "deck-cut-allowed",
+                    $"{limits}; cut={cut}",
+                    cut.StartsWith('-') ? "verdict=not allowed" : "verdict=allowed"
+                );
+            }
+        );
+
     [Property]
     public Property The_limit_that_binds_leaves_least() =>
         Prop.ForAll(
@@ -95,6 +129,9 @@ public class HeightTests
                 }
             }
         );
+
+    private static string Shown(string function, string given, string name) =>
+        WorkBench.Answer(function, given).Find(name)!.Text;
 
     private static Exact Mm(int thousandths) => new(Rational.FromRatio(thousandths, 1000), Dimension.OfLength);
 }

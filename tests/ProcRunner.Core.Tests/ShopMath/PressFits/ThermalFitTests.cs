@@ -1,3 +1,4 @@
+using System.Globalization;
 using FsCheck.Xunit;
 using ProcRunner.Core.Tests.ShopMath.Work;
 using ProcRunner.Quantities;
@@ -128,6 +129,31 @@ public class ThermalFitTests
 
         Known.Printed(perCelsius, expansion.In(Units.PerKelvin).ToDouble() * 1e6);
         Known.Printed(perFahrenheit, expansion.In(Units.PerFahrenheit).ToDouble() * 1e6);
+    }
+
+    // Callister, Table B.2 (modulus in GPa); Poisson's ratios 0.292, 0.305, 0.211 and 0.349 of a textbook table. A Poisson's ratio
+    // from memory is no check and is left out.
+    [Theory]
+    [InlineData("grey-iron", "100", "0.211")]
+    [InlineData("ductile-iron-60-40-18", "169", null)]
+    [InlineData("ductile-iron-80-55-06", "168", null)]
+    [InlineData("aluminium-356", "72.4", null)]
+    [InlineData("steel-1020", "207", "0.292")]
+    [InlineData("steel-1040", "207", null)]
+    [InlineData("steel-4140", "207", null)]
+    [InlineData("stainless-304", "193", "0.305")]
+    [InlineData("stainless-316", "193", "0.305")]
+    [InlineData("stainless-440a", "200", "0.305")]
+    [InlineData("phosphor-bronze", "111", "0.349")]
+    public void Moduli_are_as_printed(string name, string modulus, string? poisson)
+    {
+        Material material = Material.Find(name)!;
+
+        Assert.Equal(decimal.Parse(modulus, CultureInfo.InvariantCulture), material.ModulusGigapascals);
+        if (poisson is not null)
+        {
+            Assert.Equal(decimal.Parse(poisson, CultureInfo.InvariantCulture), material.Poisson);
+        }
     }
 
     private static Exact Left(Exact interference, int warming, byte outer, byte inner)

@@ -18,6 +18,9 @@ public class GaugeStudyTests
         Assert.Equal(0.0683333333, readings.MeanOfAppraiser(1), 10);
         Assert.Equal(-0.2543333333, readings.MeanOfAppraiser(2), 10);
         Assert.Equal(0.3416666667, GaugeStudy.MeanRange(readings), 10);
+        double[] parts = [.. Enumerable.Range(0, 10).Select(readings.MeanOfPart)];
+        Assert.Equal(0.4446666667, readings.MeanOfAppraiser(0) - readings.MeanOfAppraiser(2), 10);
+        Assert.Equal(3.5111111111, parts.Max() - parts.Min(), 10);
         Assert.True(GaugeStudy.ByRange(readings).TryGet(out GaugeStudy? study, out _));
         Assert.Equal(0.2018566667, study.Equipment, 10);
         Assert.Equal(0.2296670291, study.Appraiser, 10);

@@ -82,6 +82,40 @@ public class StatisticsTests
             .Find("standard deviation")!;
 
         Assert.Equal(2.0339m, Math.Round(deviation.Value!.Value.Value, 4));
+
+        // What the chart takes instead is the mean moving range over d2: 1.8778 / 1.128.
+        Assert.True(
+            ControlLimits
+                .OfIndividuals([49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1])
+                .TryGet(out ControlLimits? limits, out _)
+        );
+        Assert.Equal(1.6647, limits.Sigma, 4);
+    }
+
+    // A textbook's Table A.22 of factors for control charts, typed a second time: n, A2, A3, c4, d2, d3, D3, D4.
+    [Theory]
+    [InlineData(2, 1.880, 2.659, 0.7979, 1.128, 0.853, 0, 3.267)]
+    [InlineData(3, 1.023, 1.954, 0.8862, 1.693, 0.888, 0, 2.575)]
+    [InlineData(4, 0.729, 1.628, 0.9213, 2.059, 0.880, 0, 2.282)]
+    [InlineData(5, 0.577, 1.427, 0.9400, 2.326, 0.864, 0, 2.115)]
+    [InlineData(6, 0.483, 1.287, 0.9515, 2.534, 0.848, 0, 2.004)]
+    [InlineData(7, 0.419, 1.182, 0.9594, 2.704, 0.833, 0.076, 1.924)]
+    [InlineData(8, 0.373, 1.099, 0.9650, 2.847, 0.820, 0.136, 1.864)]
+    [InlineData(9, 0.337, 1.032, 0.9693, 2.970, 0.808, 0.184, 1.816)]
+    [InlineData(10, 0.308, 0.975, 0.9727, 3.078, 0.797, 0.223, 1.777)]
+    public void Chart_constants_are_as_printed(
+        int size,
+        double a2,
+        double a3,
+        double c4,
+        double d2,
+        double d3,
+        double low,
+        double high
+    )
+    {
+        Assert.True(ChartConstants.Of(size).TryGet(out ChartConstants? found, out _));
+        Assert.Equal(new ChartConstants(size, a2, a3, c4, d2, d3, low, high), found);
     }
 
     // NIST/SEMATECH e-Handbook 6.3.2.4, every value to its two places.

@@ -42,6 +42,11 @@ public class WireSpringTests
         Known.Printed("12.79", coils + 2);
     }
 
+    // Wentzell, Machine Design, Ex. 8.4, p. 165: 35 lb on 73.3 lb/in; printed 0.48 in.
+    [Fact]
+    public void Travel_under_a_load() =>
+        Known.Printed("0.4774898", (Known.Of("35 lbf") / Known.Of("73.3 lbf/in")).In(Units.Inch).ToDouble());
+
     // A published quiz on Shigley, chapter 10: 1.905 mm wire, outside 19.380, 14.2 coils squared and ground, 81 GPa, 7860 kg/m3; printed
     // 2.05 N/mm, 27.1 mm, 185 Hz.
     [Fact]
