@@ -27,6 +27,9 @@ public sealed record Lesson
     /// <summary>Full name of the step that ends the lesson, once it is answered wherever it is asked.</summary>
     public required string Until { get; init; }
 
+    /// <summary>A way on from that step which ends the lesson as well, since it leads back through work that isn't learned here; null: none.</summary>
+    public required string? UntilWay { get; init; }
+
     /// <summary>True values of this head over those of the setup.</summary>
     public required TruthTable Heads { get; init; }
 

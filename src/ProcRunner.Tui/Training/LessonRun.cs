@@ -49,9 +49,20 @@ internal sealed class LessonRun
 
     /// <summary>True once the step that ends the lesson is answered wherever it is asked, or the job is closed.</summary>
     public bool IsOver =>
-        Job.State.Standing is JobStanding.Released or JobStanding.Scrapped || IsAnswered(Lesson.Until, Lesson.At);
+        Job.State.Standing is JobStanding.Released or JobStanding.Scrapped
+        || IsAnswered(Lesson.Until, Lesson.At)
+        || (Lesson.UntilWay is { } way && _answers.Contains((UntilAt, way)));
 
     private Plan Plan => Job.State.Plan;
+
+    private At UntilAt
+    {
+        get
+        {
+            Plan.TryStep(Lesson.Until, out int step);
+            return new At(step, Lesson.At is { } at && Plan.TryPosition(at, out int index) ? index : At.Head);
+        }
+    }
 
     /// <summary>Takes a lesson up where it was left, or begins it; null with the reason when neither can be.</summary>
     /// <param name="store">The practice room's store.</param>

@@ -70,6 +70,15 @@ internal static class LessonShelf
             yield return $"Lesson {lesson.Name}: there is no position {at}.";
         }
 
+        if (
+            lesson.UntilWay is { } way
+            && texts.Plan.TryStep(lesson.Until, out int last)
+            && texts.Plan.Steps[last].WaysOn.All(one => one.Text != way)
+        )
+        {
+            yield return $"Lesson {lesson.Name}: {lesson.Until} has no way on called {way}.";
+        }
+
         foreach (PlantedFault fault in lesson.Planted)
         {
             if (fault.Position is { } position && !texts.Plan.TryPosition(position, out _))
