@@ -86,7 +86,7 @@ internal sealed class JobCatalogue
     public (ImmutableArray<JobHit> Hits, int Count) Find(JobQuery query, int most)
     {
         JobSearch search = new(_texts, _folded, _jobs.Count);
-        JobRanks? ranks = search.Rank(query);
+        using JobRanks? ranks = search.Rank(query);
         ReadOnlySpan<int> latest = LatestLast();
         (long from, long before) = (query.From?.UtcTicks ?? long.MinValue + 1, query.Before?.UtcTicks ?? long.MaxValue);
 

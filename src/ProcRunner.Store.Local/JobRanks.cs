@@ -1,18 +1,28 @@
+using System.Buffers;
 using System.Numerics;
 
 namespace ProcRunner.Store.Local;
 
 /// <summary>How well each job fits, by its place in the catalogue: a byte each, so that a hundred thousand stay near the processor.</summary>
-/// <param name="size">How many places there are.</param>
-internal sealed class JobRanks(int size)
+internal sealed class JobRanks : IDisposable
 {
-    private readonly byte[] _ranks = new byte[size];
+    private readonly int _size;
+    private byte[] _ranks;
+
+    /// <summary>Nothing fits yet.</summary>
+    /// <param name="size">How many places there are.</param>
+    public JobRanks(int size)
+    {
+        // An array of this length that is thrown away after each search would have the whole memory gone through for it.
+        (_size, _ranks) = (size, ArrayPool<byte>.Shared.Rent(size));
+        _ranks.AsSpan(0, size).Clear();
+    }
 
     /// <summary>The rank at a place; 0 where nothing fits.</summary>
     public byte this[int place] => _ranks[place];
 
     /// <summary>True when some job fits.</summary>
-    public bool Any => _ranks.AsSpan().ContainsAnyExcept((byte)0);
+    public bool Any => _ranks.AsSpan(0, _size).ContainsAnyExcept((byte)0);
 
     /// <summary>A job fits; of several ranks the best counts.</summary>
     public void Raise(int place, byte rank)
@@ -26,8 +36,8 @@ internal sealed class JobRanks(int size)
     /// <summary>Keeps the jobs that fit here and there, each with the better of its ranks.</summary>
     public void KeepBoth(JobRanks other)
     {
-        Span<byte> here = _ranks;
-        ReadOnlySpan<byte> there = other._ranks;
+        Span<byte> here = _ranks.AsSpan(0, _size);
+        ReadOnlySpan<byte> there = other._ranks.AsSpan(0, _size);
         int i = 0;
         for (; i <= here.Length - Vector<byte>.Count; i += Vector<byte>.Count)
         {
@@ -40,6 +50,17 @@ internal sealed class JobRanks(int size)
         for (; i < here.Length; i++)
         {
             here[i] = here[i] == 0 || there[i] == 0 ? (byte)0 : Math.Max(here[i], there[i]);
+        }
+    }
+
+    /// <summary>Gives the memory back.</summary>
+    public void Dispose()
+    {
+        byte[] ranks = _ranks;
+        _ranks = [];
+        if (ranks.Length > 0)
+        {
+            ArrayPool<byte>.Shared.Return(ranks);
         }
     }
 }

@@ -58,6 +58,7 @@ internal sealed class JobSearch(TextPlaces[] texts, PackedTexts folded, int plac
             return whole;
         }
 
+        whole.Dispose();
         _terms.Clear();
         JobRanks? each = null;
         foreach (string word in words)
@@ -70,8 +71,17 @@ internal sealed class JobSearch(TextPlaces[] texts, PackedTexts folded, int plac
 
     private static JobRanks Also(JobRanks? ranks, JobRanks more)
     {
-        ranks?.KeepBoth(more);
-        return ranks ?? more;
+        if (ranks is null)
+        {
+            return more;
+        }
+
+        using (more)
+        {
+            ranks.KeepBoth(more);
+        }
+
+        return ranks;
     }
 
     private JobRanks Collect(ImmutableArray<JobField> fields, string text)
