@@ -39,7 +39,8 @@ internal static class FieldRank
         string folded = StampLikeness.Fold(text);
         string foldedWanted = StampLikeness.Fold(wanted);
         bool holds =
-            foldedWanted.Length >= StampLikeness.ShortestPart && folded.Contains(foldedWanted, StringComparison.Ordinal);
+            foldedWanted.Length >= StampLikeness.ShortestPart
+            && folded.Contains(foldedWanted, StringComparison.Ordinal);
         return holds ? StampLikeness.OfFolded(folded, foldedWanted)
             : foldedWanted.Length >= StampLikeness.ShortestForOneOff && StampLikeness.IsOneOff(folded, foldedWanted)
                 ? StampLikeness.OneOff

@@ -146,7 +146,8 @@ internal sealed class JobCatalogue
     /// <summary>The jobs in which a gauge was used at or after a moment.</summary>
     public ImmutableArray<IndexedJob> Using(string gauge, DateTimeOffset since) =>
         [
-            .. _texts[(int)JobField.Gauge].Of(gauge)
+            .. _texts[(int)JobField.Gauge]
+                .Of(gauge)
                 .Select(place => _jobs[place])
                 .OfType<IndexedJob>()
                 .Where(job => job.LastActivity >= since)

@@ -40,7 +40,11 @@ internal sealed class PackedTexts
         ReadOnlySpan<char> all = _chars.AsSpan(0, _length);
         ReadOnlySpan<int> starts = CollectionsMarshal.AsSpan(_starts);
         int number = 0;
-        for (int from = 0; wanted.Length > 0 && from < all.Length; from = number < starts.Length ? starts[number] : all.Length)
+        for (
+            int from = 0;
+            wanted.Length > 0 && from < all.Length;
+            from = number < starts.Length ? starts[number] : all.Length
+        )
         {
             int at = all[from..].IndexOf(wanted, StringComparison.Ordinal);
             if (at < 0)

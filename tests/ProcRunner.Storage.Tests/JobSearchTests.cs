@@ -88,7 +88,12 @@ public sealed class JobSearchTests
         return new()
         {
             Text = text,
-            In = [.. Enumerable.Range(0, _random.Next(3)).Select(_ => (fields[_random.Next(fields.Length)], Piece(Word())))],
+            In =
+            [
+                .. Enumerable
+                    .Range(0, _random.Next(3))
+                    .Select(_ => (fields[_random.Next(fields.Length)], Piece(Word()))),
+            ],
             From = _random.Next(3) == 0 ? Day.AddDays(_random.Next(600)) : null,
             Before = _random.Next(3) == 0 ? Day.AddDays(_random.Next(600)) : null,
         };

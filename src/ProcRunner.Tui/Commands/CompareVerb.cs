@@ -83,7 +83,10 @@ internal static class CompareVerb
 
         return lines.Count > 0
             ? Status.Done
-            : Say.No($"{stamp} is no comeback, nor did it come back, and no other head is linked with it.", "--link STAMP links one.");
+            : Say.No(
+                $"{stamp} is no comeback, nor did it come back, and no other head is linked with it.",
+                "--link STAMP links one."
+            );
     }
 
     private static int Write(

@@ -62,9 +62,7 @@ internal sealed class Comeback(RunState built, RunState found)
 
     /// <summary>The values that used up the most of what was left to their limit, the most first.</summary>
     public IEnumerable<Row> MostUsed =>
-        Rows.Where(r => r.Used > 0)
-            .OrderByDescending(r => r.Used)
-            .ThenBy(r => r.Name, StringComparer.Ordinal);
+        Rows.Where(r => r.Used > 0).OrderByDescending(r => r.Used).ThenBy(r => r.Name, StringComparer.Ordinal);
 
     /// <summary>What was fitted, by position; the last of each kind counts.</summary>
     public IEnumerable<RunEvent.PartFitted> Replaced =>
@@ -145,7 +143,8 @@ internal sealed class Comeback(RunState built, RunState found)
             Rounding.TowardZero,
             out Quantity shown
         );
-        return whole > Rational.Zero && fits ? new(row, limit, shown, (left / whole).ToDouble(), low is not null && high is not null)
+        return whole > Rational.Zero && fits
+            ? new(row, limit, shown, (left / whole).ToDouble(), low is not null && high is not null)
             : null;
     }
 

@@ -122,13 +122,23 @@ internal sealed class ComebackLines(JobReading built, JobReading found, int widt
         foreach (Comeback.Row row in rows)
         {
             string used = row.Used is { } part ? Percent(part) : "";
-            string cells = Cells(Titled(row), Figure(row.Built), Shown(row.Found, row.Built.Unit), Signed(row.Change), used);
+            string cells = Cells(
+                Titled(row),
+                Figure(row.Built),
+                Shown(row.Found, row.Built.Unit),
+                Signed(row.Change),
+                used
+            );
             yield return $"{cells}  {Window(row.Limits)}{(row.IsPast ? " PAST" : "")}".TrimEnd();
         }
     }
 
     private static string Line(string label, IEnumerable<Comeback.Row> rows, Func<Comeback.Row, string> cell) =>
-        ("  " + label.PadRight(LabelWidth - 2) + string.Concat(rows.Select(r => " " + cell(r).PadLeft(CellWidth - 1)))).TrimEnd();
+        (
+            "  "
+            + label.PadRight(LabelWidth - 2)
+            + string.Concat(rows.Select(r => " " + cell(r).PadLeft(CellWidth - 1)))
+        ).TrimEnd();
 
     // Kinds of positions may be held to different limits.
     private static string BuiltTo(IEnumerable<Comeback.Row> rows)

@@ -31,7 +31,14 @@ internal sealed class InventedShop(string folder, DateTimeOffset now)
     ];
 
     // Only what is measured and not reckoned on by a later line of the demo may differ.
-    private static readonly string[] Differing = ["seat runout", "face runout", "margin", "installed height", "stem height"];
+    private static readonly string[] Differing =
+    [
+        "seat runout",
+        "face runout",
+        "margin",
+        "installed height",
+        "stem height",
+    ];
 
     private readonly Random _random = new(7);
     private readonly ShopClock _clock = new();
@@ -106,7 +113,10 @@ internal sealed class InventedShop(string folder, DateTimeOffset now)
         Job(number + 1, daysAgo, upTo.Length > 0 ? "@ relief" : "@ assemble", linked: first);
         if (upTo.Length == 0)
         {
-            string[] rest = [.. _lines.Skip(_lines.FindIndex(l => l.StartsWith("@ assemble", StringComparison.Ordinal)))];
+            string[] rest =
+            [
+                .. _lines.Skip(_lines.FindIndex(l => l.StartsWith("@ assemble", StringComparison.Ordinal))),
+            ];
             Go(first, rest[..^1]);
             Go(Text(number + 1), [.. rest[..^1], "heads together", rest[^1]]);
             Go(first, ["heads together", rest[^1]]);
@@ -181,8 +191,8 @@ internal sealed class InventedShop(string folder, DateTimeOffset now)
             else
             {
                 yield return differs ? Differently(line)
-                    : line.Contains(", lot ", StringComparison.Ordinal) ? $"{line}-{lot}"
-                    : line;
+                : line.Contains(", lot ", StringComparison.Ordinal) ? $"{line}-{lot}"
+                : line;
             }
         }
     }

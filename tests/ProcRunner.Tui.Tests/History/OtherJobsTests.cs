@@ -35,7 +35,9 @@ public sealed class OtherJobsTests : IDisposable
         Assert.True(change < 0 && left < 0);
         string[] table =
         [
-            .. text.Split('\n').SkipWhile(l => !l.StartsWith("recession, in; built to ", StringComparison.Ordinal)).Take(7),
+            .. text.Split('\n')
+                .SkipWhile(l => !l.StartsWith("recession, in; built to ", StringComparison.Ordinal))
+                .Take(7),
         ];
         Assert.StartsWith("1I", table[1].Trim(), StringComparison.Ordinal);
         Assert.Equal(["built", Text(built.Value.Value)], Words(table[2])[..2]);

@@ -239,12 +239,19 @@ public sealed class JobScreensTests : IDisposable
 
         for (int position = At.Head; position < state.Plan.Positions.Count; position++)
         {
-            string[] story = [.. PositionStory.Of(state, entries, position, id => id).Select(line => line.Text)];
+            string[] story =
+            [
+                .. PositionStory
+                    .Of(state, entries, position, id => id)
+                    .Select(line =>
+                        System.Text.RegularExpressions.Regex.Replace(line.Text, "^[0-9]{2}:[0-9]{2}  ", "")
+                    ),
+            ];
             int from = 0;
             foreach (RunEvent.ReadingTaken taken in readings.Where(e => e.At.Position == position))
             {
                 string told = $"{taken.Reading.Characteristic} {taken.Reading.Value}: ";
-                from = 1 + Array.FindIndex(story, from, line => line.StartsWith(told, StringComparison.Ordinal));
+                from = 1 + Array.FindIndex(story, from, line => line.Contains(told, StringComparison.Ordinal));
                 Assert.True(from > 0, $"{told} isn't told, or not in order:\n{string.Join('\n', story)}");
             }
 

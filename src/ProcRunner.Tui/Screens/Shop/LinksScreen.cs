@@ -84,12 +84,20 @@ internal sealed class LinksScreen : TextScreen
         IReadOnlyList<string> lines = JobLinks.Lines(_session.Store.Reader, _session.Store.Index, _run.State, width);
         return lines.Count == 0
             ? [new("It is no comeback, nor did it come back, and no other head is linked with it.", Ink.Quiet)]
-            : [.. lines.Select(line => new TextLine(Fitting.Words(line), InkOf(line)))];
+            :
+            [
+                .. lines.Select(line => new TextLine(
+                    Fitting.Words(line.TrimStart()),
+                    InkOf(line),
+                    line.Length - line.TrimStart().Length
+                )),
+            ];
     }
 
     private static Ink InkOf(string line) =>
         line.StartsWith("==", StringComparison.Ordinal) ? Ink.Strong
-        : line.Contains("PAST", StringComparison.Ordinal) && !line.StartsWith("used:", StringComparison.Ordinal) || line.EndsWith("TOO FAR APART", StringComparison.Ordinal)
+        : line.Contains("PAST", StringComparison.Ordinal) && !line.StartsWith("used:", StringComparison.Ordinal)
+        || line.EndsWith("TOO FAR APART", StringComparison.Ordinal)
             ? Ink.Mind
         : Ink.Plain;
 }
