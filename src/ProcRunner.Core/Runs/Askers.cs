@@ -14,18 +14,17 @@ internal sealed class Askers
     private readonly Func<At, Asked> _asked;
     private readonly Dictionary<(int Characteristic, int Position), int?> _askers = [];
 
-    public Askers(RunState state, Func<At, Asked> asked)
+    public Askers(
+        RunState state,
+        IReadOnlyList<(int Characteristic, int Position)> stale,
+        Func<At, Asked> asked
+    )
     {
         (_state, _plan, _asked) = (state, state.Plan, asked);
-        for (int characteristic = 0; characteristic < _plan.Procedure.Characteristics.Count; characteristic++)
+        foreach ((int characteristic, int position) in stale)
         {
-            for (int position = At.Head; position < _plan.Positions.Count; position++)
-            {
-                if (_state.Value(characteristic, position) is { Stale: true } value)
-                {
-                    _askers[(characteristic, position)] = Usual(characteristic, position, value.Mover);
-                }
-            }
+            int mover = _state.Value(characteristic, position)!.Mover;
+            _askers[(characteristic, position)] = Usual(characteristic, position, mover);
         }
 
         if (_askers.Count == 0)
@@ -39,6 +38,12 @@ internal sealed class Askers
 
     /// <summary>Index of the step that takes a stale value again; null when none can.</summary>
     public int? Of(int characteristic, int position) => _askers.GetValueOrDefault((characteristic, position));
+
+    /// <summary>True when both know a value as stale, or neither does, and the same step takes it again.</summary>
+    public bool SaysTheSame(Askers other, int characteristic, int position) =>
+        _askers.TryGetValue((characteristic, position), out int? own)
+            == other._askers.TryGetValue((characteristic, position), out int? others)
+        && own == others;
 
     /// <summary>True when a value that a step gives is stale.</summary>
     public bool GivesStale(At at) => _askers.Count > 0 && AnyStaleGiven(at, asked: false);

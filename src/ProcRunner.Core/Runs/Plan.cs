@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using ProcRunner.Formulas;
 using ProcRunner.Procedures;
 
 namespace ProcRunner.Runs;
@@ -28,8 +29,13 @@ public sealed class Plan
     private readonly int?[] _cutOfZero;
     private readonly int[][] _positionsOf;
     private readonly int[][] _given;
+    private readonly int[][] _givers;
+    private readonly int[][] _signs;
     private readonly FrozenSet<string> _conditions;
     private readonly bool[] _heard;
+    private readonly bool[] _forbidden;
+    private readonly int[] _conditionOf;
+    private readonly int[] _conditional;
 
     /// <summary>Joins the two.</summary>
     public Plan(Procedure procedure, HeadSpec head)
@@ -41,16 +47,24 @@ public sealed class Plan
         _positions = Indexed(head.Positions.Select(p => p.Name));
         _positionsOf = [.. procedure.Steps.Select(PositionsFor)];
         _given = [.. procedure.Steps.Select(s => s.Gives.Select(CharacteristicIndex).ToArray())];
+        _givers = [.. procedure.Characteristics.Select((_, c) => StepsWhere(s => _given[s.Index].Contains(c)))];
+        _signs = [.. procedure.Stages.Select((_, i) => StepsWhere(s => s.StageIndex == i && s.Work is StepWork.Sign))];
         _conditions = procedure
             .Steps.SelectMany(s => s.OnlyWhere?.Names ?? [])
             .Select(name => ReadNames.Base(name) ?? "")
             .ToFrozenSet(StringComparer.Ordinal);
-        _heard =
+        Formula[] conditions = [.. procedure.Steps.Select(s => s.OnlyWhere).OfType<Formula>()];
+        Conditions = [.. conditions.DistinctBy(c => c.Text, StringComparer.Ordinal)];
+        _conditionOf =
         [
             .. procedure.Steps.Select(s =>
-                s.Gives.Any(name => _conditions.Contains(name) || _conditions.Contains(ReadNames.AsFound(name)))
+                s.OnlyWhere is { } own ? Array.FindIndex(Conditions, c => c.Text == own.Text) : -1
             ),
         ];
+        _conditional = StepsWhere(s => s.OnlyWhere is not null);
+        _forbidden = [.. procedure.Steps.Select(s => s.IsWork is { } work && head.Forbidden.ContainsKey(work))];
+        _heard = [.. procedure.Steps.Select(IsHeard)];
+        ConditionsCompare = procedure.Steps.Any(s => !s.OfHead && s.OnlyWhere?.Names.Any(ReadNames.Compares) == true);
         _restingCharacteristics = Grouped(
             procedure.Characteristics.SelectMany((c, i) => c.RestsOn.Select(on => (on, i)))
         );
@@ -163,11 +177,29 @@ public sealed class Plan
     /// <summary>Indices of the characteristics that a step gives values to.</summary>
     internal ReadOnlySpan<int> GivenBy(int step) => _given[step];
 
-    /// <summary>True when a condition of some step reads a value that this step gives, now or as it was found.</summary>
+    /// <summary>Steps that give values to a characteristic, in order.</summary>
+    internal ReadOnlySpan<int> GiversOf(int characteristic) => _givers[characteristic];
+
+    /// <summary>Steps that sign a stage, in order.</summary>
+    internal ReadOnlySpan<int> SignsOf(int stage) => _signs[stage];
+
+    /// <summary>The conditions on which steps are asked for, each once.</summary>
+    internal Formula[] Conditions { get; }
+
+    /// <summary>Steps that are asked for on a condition, in order.</summary>
+    internal ReadOnlySpan<int> ConditionalSteps => _conditional;
+
+    /// <summary>Index of a step's condition; -1 when it has none.</summary>
+    internal int ConditionOf(int step) => _conditionOf[step];
+
+    /// <summary>True for work that the head spec forbids.</summary>
+    internal bool IsForbidden(int step) => _forbidden[step];
+
+    /// <summary>True when a condition of some step reads what this one gives, decides or finds, now or as it was found.</summary>
     internal bool ConditionsHear(int step) => _heard[step];
 
-    /// <summary>True when a condition of some step reads the name, so that its change may ask for other steps.</summary>
-    internal bool IsCondition(string name) => _conditions.Contains(name);
+    /// <summary>True when a condition at one position reads what is so at others.</summary>
+    internal bool ConditionsCompare { get; }
 
     /// <summary>The positions a move reaches from where it is made; for a thing of the head, the head.</summary>
     public IEnumerable<int> Reached(Move move, int from)
@@ -202,6 +234,16 @@ public sealed class Plan
                     .Range(0, Positions.Count)
                     .Where(i => step.Kinds.Count == 0 || step.Kinds.Contains(Positions[i].Kind)),
             ];
+
+    private int[] StepsWhere(Func<Step, bool> wanted) => [.. Procedure.Steps.Where(wanted).Select(s => s.Index)];
+
+    private bool IsHeard(Step step) =>
+        step.Work switch
+        {
+            StepWork.Decide => _conditions.Contains("decided." + step.Subject),
+            StepWork.Inspect => _conditions.Contains("found." + step.Subject),
+            _ => step.Gives.Any(name => _conditions.Contains(name) || _conditions.Contains(ReadNames.AsFound(name))),
+        };
 
     private int[] TakersOf(Characteristic characteristic) =>
         [
