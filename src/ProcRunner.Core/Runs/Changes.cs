@@ -6,58 +6,57 @@ internal sealed class Changes(Plan plan)
     // Whoever folds a long trail and asks for no outlook meanwhile has it made anew.
     private const int Most = 256;
     private readonly List<At> _places = [];
-    private readonly bool[] _conditions = new bool[plan.Positions.Count + 1];
+    private readonly HashSet<(int Condition, int Position)> _conditions = [];
 
     /// <summary>True when there is so much, or of such a kind, that all is to be looked at.</summary>
-    public bool IsEverything { get; private set; } = true;
+    public bool IsEverything { get; private set; }
+
+    /// <summary>True when a value went stale or was taken again.</summary>
+    public bool OfStaleness { get; private set; }
+
+    /// <summary>True when nothing has changed.</summary>
+    public bool IsNothing => !IsEverything && !OfStaleness && _places.Count == 0;
 
     /// <summary>Steps at positions of which something changed; one may stand here more than once.</summary>
     public IReadOnlyList<At> Places => _places;
 
-    /// <summary>True when a value went stale or was taken again.</summary>
-    public bool Staleness { get; private set; }
+    /// <summary>Conditions, by index, that may come to something else at a position.</summary>
+    public IReadOnlyCollection<(int Condition, int Position)> Conditions => _conditions;
 
-    /// <summary>True when nothing has changed.</summary>
-    public bool IsNothing { get; private set; }
-
-    /// <summary>True when something changed that conditions at a position, or of the head, read.</summary>
-    public bool IsAskedAnew(int position) => _conditions[position + 1];
-
-    /// <summary>Of a step at a position something changed.</summary>
-    public void At(At at)
+    /// <summary>Of a step at a position something changed: what it said or gave may no longer count, or count now.</summary>
+    public void Add(At at)
     {
-        IsNothing = false;
-        if (_places.Count < Most)
+        if (IsEverything || _places.Count == Most)
         {
-            _places.Add(at);
+            IsEverything = true;
             return;
         }
 
-        IsEverything = true;
-    }
-
-    /// <summary>What a step at a position gives, decides or finds changed, or no longer counts.</summary>
-    public void Said(At at)
-    {
-        if (plan.ConditionsHear(at.Step))
+        _places.Add(at);
+        foreach (int condition in plan.ConditionsHearing(at.Step))
         {
-            _conditions[0] = true;
-            _conditions[at.Position + 1] = true;
-            IsEverything |= at.Position == Runs.At.Head || plan.ConditionsCompare;
+            bool everywhere = at.Position == At.Head || plan.Compares(condition);
+            for (int position = At.Head; position < plan.Positions.Count; position++)
+            {
+                if (everywhere || position == at.Position)
+                {
+                    _ = _conditions.Add((condition, position));
+                }
+            }
         }
     }
 
     /// <summary>A value went stale or was taken again.</summary>
-    public void Stale() => (IsNothing, Staleness) = (false, true);
+    public void AddStaleness() => OfStaleness = true;
 
     /// <summary>Anything may have changed.</summary>
-    public void All() => (IsNothing, IsEverything) = (false, true);
+    public void AddEverything() => IsEverything = true;
 
     /// <summary>Everything has been looked at.</summary>
     public void Clear()
     {
         _places.Clear();
-        Array.Clear(_conditions);
-        (IsNothing, IsEverything, Staleness) = (true, false, false);
+        _conditions.Clear();
+        (IsEverything, OfStaleness) = (false, false);
     }
 }

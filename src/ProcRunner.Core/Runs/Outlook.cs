@@ -23,7 +23,6 @@ public sealed class Outlook
     private readonly long[] _lastResult;
     private readonly int[] _laters;
     private readonly List<At> _again = [];
-    private readonly bool?[] _answers;
     private (int Characteristic, int Position)[] _stale = [];
     private Askers _askers;
 
@@ -34,7 +33,6 @@ public sealed class Outlook
         _plan = state.Plan;
         _rows = _plan.Positions.Count + 1;
         _asked = new Asked[_plan.Steps.Count * _rows];
-        _answers = new bool?[_plan.Conditions.Length];
         _own = new StepView[_plan.Steps.Count * _rows];
         _first = new int[_rows];
         _lastResult = new long[_plan.Steps.Count];
@@ -44,7 +42,7 @@ public sealed class Outlook
     }
 
     /// <summary>Every step that can be done now, in procedure order.</summary>
-    public IEnumerable<At> Open
+    public IReadOnlyList<At> Open
     {
         get
         {
@@ -118,15 +116,12 @@ public sealed class Outlook
             return;
         }
 
-        for (int position = At.Head; position < _plan.Positions.Count; position++)
+        foreach ((int condition, int position) in changes.Conditions)
         {
-            if (changes.IsAskedAnew(position))
-            {
-                Ask(position);
-            }
+            Ask(condition, position);
         }
 
-        if (_stale.Length > 0 || changes.Staleness)
+        if (_stale.Length > 0 || changes.OfStaleness)
         {
             FindAskers();
         }
@@ -157,9 +152,12 @@ public sealed class Outlook
             }
         }
 
-        for (int position = At.Head; position < _plan.Positions.Count; position++)
+        for (int condition = 0; condition < _plan.Conditions.Count; condition++)
         {
-            Ask(position);
+            for (int position = At.Head; position < _plan.Positions.Count; position++)
+            {
+                Ask(condition, position);
+            }
         }
 
         FindAskers();
@@ -173,22 +171,19 @@ public sealed class Outlook
         }
     }
 
-    // The conditions of one position, or of the head; many steps have the same one.
-    private void Ask(int position)
+    private void Ask(int condition, int position)
     {
-        RunScope scope = new(_state, position, staleToo: true);
-        Array.Clear(_answers);
-        foreach (int step in _plan.ConditionalSteps)
+        bool? holds = null;
+        foreach (int step in _plan.StepsOn(condition))
         {
             if (!_plan.PositionsAt(step).Contains(position))
             {
                 continue;
             }
 
-            int condition = _plan.ConditionOf(step);
-            bool holds = _answers[condition] ??= _plan.Conditions[condition].Holds(scope) != false;
+            holds ??= _plan.Conditions[condition].Holds(new RunScope(_state, position, staleToo: true)) != false;
             Asked asked =
-                !holds ? Asked.NotHere
+                holds == false ? Asked.NotHere
                 : _plan.IsForbidden(step) ? Asked.Forbidden
                 : Asked.Yes;
             At at = new(step, position);

@@ -31,11 +31,11 @@ public sealed class Plan
     private readonly int[][] _given;
     private readonly int[][] _givers;
     private readonly int[][] _signs;
-    private readonly FrozenSet<string> _conditions;
-    private readonly bool[] _heard;
+    private readonly Formula[] _conditions;
+    private readonly int[][] _onCondition;
+    private readonly bool[] _compares;
+    private readonly int[][] _hearing;
     private readonly bool[] _forbidden;
-    private readonly int[] _conditionOf;
-    private readonly int[] _conditional;
 
     /// <summary>Joins the two.</summary>
     public Plan(Procedure procedure, HeadSpec head)
@@ -49,22 +49,14 @@ public sealed class Plan
         _given = [.. procedure.Steps.Select(s => s.Gives.Select(CharacteristicIndex).ToArray())];
         _givers = [.. procedure.Characteristics.Select((_, c) => StepsWhere(s => _given[s.Index].Contains(c)))];
         _signs = [.. procedure.Stages.Select((_, i) => StepsWhere(s => s.StageIndex == i && s.Work is StepWork.Sign))];
-        _conditions = procedure
-            .Steps.SelectMany(s => s.OnlyWhere?.Names ?? [])
-            .Select(name => ReadNames.Base(name) ?? "")
-            .ToFrozenSet(StringComparer.Ordinal);
-        Formula[] conditions = [.. procedure.Steps.Select(s => s.OnlyWhere).OfType<Formula>()];
-        Conditions = [.. conditions.DistinctBy(c => c.Text, StringComparer.Ordinal)];
-        _conditionOf =
+        _conditions =
         [
-            .. procedure.Steps.Select(s =>
-                s.OnlyWhere is { } own ? Array.FindIndex(Conditions, c => c.Text == own.Text) : -1
-            ),
+            .. procedure.Steps.Select(s => s.OnlyWhere).OfType<Formula>().DistinctBy(c => c.Text, StringComparer.Ordinal),
         ];
-        _conditional = StepsWhere(s => s.OnlyWhere is not null);
+        _onCondition = [.. _conditions.Select(c => StepsWhere(s => s.OnlyWhere?.Text == c.Text))];
+        _compares = [.. _conditions.Select(c => c.Names.Any(ReadNames.Compares))];
+        _hearing = [.. procedure.Steps.Select(ConditionsReading)];
         _forbidden = [.. procedure.Steps.Select(s => s.IsWork is { } work && head.Forbidden.ContainsKey(work))];
-        _heard = [.. procedure.Steps.Select(IsHeard)];
-        ConditionsCompare = procedure.Steps.Any(s => !s.OfHead && s.OnlyWhere?.Names.Any(ReadNames.Compares) == true);
         _restingCharacteristics = Grouped(
             procedure.Characteristics.SelectMany((c, i) => c.RestsOn.Select(on => (on, i)))
         );
@@ -183,23 +175,20 @@ public sealed class Plan
     /// <summary>Steps that sign a stage, in order.</summary>
     internal ReadOnlySpan<int> SignsOf(int stage) => _signs[stage];
 
-    /// <summary>The conditions on which steps are asked for, each once.</summary>
-    internal Formula[] Conditions { get; }
+    /// <summary>The conditions on which steps are asked for, each once however many steps have it.</summary>
+    internal IReadOnlyList<Formula> Conditions => _conditions;
 
     /// <summary>Steps that are asked for on a condition, in order.</summary>
-    internal ReadOnlySpan<int> ConditionalSteps => _conditional;
+    internal ReadOnlySpan<int> StepsOn(int condition) => _onCondition[condition];
 
-    /// <summary>Index of a step's condition; -1 when it has none.</summary>
-    internal int ConditionOf(int step) => _conditionOf[step];
+    /// <summary>Conditions that read what a step gives, decides or finds, now or as it was found.</summary>
+    internal ReadOnlySpan<int> ConditionsHearing(int step) => _hearing[step];
+
+    /// <summary>True for a condition that at one position reads what is so at others.</summary>
+    internal bool Compares(int condition) => _compares[condition];
 
     /// <summary>True for work that the head spec forbids.</summary>
     internal bool IsForbidden(int step) => _forbidden[step];
-
-    /// <summary>True when a condition of some step reads what this one gives, decides or finds, now or as it was found.</summary>
-    internal bool ConditionsHear(int step) => _heard[step];
-
-    /// <summary>True when a condition at one position reads what is so at others.</summary>
-    internal bool ConditionsCompare { get; }
 
     /// <summary>The positions a move reaches from where it is made; for a thing of the head, the head.</summary>
     public IEnumerable<int> Reached(Move move, int from)
@@ -237,13 +226,21 @@ public sealed class Plan
 
     private int[] StepsWhere(Func<Step, bool> wanted) => [.. Procedure.Steps.Where(wanted).Select(s => s.Index)];
 
-    private bool IsHeard(Step step) =>
-        step.Work switch
+    private int[] ConditionsReading(Step step)
+    {
+        string[] heard = step.Work switch
         {
-            StepWork.Decide => _conditions.Contains("decided." + step.Subject),
-            StepWork.Inspect => _conditions.Contains("found." + step.Subject),
-            _ => step.Gives.Any(name => _conditions.Contains(name) || _conditions.Contains(ReadNames.AsFound(name))),
+            StepWork.Decide => ["decided." + step.Subject],
+            StepWork.Inspect => ["found." + step.Subject],
+            _ => [.. step.Gives, .. step.Gives.Select(ReadNames.AsFound)],
         };
+        return
+        [
+            .. Enumerable
+                .Range(0, _conditions.Length)
+                .Where(c => _conditions[c].Names.Any(name => heard.Contains(ReadNames.Base(name)))),
+        ];
+    }
 
     private int[] TakersOf(Characteristic characteristic) =>
         [

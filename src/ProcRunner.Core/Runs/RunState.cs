@@ -244,7 +244,7 @@ public sealed class RunState
                 break;
             case RunEvent.LimitChosen limit:
                 ChosenLimits.Add(limit);
-                _changes.All();
+                _changes.AddEverything();
                 break;
             case RunEvent.Noted note:
                 Notes.Add((Sequence, note));
@@ -371,12 +371,12 @@ public sealed class RunState
             {
                 (value.Stale, value.Cause, value.Mover) = (true, stale.Cause, stale.Mover);
                 _ = _stale.Add(Slot(item.Characteristic, item.Position));
-                _changes.Stale();
+                _changes.AddStaleness();
             }
             else if (item.Step >= 0 && Find(new At(item.Step, item.Position)) is { } record)
             {
                 (record.Stale, record.Cause) = (true, stale.Cause);
-                _changes.At(new At(item.Step, item.Position));
+                _changes.Add(new At(item.Step, item.Position));
             }
         }
     }
@@ -387,7 +387,7 @@ public sealed class RunState
         {
             StepRecord record = _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
             record.BeginsAnew(reopened.Cause);
-            Changed(at);
+            _changes.Add(at);
         }
     }
 
@@ -422,7 +422,7 @@ public sealed class RunState
         if (record.Stale)
         {
             _ = _stale.Remove(slot);
-            _changes.Stale();
+            _changes.AddStaleness();
         }
 
         (record.Value, record.Places, record.Judgement) = (value, places, judgement);
@@ -462,14 +462,8 @@ public sealed class RunState
     private StepRecord Touch(At at)
     {
         LastAt = at;
-        Changed(at);
+        _changes.Add(at);
         return _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
-    }
-
-    private void Changed(At at)
-    {
-        _changes.At(at);
-        _changes.Said(at);
     }
 
     private int Slot(int index, int position) => (index * _rows) + position + 1;

@@ -59,8 +59,8 @@ public static class Prompter
     /// <summary>The step to go on with: the last one while it is open, else by the stage's walk; null when none is open.</summary>
     public static At? Next(RunState state)
     {
-        At[] open = [.. state.Outlook.Open];
-        if (open.Length == 0)
+        IReadOnlyList<At> open = state.Outlook.Open;
+        if (open.Count == 0)
         {
             return null;
         }
@@ -70,16 +70,14 @@ public static class Prompter
             return last;
         }
 
-        int stageIndex = state.Plan.Steps[open[0].Step].StageIndex;
-        At[] here = [.. open.Where(at => state.Plan.Steps[at.Step].StageIndex == stageIndex)];
-        return state.Plan.Procedure.Stages[stageIndex].Walk switch
+        Plan plan = state.Plan;
+        int stage = plan.Steps[open[0].Step].StageIndex;
+        IEnumerable<At> here = open.Where(at => plan.Steps[at.Step].StageIndex == stage);
+        return plan.Procedure.Stages[stage].Walk switch
         {
-            Walk.ByStep => here[0],
-            Walk.ByKind => here.OrderBy(at => Kind(state.Plan, at))
-                .ThenBy(at => Rank(state, at))
-                .ThenBy(at => at.Step)
-                .First(),
-            _ => here.OrderBy(at => Rank(state, at)).ThenBy(at => at.Step).First(),
+            Walk.ByStep => open[0],
+            Walk.ByKind => here.MinBy(at => (Kind(plan, at), Rank(state, at), at.Step)),
+            _ => here.MinBy(at => (Rank(state, at), at.Step)),
         };
     }
 
@@ -94,8 +92,13 @@ public static class Prompter
 
     private static int Kind(Plan plan, At at)
     {
-        List<string> kinds = [.. plan.Positions.Select(p => p.Kind).Distinct()];
-        return at.Position == Runs.At.Head ? -1 : kinds.IndexOf(plan.Positions[at.Position].Kind);
+        if (at.Position == Runs.At.Head)
+        {
+            return -1;
+        }
+
+        string kind = plan.Positions[at.Position].Kind;
+        return plan.Positions.Select(p => p.Kind).Distinct().TakeWhile(k => k != kind).Count();
     }
 
     private static string Recheck(Deciding on, At at, StepRecord? record)
