@@ -61,7 +61,7 @@ public readonly struct Rational
     /// <summary>The same number; nothing is lost.</summary>
     public static Rational FromDecimal(decimal value) =>
         DecimalBits.TryShort(value, out long digits, out long unit)
-            ? FromParts(digits, unit)
+            ? FromDigits(digits, unit)
             : FromRatio(DecimalBits.Mantissa(value), BigInteger.Pow(DecimalBits.Ten, value.Scale));
 
     /// <summary>The same number over 1.</summary>
@@ -332,6 +332,26 @@ public readonly struct Rational
     {
         long divisor = LongRatios.Divisor(above, below);
         return new Rational(above / divisor, below / divisor);
+    }
+
+    // Over a power of ten nothing cancels but twos and fives.
+    private static Rational FromDigits(long above, long below)
+    {
+        if (above == 0)
+        {
+            return Zero;
+        }
+
+        int twos = Math.Min(BitOperations.TrailingZeroCount(above), BitOperations.TrailingZeroCount(below));
+        above >>= twos;
+        below >>= twos;
+        while (below % 5 == 0 && above % 5 == 0)
+        {
+            above /= 5;
+            below /= 5;
+        }
+
+        return new Rational(above, below);
     }
 
     private static Rational OfReduced(BigInteger above, BigInteger below) =>

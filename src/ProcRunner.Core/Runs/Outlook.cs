@@ -23,6 +23,7 @@ public sealed class Outlook
     private readonly long[] _lastResult;
     private readonly int[] _laters;
     private readonly List<At> _again = [];
+    private readonly bool[] _watched;
     private (int Characteristic, int Position)[] _stale = [];
     private Askers _askers;
 
@@ -37,6 +38,7 @@ public sealed class Outlook
         _first = new int[_rows];
         _lastResult = new long[_plan.Steps.Count];
         _laters = new int[_plan.Steps.Count];
+        _watched = new bool[_plan.Steps.Count];
         _askers = new Askers(state, _stale, AskedAt);
         LookAtAll();
     }
@@ -121,7 +123,7 @@ public sealed class Outlook
             Ask(condition, position);
         }
 
-        if (_stale.Length > 0 || changes.OfStaleness)
+        if (changes.OfStaleness || (_stale.Length > 0 && (_again.Count > 0 || changes.Places.Any(IsWatched))))
         {
             FindAskers();
         }
@@ -202,8 +204,29 @@ public sealed class Outlook
         (int Characteristic, int Position)[] staleBefore = _stale;
         _stale = [.. _state.StaleValues];
         _askers = new Askers(_state, _stale, AskedAt);
+        Watch();
         AddGivers(staleBefore, before, _askers);
         AddGivers(_stale, _askers, before);
+    }
+
+    // Who takes a stale value again hangs on the steps that can take it and on those that want it.
+    private bool IsWatched(At at) => _watched[at.Step];
+
+    private void Watch()
+    {
+        Array.Clear(_watched);
+        foreach ((int characteristic, _) in _stale)
+        {
+            foreach (int step in _plan.Takers(characteristic))
+            {
+                _watched[step] = true;
+            }
+
+            foreach (int step in _plan.StepsReading(_plan.Procedure.Characteristics[characteristic].Name))
+            {
+                _watched[step] = true;
+            }
+        }
     }
 
     private void AddGivers((int Characteristic, int Position)[] stale, Askers one, Askers other)
