@@ -217,7 +217,7 @@ public sealed class Outlook
         Array.Clear(_watched);
         foreach ((int characteristic, _) in _stale)
         {
-            foreach (int step in _plan.Takers(characteristic))
+            foreach (int step in _plan.TakersFor(characteristic))
             {
                 _watched[step] = true;
             }

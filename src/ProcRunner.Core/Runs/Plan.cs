@@ -36,6 +36,7 @@ public sealed class Plan
     private readonly bool[] _compares;
     private readonly int[][] _hearing;
     private readonly bool[] _forbidden;
+    private readonly int[] _kinds;
 
     /// <summary>Joins the two.</summary>
     public Plan(Procedure procedure, HeadSpec head)
@@ -56,6 +57,8 @@ public sealed class Plan
         _onCondition = [.. _conditions.Select(c => StepsWhere(s => s.OnlyWhere?.Text == c.Text))];
         _compares = [.. _conditions.Select(c => c.Names.Any(ReadNames.Compares))];
         _hearing = [.. procedure.Steps.Select(ConditionsReading)];
+        string[] kinds = [.. head.Positions.Select(p => p.Kind).Distinct()];
+        _kinds = [.. head.Positions.Select(p => Array.IndexOf(kinds, p.Kind))];
         _forbidden = [.. procedure.Steps.Select(s => s.IsWork is { } work && head.Forbidden.ContainsKey(work))];
         _restingCharacteristics = Grouped(
             procedure.Characteristics.SelectMany((c, i) => c.RestsOn.Select(on => (on, i)))
@@ -144,6 +147,9 @@ public sealed class Plan
     /// <summary>Steps that measure or cut to a characteristic, in order.</summary>
     public IReadOnlyList<int> Takers(int characteristic) => _takers[characteristic];
 
+    /// <summary>Steps that measure or cut to a characteristic, in a form to go through quickly.</summary>
+    internal ReadOnlySpan<int> TakersFor(int characteristic) => _takers[characteristic];
+
     /// <summary>Steps that decide about a subject, in order.</summary>
     public IReadOnlyList<int> DecidersOf(string subject) => _deciders.GetValueOrDefault(subject, []);
 
@@ -155,6 +161,9 @@ public sealed class Plan
 
     /// <summary>The position, or null for the head.</summary>
     public Position? PositionOf(int position) => position == At.Head ? null : Positions[position];
+
+    /// <summary>Index of a position's kind among the head's kinds, in the order in which they come; -1 for the head.</summary>
+    internal int KindOf(int position) => position == At.Head ? -1 : _kinds[position];
 
     /// <summary>How a person names a step at a position: <c>seat cut / recession at 3E</c>.</summary>
     public string NameOf(At at) =>

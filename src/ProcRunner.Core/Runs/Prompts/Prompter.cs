@@ -72,13 +72,16 @@ public static class Prompter
 
         Plan plan = state.Plan;
         int stage = plan.Steps[open[0].Step].StageIndex;
-        IEnumerable<At> here = open.Where(at => plan.Steps[at.Step].StageIndex == stage);
-        return plan.Procedure.Stages[stage].Walk switch
+        Walk walk = plan.Procedure.Stages[stage].Walk;
+        At next = open[0];
+        for (int i = 1; i < open.Count && walk != Walk.ByStep && plan.Steps[open[i].Step].StageIndex == stage; i++)
         {
-            Walk.ByStep => open[0],
-            Walk.ByKind => here.MinBy(at => (Kind(plan, at), Rank(state, at), at.Step)),
-            _ => here.MinBy(at => (Rank(state, at), at.Step)),
-        };
+            next = Order(open[i]).CompareTo(Order(next)) < 0 ? open[i] : next;
+        }
+
+        return next;
+
+        (int, int, int) Order(At at) => (walk == Walk.ByKind ? plan.KindOf(at.Position) : 0, Rank(state, at), at.Step);
     }
 
     // The position worked at comes first, then those after it in the order of the head.
@@ -88,17 +91,6 @@ public static class Prompter
         return at.Position == Runs.At.Head ? -1
             : at.Position >= last ? at.Position
             : at.Position + state.Plan.Positions.Count;
-    }
-
-    private static int Kind(Plan plan, At at)
-    {
-        if (at.Position == Runs.At.Head)
-        {
-            return -1;
-        }
-
-        string kind = plan.Positions[at.Position].Kind;
-        return plan.Positions.Select(p => p.Kind).Distinct().TakeWhile(k => k != kind).Count();
     }
 
     private static string Recheck(Deciding on, At at, StepRecord? record)
