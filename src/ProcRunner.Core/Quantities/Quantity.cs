@@ -63,9 +63,7 @@ public readonly record struct Quantity : IComparable<Quantity>
     /// <summary>Compares the amounts exactly, across units, by cross-multiplying; places do not count.</summary>
     /// <exception cref="ArgumentException">The other measures something else.</exception>
     public int CompareTo(Quantity other) =>
-        ReferenceEquals(_unit, other._unit)
-            ? Value.CompareTo(other.Value)
-            : Exact.Of(this).CompareTo(Exact.Of(other));
+        ReferenceEquals(_unit, other._unit) ? Value.CompareTo(other.Value) : Exact.Of(this).CompareTo(Exact.Of(other));
 
     /// <summary>The amount in a unit, exactly.</summary>
     /// <exception cref="ArgumentException">The unit measures something else.</exception>

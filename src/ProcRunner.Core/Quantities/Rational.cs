@@ -229,13 +229,19 @@ public readonly struct Rational
             return false;
         }
 
-        if (DecimalBits.TryScale(1, places, out long unit) && LongRatios.TryTimes(_above, unit / Below, out long digits))
+        if (
+            DecimalBits.TryScale(1, places, out long unit) && LongRatios.TryTimes(_above, unit / Below, out long digits)
+        )
         {
             result = DecimalBits.Make(digits, places);
             return true;
         }
 
-        return DecimalBits.TryMake(Numerator * BigInteger.Pow(DecimalBits.Ten, places) / Denominator, places, out result);
+        return DecimalBits.TryMake(
+            Numerator * BigInteger.Pow(DecimalBits.Ten, places) / Denominator,
+            places,
+            out result
+        );
     }
 
     /// <inheritdoc/>

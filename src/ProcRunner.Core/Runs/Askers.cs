@@ -14,11 +14,7 @@ internal sealed class Askers
     private readonly Func<At, Asked> _asked;
     private readonly Dictionary<(int Characteristic, int Position), int?> _askers = [];
 
-    public Askers(
-        RunState state,
-        IReadOnlyList<(int Characteristic, int Position)> stale,
-        Func<At, Asked> asked
-    )
+    public Askers(RunState state, IReadOnlyList<(int Characteristic, int Position)> stale, Func<At, Asked> asked)
     {
         (_state, _plan, _asked) = (state, state.Plan, asked);
         foreach ((int characteristic, int position) in stale)

@@ -41,7 +41,7 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
         bool IsOwn(StaleItem i) =>
             i.Position == at.Position
             && (i.Step == at.Step || i.Step == ownZero || Plan.GivenBy(at.Step).Contains(i.Characteristic));
-        StaleItem[] items = [.. Staleness.From(State, moved).Concat(gates ?? []).Distinct().Where(i => !IsOwn(i))];
+        StaleItem[] items = [.. Staleness.From(State, moved, gates ?? []).Where(i => !IsOwn(i))];
         return items.Length == 0 ? null : new RunEvent.WentStale(items, cause, at.Step);
     }
 

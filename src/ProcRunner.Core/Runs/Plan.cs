@@ -29,6 +29,7 @@ public sealed class Plan
     private readonly int?[] _cutOfZero;
     private readonly int[][] _positionsOf;
     private readonly int[][] _given;
+    private readonly FrozenDictionary<Limit, LimitResult.Found> _limits;
     private readonly int[][] _givers;
     private readonly int[][] _signs;
     private readonly Formula[] _conditions;
@@ -48,11 +49,21 @@ public sealed class Plan
         _positions = Indexed(head.Positions.Select(p => p.Name));
         _positionsOf = [.. procedure.Steps.Select(PositionsFor)];
         _given = [.. procedure.Steps.Select(s => s.Gives.Select(CharacteristicIndex).ToArray())];
+        _limits = head
+            .Limits.Values.Distinct<Limit>(ReferenceEqualityComparer.Instance)
+            .ToFrozenDictionary<Limit, Limit, LimitResult.Found>(
+                l => l,
+                l => LimitFinder.Found(l.Low, l.Aim, l.High, OriginWords.Of(l.Origin)),
+                ReferenceEqualityComparer.Instance
+            );
         _givers = [.. procedure.Characteristics.Select((_, c) => StepsWhere(s => _given[s.Index].Contains(c)))];
         _signs = [.. procedure.Stages.Select((_, i) => StepsWhere(s => s.StageIndex == i && s.Work is StepWork.Sign))];
         _conditions =
         [
-            .. procedure.Steps.Select(s => s.OnlyWhere).OfType<Formula>().DistinctBy(c => c.Text, StringComparer.Ordinal),
+            .. procedure
+                .Steps.Select(s => s.OnlyWhere)
+                .OfType<Formula>()
+                .DistinctBy(c => c.Text, StringComparer.Ordinal),
         ];
         _onCondition = [.. _conditions.Select(c => StepsWhere(s => s.OnlyWhere?.Text == c.Text))];
         _compares = [.. _conditions.Select(c => c.Names.Any(ReadNames.Compares))];
@@ -177,6 +188,9 @@ public sealed class Plan
 
     /// <summary>Indices of the characteristics that a step gives values to.</summary>
     internal ReadOnlySpan<int> GivenBy(int step) => _given[step];
+
+    /// <summary>A limit of the head spec, with its ends as exact amounts.</summary>
+    internal LimitResult.Found Exactly(Limit limit) => _limits[limit];
 
     /// <summary>Steps that give values to a characteristic, in order.</summary>
     internal ReadOnlySpan<int> GiversOf(int characteristic) => _givers[characteristic];
