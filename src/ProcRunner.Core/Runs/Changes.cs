@@ -33,9 +33,9 @@ internal sealed class Changes(Plan plan)
         }
 
         _places.Add(at);
-        foreach (int condition in plan.ConditionsHearing(at.Step))
+        foreach (int condition in plan.Conditions.Hearing(at.Step))
         {
-            bool everywhere = at.Position == At.Head || plan.Compares(condition);
+            bool everywhere = at.Position == At.Head || plan.Conditions.Compares(condition);
             for (int position = At.Head; position < plan.Positions.Count; position++)
             {
                 if (everywhere || position == at.Position)

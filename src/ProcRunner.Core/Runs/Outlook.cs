@@ -176,7 +176,7 @@ public sealed class Outlook
     private void Ask(int condition, int position)
     {
         bool? holds = null;
-        foreach (int step in _plan.StepsOn(condition))
+        foreach (int step in _plan.Conditions.StepsOn(condition))
         {
             if (!_plan.PositionsAt(step).Contains(position))
             {

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using ProcRunner.Formulas;
 using ProcRunner.Procedures;
 
 namespace ProcRunner.Runs;
@@ -32,10 +31,6 @@ public sealed class Plan
     private readonly FrozenDictionary<Limit, LimitResult.Found> _limits;
     private readonly int[][] _givers;
     private readonly int[][] _signs;
-    private readonly Formula[] _conditions;
-    private readonly int[][] _onCondition;
-    private readonly bool[] _compares;
-    private readonly int[][] _hearing;
     private readonly bool[] _forbidden;
     private readonly int[] _kinds;
 
@@ -49,25 +44,10 @@ public sealed class Plan
         _positions = Indexed(head.Positions.Select(p => p.Name));
         _positionsOf = [.. procedure.Steps.Select(PositionsFor)];
         _given = [.. procedure.Steps.Select(s => s.Gives.Select(CharacteristicIndex).ToArray())];
-        _limits = head
-            .Limits.Values.Distinct<Limit>(ReferenceEqualityComparer.Instance)
-            .ToFrozenDictionary<Limit, Limit, LimitResult.Found>(
-                l => l,
-                l => LimitFinder.Found(l.Low, l.Aim, l.High, OriginWords.Of(l.Origin)),
-                ReferenceEqualityComparer.Instance
-            );
+        _limits = ExactLimits(head);
         _givers = [.. procedure.Characteristics.Select((_, c) => StepsWhere(s => _given[s.Index].Contains(c)))];
         _signs = [.. procedure.Stages.Select((_, i) => StepsWhere(s => s.StageIndex == i && s.Work is StepWork.Sign))];
-        _conditions =
-        [
-            .. procedure
-                .Steps.Select(s => s.OnlyWhere)
-                .OfType<Formula>()
-                .DistinctBy(c => c.Text, StringComparer.Ordinal),
-        ];
-        _onCondition = [.. _conditions.Select(c => StepsWhere(s => s.OnlyWhere?.Text == c.Text))];
-        _compares = [.. _conditions.Select(c => c.Names.Any(ReadNames.Compares))];
-        _hearing = [.. procedure.Steps.Select(ConditionsReading)];
+        Conditions = new Conditions(procedure);
         string[] kinds = [.. head.Positions.Select(p => p.Kind).Distinct()];
         _kinds = [.. head.Positions.Select(p => Array.IndexOf(kinds, p.Kind))];
         _forbidden = [.. procedure.Steps.Select(s => s.IsWork is { } work && head.Forbidden.ContainsKey(work))];
@@ -198,17 +178,8 @@ public sealed class Plan
     /// <summary>Steps that sign a stage, in order.</summary>
     internal ReadOnlySpan<int> SignsOf(int stage) => _signs[stage];
 
-    /// <summary>The conditions on which steps are asked for, each once however many steps have it.</summary>
-    internal IReadOnlyList<Formula> Conditions => _conditions;
-
-    /// <summary>Steps that are asked for on a condition, in order.</summary>
-    internal ReadOnlySpan<int> StepsOn(int condition) => _onCondition[condition];
-
-    /// <summary>Conditions that read what a step gives, decides or finds, now or as it was found.</summary>
-    internal ReadOnlySpan<int> ConditionsHearing(int step) => _hearing[step];
-
-    /// <summary>True for a condition that at one position reads what is so at others.</summary>
-    internal bool Compares(int condition) => _compares[condition];
+    /// <summary>The conditions on which steps are asked for.</summary>
+    internal Conditions Conditions { get; }
 
     /// <summary>True for work that the head spec forbids.</summary>
     internal bool IsForbidden(int step) => _forbidden[step];
@@ -249,21 +220,14 @@ public sealed class Plan
 
     private int[] StepsWhere(Func<Step, bool> wanted) => [.. Procedure.Steps.Where(wanted).Select(s => s.Index)];
 
-    private int[] ConditionsReading(Step step)
-    {
-        string[] heard = step.Work switch
-        {
-            StepWork.Decide => ["decided." + step.Subject],
-            StepWork.Inspect => ["found." + step.Subject],
-            _ => [.. step.Gives, .. step.Gives.Select(ReadNames.AsFound)],
-        };
-        return
-        [
-            .. Enumerable
-                .Range(0, _conditions.Length)
-                .Where(c => _conditions[c].Names.Any(name => heard.Contains(ReadNames.Base(name)))),
-        ];
-    }
+    private static FrozenDictionary<Limit, LimitResult.Found> ExactLimits(HeadSpec head) =>
+        head
+            .Limits.Values.Distinct<Limit>(ReferenceEqualityComparer.Instance)
+            .ToFrozenDictionary<Limit, Limit, LimitResult.Found>(
+                l => l,
+                l => LimitFinder.Found(l.Low, l.Aim, l.High, OriginWords.Of(l.Origin)),
+                ReferenceEqualityComparer.Instance
+            );
 
     private int[] TakersOf(Characteristic characteristic) =>
         [
