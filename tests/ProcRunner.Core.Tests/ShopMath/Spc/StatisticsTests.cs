@@ -60,32 +60,6 @@ public class StatisticsTests
             }
         );
 
-    // A textbook's table of factors for control charts (Table A.22), https://www.scribd.com/document/575462347
-    [Theory]
-    [InlineData(2, 1.880, 2.659, 0.7979, 1.128, 0.853, 0, 3.267)]
-    [InlineData(3, 1.023, 1.954, 0.8862, 1.693, 0.888, 0, 2.575)]
-    [InlineData(4, 0.729, 1.628, 0.9213, 2.059, 0.880, 0, 2.282)]
-    [InlineData(5, 0.577, 1.427, 0.9400, 2.326, 0.864, 0, 2.115)]
-    [InlineData(6, 0.483, 1.287, 0.9515, 2.534, 0.848, 0, 2.004)]
-    [InlineData(7, 0.419, 1.182, 0.9594, 2.704, 0.833, 0.076, 1.924)]
-    [InlineData(8, 0.373, 1.099, 0.9650, 2.847, 0.820, 0.136, 1.864)]
-    [InlineData(9, 0.337, 1.032, 0.9693, 2.970, 0.808, 0.184, 1.816)]
-    [InlineData(10, 0.308, 0.975, 0.9727, 3.078, 0.797, 0.223, 1.777)]
-    public void Chart_constants_are_as_printed(
-        int size,
-        double a2,
-        double a3,
-        double c4,
-        double d2,
-        double d3,
-        double lowRange,
-        double highRange
-    )
-    {
-        Assert.True(ChartConstants.Of(size).TryGet(out ChartConstants? found, out _));
-        Assert.Equal(new ChartConstants(size, a2, a3, c4, d2, d3, lowRange, highRange), found);
-    }
-
     // More digits, as published elsewhere: d2 1.1284, 1.6926, 2.0588; A2 1.8800, 1.0233, 0.7286; D4 3.2665, 2.5746, 2.2821.
     [Theory]
     [InlineData(2, 1.1284, 1.8800, 3.2665)]
