@@ -4,6 +4,7 @@ namespace ProcRunner.Quantities;
 internal sealed class ExpectedRange
 {
     private const int MostShift = 6;
+    private const int MostMeanings = 9;
 
     // A number further out than this is nearer, as a ratio, to a slipped point (ten times) than to the limit itself.
     private static readonly Rational FarSquared = Rational.FromInteger(10);
@@ -16,8 +17,8 @@ internal sealed class ExpectedRange
     public ExpectedRange(FieldHint field)
     {
         _unit = field.Unit;
-        _low = field.Low is { } low ? Exact.Of(low).In(_unit) : null;
-        _high = field.High is { } high ? Exact.Of(high).In(_unit) : null;
+        _low = field.Low is { } low ? low.In(_unit) : null;
+        _high = field.High is { } high ? high.In(_unit) : null;
     }
 
     /// <summary>
@@ -28,7 +29,12 @@ internal sealed class ExpectedRange
     /// <summary>Whether an amount is in the range or not far from it; a mere failure to meet a limit is near.</summary>
     public bool IsNear(Quantity quantity)
     {
-        Rational value = Exact.Of(quantity).In(_unit);
+        Rational value = quantity.In(_unit);
+        if (value >= _low && value <= _high)
+        {
+            return true;
+        }
+
         Rational squared = value * value;
         return !(Largest() is { IsZero: false } top && squared > FarSquared * top * top)
             && !(Smallest() is { } bottom && (value.Sign != bottom.Sign || squared * FarSquared < bottom * bottom));
@@ -37,12 +43,13 @@ internal sealed class ExpectedRange
     /// <summary>
     /// Lines in which the unbelievable bare numbers are read otherwise, all in the same way: the point elsewhere, another unit,
     /// the other sign. Those that land in the range, or if none does those that land near it; and last the line as it stands.
+    /// As many as there are keys to choose one by.
     /// </summary>
     public IEnumerable<string> Meanings(IReadOnlyList<EntryValue> values)
     {
         string[] inside = [.. Readings(values, IsInside)];
         IEnumerable<string> others = inside.Length > 0 ? inside : Readings(values, IsNear);
-        return others.Append(string.Join("; ", values.Select(value => value.Text)));
+        return others.Take(MostMeanings - 1).Append(string.Join("; ", values.Select(value => value.Text)));
     }
 
     /// <summary>Whether a value was typed bare and is far from the range.</summary>
@@ -94,7 +101,7 @@ internal sealed class ExpectedRange
 
     private bool IsInside(Quantity quantity)
     {
-        Rational value = Exact.Of(quantity).In(_unit);
+        Rational value = quantity.In(_unit);
         return !(value < _low) && !(value > _high);
     }
 

@@ -39,6 +39,10 @@ internal static class LongRatios
             && Fits(Math.BigMul(b / h, d / g, out long down), down, out below);
     }
 
+    /// <summary>Product of two longs; false if it doesn't fit.</summary>
+    public static bool TryTimes(long one, long other, out long product) =>
+        Fits(Math.BigMul(one, other, out long low), low, out product);
+
     /// <summary>Below 0, 0 or above 0 as a/b is below, equal to or above c/d.</summary>
     public static int Compare(long a, long b, long c, long d)
     {
@@ -87,6 +91,24 @@ internal static class LongRatios
         if (a == 0)
         {
             return other;
+        }
+
+        // One division first, where it takes off many bits at once.
+        if (a >> 8 > b)
+        {
+            a %= b;
+            if (a == 0)
+            {
+                return other;
+            }
+        }
+        else if (b >> 8 > a)
+        {
+            b %= a;
+            if (b == 0)
+            {
+                return (long)a;
+            }
         }
 
         // Halving instead of dividing (Stein): a division costs more than all the shifts of a round.

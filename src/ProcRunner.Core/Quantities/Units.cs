@@ -142,6 +142,17 @@ public static class Units
             ["lbf*ft", "lbf-ft", "lb-ft", "ft\u00B7lbf", "ft*lbf", "ft-lbf", "ft-lb", "lbf\u22C5ft"]
         );
 
+    /// <summary>Pound-force inch.</summary>
+    public static Unit PoundForceInch { get; } =
+        new(
+            "lbf\u00B7in",
+            "pound-force inch",
+            Dimension.OfTorque,
+            OnePoundForce * OneInch,
+            FromPound,
+            ["lbf*in", "lbf-in", "lb-in", "in\u00B7lbf", "in*lbf", "in-lbf", "in-lb", "lbf\u22C5in"]
+        );
+
     /// <summary>Pascal.</summary>
     public static Unit Pascal { get; } = new("Pa", "pascal", Dimension.OfPressure, OnePascal, Si, []);
 
@@ -159,6 +170,14 @@ public static class Units
 
     /// <summary>Bar.</summary>
     public static Unit Bar { get; } = new("bar", "bar", Dimension.OfPressure, OnePascal * Of(100000m), Sp811, []);
+
+    /// <summary>Millibar.</summary>
+    public static Unit Millibar { get; } =
+        new("mbar", "millibar", Dimension.OfPressure, OnePascal * Of(100m), Sp811, ["hPa"]);
+
+    /// <summary>Standard atmosphere.</summary>
+    public static Unit Atmosphere { get; } =
+        new("atm", "standard atmosphere", Dimension.OfPressure, OnePascal * Of(101325m), Sp811, []);
 
     /// <summary>Pound-force per square inch.</summary>
     public static Unit Psi { get; } =
@@ -180,6 +199,17 @@ public static class Units
             Of(13595.1m) * Of(9.80665m) * Of(0.0254m) * OnePascal,
             "conventional mercury of 13595.1 kg/m3 under standard gravity; NIST SP 811 (2008), appendix B.8 prints 3.386 389 E+03 Pa, rounded",
             ["inchHg"]
+        );
+
+    /// <summary>Conventional millimetre of mercury.</summary>
+    public static Unit MillimetreOfMercury { get; } =
+        new(
+            "mmHg",
+            "millimetre of mercury (conventional)",
+            Dimension.OfPressure,
+            Of(13595.1m) * Of(9.80665m) * Of(0.001m) * OnePascal,
+            "conventional mercury of 13595.1 kg/m3 under standard gravity; NIST SP 811 (2008), appendix B.8 prints 1.333 224 E+02 Pa, rounded",
+            []
         );
 
     /// <summary>Degree Celsius as a place on the scale.</summary>
@@ -300,13 +330,17 @@ public static class Units
         PoundForcePerInch,
         NewtonMetre,
         PoundForceFoot,
+        PoundForceInch,
         Pascal,
         Kilopascal,
         Megapascal,
         Gigapascal,
         Bar,
+        Millibar,
+        Atmosphere,
         Psi,
         InchOfMercury,
+        MillimetreOfMercury,
         Celsius,
         Fahrenheit,
         KelvinDifference,

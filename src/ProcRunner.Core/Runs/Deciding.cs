@@ -38,10 +38,10 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
     {
         Step step = StepOf(at);
         int ownZero = step.Work is StepWork.Cut cut ? cut.ZeroStep : at.Step;
-        HashSet<int> given = [.. step.Gives.Select(Plan.CharacteristicIndex)];
         bool IsOwn(StaleItem i) =>
-            i.Position == at.Position && (i.Step == at.Step || i.Step == ownZero || given.Contains(i.Characteristic));
-        StaleItem[] items = [.. Staleness.From(State, moved).Concat(gates ?? []).Distinct().Where(i => !IsOwn(i))];
+            i.Position == at.Position
+            && (i.Step == at.Step || i.Step == ownZero || Plan.GivenBy(at.Step).Contains(i.Characteristic));
+        StaleItem[] items = [.. Staleness.From(State, moved, gates ?? []).Where(i => !IsOwn(i))];
         return items.Length == 0 ? null : new RunEvent.WentStale(items, cause, at.Step);
     }
 

@@ -387,7 +387,7 @@ public sealed class ModelOperator
         IReadOnlyList<int> places = bound.PlacesOf([
             .. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : [],
         ]);
-        int[] inputs = [.. Inputs(c, value).Where(i => _taken.ContainsKey((i, p)))];
+        int[] inputs = [.. _binding.Inputs(value.ByStep, c).Where(i => _taken.ContainsKey((i, p)))];
         double standard = Math.Sqrt(inputs.Sum(i => _taken[(i, p)].Standard * _taken[(i, p)].Standard));
         bool moved = inputs.Any(i => HasMoved(i, p));
         for (int i = 0; i < shown.Length; i++)
@@ -404,19 +404,6 @@ public sealed class ModelOperator
                 moved
             );
         }
-    }
-
-    // The readings behind a value: itself, or what it was worked out from.
-    private IEnumerable<int> Inputs(int characteristic, ValueRecord value)
-    {
-        string name = Plan.Procedure.Characteristics[characteristic].Name;
-        WorkOut? worked = Plan.Steps[value.ByStep].Taking?.WorksOut.FirstOrDefault(w => w.Name == name);
-        return worked is null
-            ? [characteristic]
-            : worked
-                .Formula.Names.Select(n => Plan.TryCharacteristic(n.Split('.')[0], out int index) ? index : -1)
-                .Where(index => index >= 0)
-                .Distinct();
     }
 
     private bool HasMoved(int characteristic, int position)

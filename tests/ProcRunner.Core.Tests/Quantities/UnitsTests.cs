@@ -34,13 +34,17 @@ public sealed class UnitsTests
             { "lbf/in", "4.4482216152605", "25.4", "N/mm" },
             { "N\u00B7m", "1", "1", "N\u00B7m" },
             { "lbf\u00B7ft", "1.3558179483314004", "1", "N\u00B7m" },
+            { "lbf\u00B7in", "0.1129848290276167", "1", "N\u00B7m" },
             { "Pa", "1", "1", "Pa" },
             { "kPa", "1000", "1", "Pa" },
             { "MPa", "1000000", "1", "Pa" },
             { "GPa", "1000000000", "1", "Pa" },
             { "bar", "100000", "1", "Pa" },
+            { "mbar", "100", "1", "Pa" },
+            { "atm", "101325", "1", "Pa" },
             { "psi", "4.4482216152605", "0.00064516", "Pa" },
             { "inHg", "3386.388640341", "1", "Pa" },
+            { "mmHg", "133.322387415", "1", "Pa" },
             { "degC", "1", "1", "K" },
             { "degF", "1", "1.8", "K" },
             { "K", "1", "1", "K" },
@@ -94,6 +98,9 @@ public sealed class UnitsTests
     [InlineData("inHg", "Pa", "3386.389", 3)]
     [InlineData("lbf", "N", "4.448222", 6)]
     [InlineData("lbf\u00B7ft", "N\u00B7m", "1.355818", 6)]
+    [InlineData("lbf\u00B7in", "N\u00B7m", "0.1129848", 7)]
+    [InlineData("mmHg", "Pa", "133.3224", 4)]
+    [InlineData("atm", "Pa", "101325", 0)]
     [InlineData("in3", "cm3", "16.38706", 5)]
     [InlineData("ft/min", "m/min", "0.3048", 4)]
     public void Rounds_to_the_printed_figure(string from, string to, string printed, int digits)
@@ -140,6 +147,8 @@ public sealed class UnitsTests
         Assert.InRange(ours / expected, 1 - 1e-12, 1 + 1e-12);
     }
 
+    private const string Base = "base";
+
     // Any amount, there and back. Which of the library's units is ours is typed here; where its factor is rounded, less is asked.
     private static readonly (string From, string To, Func<double, double> Theirs, double Within)[] Conversions =
     [
@@ -152,6 +161,15 @@ public sealed class UnitsTests
         ("lbf", "N", x => Referee.Force.FromPoundsForce(x).Newtons, 1e-12),
         ("lbf/in", "N/mm", x => Referee.ForcePerLength.FromPoundsForcePerInch(x).NewtonsPerMillimeter, 5e-9),
         ("lbf\u00B7ft", "N\u00B7m", x => Referee.Torque.FromPoundForceFeet(x).NewtonMeters, 1e-12),
+        ("lbf\u00B7in", "N\u00B7m", x => Referee.Torque.FromPoundForceInches(x).NewtonMeters, 1e-12),
+        ("mbar", "psi", x => Referee.Pressure.FromMillibars(x).PoundsForcePerSquareInch, 1e-12),
+        ("atm", "kPa", x => Referee.Pressure.FromAtmospheres(x).Kilopascals, 1e-12),
+        ("mmHg", "kPa", x => Referee.Pressure.FromMillimetersOfMercury(x).Kilopascals, 1e-6),
+        // The library has no feed: a length for each turn.
+        ("in/rev", "mm/rev", x => Referee.Length.FromInches(x).Millimeters, 1e-12),
+        // Alone of their kind here, so held against the base: deg and s, kg and mm. A leak rate has nothing to convert to.
+        ("rpm", Base, x => Referee.RotationalSpeed.FromRevolutionsPerMinute(x).DegreesPerSecond, 1e-11),
+        ("kg/m3", Base, x => Referee.Density.FromKilogramsPerCubicMeter(x).KilogramsPerCubicMillimeter, 1e-12),
         ("psi", "kPa", x => Referee.Pressure.FromPoundsForcePerSquareInch(x).Kilopascals, 1e-12),
         ("MPa", "psi", x => Referee.Pressure.FromMegapascals(x).PoundsForcePerSquareInch, 1e-12),
         ("GPa", "Pa", x => Referee.Pressure.FromGigapascals(x).Pascals, 1e-12),
@@ -175,7 +193,8 @@ public sealed class UnitsTests
             {
                 ((var (from, to, theirs, within), int digits), int scale) = one;
                 decimal value = new(digits, 0, 0, false, (byte)scale);
-                double ours = Exact.Of(new Quantity(value, Units.Find(from)!)).In(Units.Find(to)!).ToDouble();
+                Exact amount = Exact.Of(new Quantity(value, Units.Find(from)!));
+                double ours = (to == Base ? amount.Value : amount.In(Units.Find(to)!)).ToDouble();
                 double referee = theirs((double)value);
 
                 // A temperature near 0 is the difference of two large numbers in the library's doubles.

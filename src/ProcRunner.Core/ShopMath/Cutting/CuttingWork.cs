@@ -140,7 +140,8 @@ internal static class CuttingWork
                     "feed",
                     "root(8 x {nose} x {roughness})",
                     Units.MillimetrePerTurn,
-                    Units.InchPerTurn
+                    Units.InchPerTurn,
+                    Rounding.Down
                 ),
         },
     ];

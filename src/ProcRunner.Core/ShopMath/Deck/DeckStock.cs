@@ -6,6 +6,21 @@ namespace ProcRunner.ShopMath;
 /// <param name="Limits">Each limit that was given with the cut it leaves; the first of the least binds.</param>
 public sealed record DeckStock(IReadOnlyList<DeckLimit> Limits)
 {
+    /// <summary>The name of the limit by thickness.</summary>
+    public const string Thickness = "thickness";
+
+    /// <summary>The name of the limit by what head and block have lost.</summary>
+    public const string Budget = "budget of head and block";
+
+    /// <summary>The name of the maker's limit of one cut.</summary>
+    public const string OwnLimit = "own limit";
+
+    /// <summary>The name of the limit by the shallowest valve.</summary>
+    public const string Recession = "recession";
+
+    /// <summary>The name of the limit by what stands out of the deck.</summary>
+    public const string Protrusion = "protrusion";
+
     /// <summary>The limit that binds.</summary>
     public DeckLimit Binding { get; } =
         Limits.Aggregate((least, one) => one.Cut.CompareTo(least.Cut) < 0 ? one : least);
@@ -14,50 +29,38 @@ public sealed record DeckStock(IReadOnlyList<DeckLimit> Limits)
     public Exact Allowed => Binding.Cut;
 
     /// <summary>
-    /// From limits, each optional but one at least: thickness - minimum; budget of head and block - lost by the block - lost by
-    /// the head; the maker's own limit. Several limits, the smallest wins.
+    /// From limits, each optional but one at least. Several limits, the smallest wins. A cut square to the deck takes its own
+    /// depth off thickness and recession and adds it to what stands out, whatever the guides' angle.
     /// </summary>
-    /// <param name="thickness">Least thickness measured; given with <paramref name="minimum"/>.</param>
-    /// <param name="minimum">Least allowed.</param>
-    /// <param name="budget">What head and block may lose together.</param>
-    /// <param name="blockLost">Lost by the block; 0 or more.</param>
-    /// <param name="headLost">Lost by the head before; 0 or more.</param>
+    /// <param name="thickness">thickness - minimum: least measured, least allowed.</param>
+    /// <param name="budget">budget - lost: what head and block may lose together, what both have lost before.</param>
     /// <param name="ownLimit">The maker's limit of one cut.</param>
+    /// <param name="recession">recession - low: the shallowest valve, the least recession allowed.</param>
+    /// <param name="protrusion">high - protrusion: the most allowed, what stands out furthest.</param>
     public static ShopResult<DeckStock> Of(
         Exact? thickness,
-        Exact? minimum,
         Exact? budget,
-        Exact blockLost,
-        Exact headLost,
-        Exact? ownLimit
+        Exact? ownLimit,
+        Exact? recession,
+        Exact? protrusion
     )
     {
-        if (
-            (
-                ShopMath.Allowed.NotBelow0("block lost", blockLost)
-                ?? ShopMath.Allowed.NotBelow0("head lost", headLost)
-                ?? Together(thickness, minimum)
-            ) is
-            { } fault
+        List<DeckLimit> limits = [];
+        foreach (
+            (string name, Exact? cut) in (ReadOnlySpan<(string, Exact?)>)
+                [
+                    (Thickness, thickness),
+                    (Budget, budget),
+                    (OwnLimit, ownLimit),
+                    (Recession, recession),
+                    (Protrusion, protrusion),
+                ]
         )
         {
-            return fault;
-        }
-
-        List<DeckLimit> limits = [];
-        if (thickness is { } thick && minimum is { } least)
-        {
-            limits.Add(new DeckLimit("thickness", thick - least));
-        }
-
-        if (budget is { } together)
-        {
-            limits.Add(new DeckLimit("budget of head and block", together - blockLost - headLost));
-        }
-
-        if (ownLimit is { } own)
-        {
-            limits.Add(new DeckLimit("own limit", own));
+            if (cut is { } left)
+            {
+                limits.Add(new DeckLimit(name, left));
+            }
         }
 
         return limits.Count > 0
@@ -65,7 +68,8 @@ public sealed record DeckStock(IReadOnlyList<DeckLimit> Limits)
             : new ShopFault(
                 "thickness",
                 "nothing",
-                "give at least one limit: minimum with thickness, budget, or own-limit"
+                "give at least one limit: minimum with thickness, budget, own-limit, recession-low with recession, or "
+                    + "protrusion-high with protrusion"
             );
     }
 
@@ -98,13 +102,4 @@ public sealed record DeckStock(IReadOnlyList<DeckLimit> Limits)
 
     private static Exact Most(IReadOnlyList<Exact> all) =>
         all.Aggregate((most, one) => one.CompareTo(most) > 0 ? one : most);
-
-    private static ShopFault? Together(Exact? thickness, Exact? minimum) =>
-        thickness is null == minimum is null
-            ? null
-            : new ShopFault(
-                thickness is null ? "thickness" : "minimum",
-                "nothing",
-                "thickness and minimum are given together"
-            );
 }

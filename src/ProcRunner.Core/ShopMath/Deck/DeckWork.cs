@@ -71,7 +71,7 @@ internal static class DeckWork
                     .Then(cut =>
                         SeatWork
                             .Worked(all)
-                            .And(
+                            .Need(
                                 "cut needed",
                                 "largest of (highest less lowest of {readings})" + Term(all, " and ", "pits"),
                                 cut
@@ -95,6 +95,13 @@ internal static class DeckWork
                 Optional("block-lost", "lost by the block; without it 0"),
                 Optional("head-lost", "lost by the head before; without it 0"),
                 Optional("own-limit", "the maker's limit of what this cut may take"),
+                Optional("recession", "of the shallowest valve; goes with recession-low"),
+                Optional("recession-low", "least recession allowed after the cut"),
+                Optional(
+                    "protrusion",
+                    "of the pre-chamber or injector that stands out furthest; goes with protrusion-high"
+                ),
+                Optional("protrusion-high", "most protrusion allowed after the cut"),
                 Optional("cut", "the cut meant; without it no verdict"),
             ],
             Source = "several limits, the smallest wins; limits are inclusive",
@@ -131,6 +138,12 @@ internal static class DeckWork
                     "thickness=4.745 in; minimum=4.715 in; cut=0.030 in",
                     "cut allowed=0.030 in; verdict=allowed",
                     "TM 9-6115-604-34, Table 1-4: new 4.745 to 4.755 in, wear limit 4.715 in; exactly on the limit passes"
+                ),
+                new(
+                    "thickness=98.95 mm; minimum=98.80 mm; recession=0.70 mm; recession-low=0.60 mm; protrusion=0.02 mm; "
+                        + "protrusion-high=0.10 mm; cut=0.09 mm",
+                    "cut allowed=0.08 mm; binds=protrusion; verdict=not allowed",
+                    "0.15, 0.10 and 0.08 by hand"
                 ),
             ],
             Work = Stock,
@@ -173,49 +186,62 @@ internal static class DeckWork
             });
 
     private static ShopResult<WorkAnswer> Stock(WorkArguments all) =>
-        DeckStock
-            .Of(
-                Maybe(all, "thickness"),
-                Maybe(all, "minimum"),
-                Maybe(all, "budget"),
-                Or0(all, "block-lost"),
-                Or0(all, "head-lost"),
-                Maybe(all, "own-limit")
-            )
-            .Then(stock =>
-            {
-                LengthWorking working = SeatWork.Worked(all);
-                foreach (DeckLimit limit in stock.Limits)
-                {
-                    working.Room($"left by {limit.Name}", FormulaOf(all, limit), limit.Cut, isResult: false);
-                }
+        (
+            Allowed.NotBelow0("block lost", Or0(all, "block-lost"))
+            ?? Allowed.NotBelow0("head lost", Or0(all, "head-lost"))
+            ?? NotTogether(all, "thickness", "minimum")
+            ?? NotTogether(all, "recession", "recession-low")
+            ?? NotTogether(all, "protrusion", "protrusion-high")
+        )
+            is { } fault
+            ? fault
+            : DeckStock
+                .Of(
+                    Less(all, "thickness", "minimum"),
+                    all.Has("budget") ? all.Amount("budget") - Or0(all, "block-lost") - Or0(all, "head-lost") : null,
+                    all.Has("own-limit") ? all.Amount("own-limit") : null,
+                    Less(all, "recession", "recession-low"),
+                    Less(all, "protrusion-high", "protrusion")
+                )
+                .Then(stock => Stock(all, stock));
 
-                working
-                    .Room("cut allowed", "least of what the limits leave", stock.Allowed)
-                    .Say("binds", "the limit that leaves least", stock.Binding.Name);
-                if (all.Has("cut") && all.Has("thickness"))
-                {
-                    working.And("thickness left", "{thickness} - {cut}", all.Amount("thickness") - all.Amount("cut"));
-                }
+    private static ShopResult<WorkAnswer> Stock(WorkArguments all, DeckStock stock)
+    {
+        LengthWorking working = SeatWork.Worked(all);
+        foreach (DeckLimit limit in stock.Limits)
+        {
+            working.Room($"left by {limit.Name}", FormulaOf(all, limit), limit.Cut, isResult: false);
+        }
 
-                return all.Has("cut")
-                    ? working
-                        .Say(
-                            "verdict",
-                            "{cut} against {cut-allowed}",
-                            all.Amount("cut").CompareTo(stock.Allowed) <= 0 ? "allowed" : "not allowed"
-                        )
-                        .Done()
-                    : working.Done();
-            });
+        working
+            .Room("cut allowed", "least of what the limits leave", stock.Allowed)
+            .Say("binds", "the limit that leaves least", stock.Binding.Name);
+        if (all.Has("cut") && all.Has("thickness"))
+        {
+            working.Room("thickness left", "{thickness} - {cut}", all.Amount("thickness") - all.Amount("cut"));
+        }
+
+        return all.Has("cut")
+            ? working
+                .Say(
+                    "verdict",
+                    "{cut} against {cut-allowed}",
+                    all.Amount("cut").CompareTo(stock.Allowed) <= 0 ? "allowed" : "not allowed"
+                )
+                .Done()
+            : working.Done();
+    }
 
     private static string FormulaOf(WorkArguments all, DeckLimit limit) =>
         limit.Name switch
         {
-            "thickness" => "{thickness} - {minimum}",
-            "own limit" => "{own-limit}",
+            DeckStock.Thickness => "{thickness} - {minimum}",
+            DeckStock.OwnLimit => "{own-limit}",
+            DeckStock.Recession => "{recession} - {recession-low}",
+            DeckStock.Protrusion => "{protrusion-high} - {protrusion}",
             _ => "{budget}" + Term(all, " - ", "block-lost") + Term(all, " - ", "head-lost"),
         };
 
-    private static Exact? Maybe(WorkArguments all, string name) => all.Has(name) ? all.Amount(name) : null;
+    private static Exact? Less(WorkArguments all, string from, string what) =>
+        all.Has(from) ? all.Amount(from) - all.Amount(what) : null;
 }

@@ -49,7 +49,7 @@ public readonly record struct SurfacePlane(double SlopeAlong, double SlopeAcross
         {
             return new ShopFault(
                 "points",
-                "points in one line",
+                FormattableString.Invariant($"a line of {points.Count} points"),
                 "a plane needs points that don't lie in one line; use straightness for a line"
             );
         }

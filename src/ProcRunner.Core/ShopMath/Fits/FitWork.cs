@@ -131,9 +131,17 @@ internal static class FitWork
             "{part-smallest} - {hole-largest}",
             range.Least,
             Units.Millimetre,
-            Units.Inch
+            Units.Inch,
+            rounding: Rounding.Down
         );
-        working.Step("most interference", "{part-largest} - {hole-smallest}", range.Most, Units.Millimetre, Units.Inch);
+        working.Step(
+            "most interference",
+            "{part-largest} - {hole-smallest}",
+            range.Most,
+            Units.Millimetre,
+            Units.Inch,
+            rounding: Rounding.Up
+        );
         working.Say("kind", "from {least-interference} to {most-interference}", Words(range.Kind));
     }
 

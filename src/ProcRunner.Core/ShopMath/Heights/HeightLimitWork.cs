@@ -15,13 +15,19 @@ internal static class HeightLimitWork
         IsOptional: true
     );
 
-    // Reading, limit, whether it is a high one, and the words of a formula. Margin has its own function.
+    // Reading, limit, and whether it is a high one. Margin is lost by refacing alone.
     private static readonly (string Reading, string Limit, bool IsHigh)[] Pairs =
     [
         ("recession", "recession-high", true),
         ("stem-height", "stem-height-high", true),
         ("installed-height", "installed-height-high", true),
         ("lash", "lash-low", false),
+    ];
+
+    private static readonly (string Reading, string Limit, bool IsHigh)[] PairsOfFace =
+    [
+        ("margin", "margin-low", false),
+        .. Pairs,
     ];
 
     public static IReadOnlyList<WorkFunction> Table { get; } =
@@ -147,7 +153,44 @@ internal static class HeightLimitWork
                     "0.014 and 0.030 by hand"
                 ),
             ],
-            Work = Left,
+            Work = SinkLeft,
+        },
+        new()
+        {
+            Name = "reface-left",
+            Family = Family,
+            Summary = "how much may still be taken off a valve's face, and which limit binds",
+            Details =
+                "Metal square to the face. The margin loses it over the cosine of the face's angle and the valve sinks by as "
+                + "much; give the readings whose limits are known, each with its limit. Below 0 a limit is passed already.",
+            Parameters =
+            [
+                new("face-angle", new WorkTakes.Amount(Units.Degree), "angle of the valve's face"),
+                .. PairsOfFace.SelectMany(pair =>
+                    new[]
+                    {
+                        Optional(pair.Reading, "measured now"),
+                        Optional(pair.Limit, pair.IsHigh ? "most allowed" : "least allowed"),
+                    }
+                ),
+                GuideAngle,
+            ],
+            Source = "plane geometry of a cone; several limits, the smallest wins",
+            Gives = [.. WorkGives.Of(Dimension.OfLength, "sink left", "reface left"), .. WorkGives.Words("binds")],
+            Examples =
+            [
+                new(
+                    "face-angle=45 deg; margin=1.50 mm; margin-low=1.00 mm; recession=0.70 mm; recession-high=0.90 mm",
+                    "sink left=0.20 mm; reface left=0.141421356 mm; binds=recession",
+                    "0.50 and 0.20 by hand; 0.20 x cos 45 deg"
+                ),
+                new(
+                    "face-angle=60 deg; margin=0.060 in; margin-low=0.050 in; recession=0.030 in; recession-high=0.044 in",
+                    "reface left=0.005 in; binds=margin",
+                    "0.010 and 0.014 by hand; 0.010 x cos 60 deg"
+                ),
+            ],
+            Work = RefaceLeft,
         },
         new()
         {
@@ -192,8 +235,8 @@ internal static class HeightLimitWork
                     .Then(shim =>
                         SeatWork
                             .Worked(all)
-                            .And("thinnest", "{fitted} + {refuses} - {wanted-most}", shim.Thinnest)
-                            .And("thickest", "{fitted} + {slides} - {wanted-least}", shim.Thickest)
+                            .Need("thinnest", "{fitted} + {refuses} - {wanted-most}", shim.Thinnest)
+                            .Room("thickest", "{fitted} + {slides} - {wanted-least}", shim.Thickest)
                             .Say(
                                 "verdict",
                                 "{thinnest} against {thickest}",
@@ -221,40 +264,57 @@ internal static class HeightLimitWork
             )
             .Done();
 
-    private static ShopResult<WorkAnswer> Left(WorkArguments all) =>
+    private static ShopResult<WorkAnswer> SinkLeft(WorkArguments all) =>
+        Left(all, Pairs, (working, _) => working.Done());
+
+    private static ShopResult<WorkAnswer> RefaceLeft(WorkArguments all) =>
+        Left(
+            all,
+            PairsOfFace,
+            (working, left) =>
+                SeatGeometry
+                    .RemovedForSink(left.Left.In(Units.Millimetre).ToDouble(), SeatWork.Deg(all, "face-angle"))
+                    .Then(removed => working.Room("reface left", "{sink-left} x cos({face-angle})", removed).Done())
+        );
+
+    private static ShopResult<WorkAnswer> Left(
+        WorkArguments all,
+        (string Reading, string Limit, bool IsHigh)[] pairs,
+        Func<LengthWorking, SinkLimit, ShopResult<WorkAnswer>> then
+    ) =>
         WithCosine(
             all,
             cosine =>
             {
                 List<SinkLimit> limits = [];
                 LengthWorking working = SeatWork.Worked(all);
-                foreach ((string reading, string limit, bool isHigh) in Pairs)
+                foreach ((string reading, string limit, bool isHigh) in pairs)
                 {
-                    if (all.Has(reading) != all.Has(limit))
+                    if (NotTogether(all, reading, limit) is { } fault)
                     {
-                        string missing = all.Has(reading) ? limit : reading;
-                        return new ShopFault(missing, "nothing", "a reading and its limit are given together");
+                        return fault;
                     }
 
                     if (all.Has(reading))
                     {
-                        string words = reading.Replace('-', ' ');
-                        Exact room = isHigh
-                            ? all.Amount(limit) - all.Amount(reading)
-                            : all.Amount(reading) - all.Amount(limit);
+                        (string high, string low) = isHigh ? (limit, reading) : (reading, limit);
+                        Exact room = all.Amount(high) - all.Amount(low);
                         bool leans = reading == "recession";
-                        string formula = isHigh ? $"{{{limit}}} - {{{reading}}}" : $"{{{reading}}} - {{{limit}}}";
+                        string formula = $"{{{high}}} - {{{low}}}";
+                        string words = reading.Replace('-', ' ');
                         limits.Add(new SinkLimit(words, leans ? Heights.Scaled(room, Rational.One / cosine) : room));
                         working.Room($"left by {words}", leans ? Over(all, formula) : formula, limits[^1].Left, false);
                     }
                 }
 
                 return SinkLimit.Binding(limits) is { } least
-                    ? working
-                        .Room("sink left", "least of what the limits leave", least.Left)
-                        .Say("binds", "the limit that leaves least", least.Name)
-                        .Done()
-                    : new ShopFault("recession", "nothing", "give at least one reading with its limit");
+                    ? then(
+                        working
+                            .Room("sink left", "least of what the limits leave", least.Left)
+                            .Say("binds", "the limit that leaves least", least.Name),
+                        least
+                    )
+                    : new ShopFault(pairs[0].Reading, "nothing", "give at least one reading with its limit");
             }
         );
 }

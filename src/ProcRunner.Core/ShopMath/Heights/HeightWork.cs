@@ -170,6 +170,12 @@ internal static class HeightWork
 
     public static WorkParameter Optional(string name, string summary) => new(name, Length, summary, IsOptional: true);
 
+    /// <summary>A fault where one of a reading and its limit was given without the other.</summary>
+    public static ShopFault? NotTogether(WorkArguments all, string reading, string limit) =>
+        all.Has(reading) == all.Has(limit)
+            ? null
+            : new ShopFault(all.Has(reading) ? limit : reading, "nothing", $"{reading} and {limit} are given together");
+
     /// <summary>A length that was given, or 0.</summary>
     public static Exact Or0(WorkArguments all, string name) =>
         all.Has(name) ? all.Amount(name) : new Exact(Rational.Zero, Dimension.OfLength);

@@ -221,12 +221,22 @@ internal static class MeasurementWork
                         AlikeWorking working = new(all);
                         if (tolerance.Low is { } low)
                         {
-                            working.And("accept from", "{low} + {uncertainty}", low + all.Amount("uncertainty"));
+                            working.End(
+                                "accept from",
+                                "{low} + {uncertainty}",
+                                low + all.Amount("uncertainty"),
+                                isHigh: false
+                            );
                         }
 
                         if (tolerance.High is { } high)
                         {
-                            working.And("accept to", "{high} - {uncertainty}", high - all.Amount("uncertainty"));
+                            working.End(
+                                "accept to",
+                                "{high} - {uncertainty}",
+                                high - all.Amount("uncertainty"),
+                                isHigh: true
+                            );
                         }
 
                         return working.Say("verdict", "{value} against these", Words(verdict)).Done();
@@ -253,10 +263,11 @@ internal static class MeasurementWork
                     .Then(most =>
                         new AlikeWorking(all)
                             .In(Units.One, "ratio is", "({high} - {low}) / (2 x {uncertainty})", ratio.ToDouble())
-                            .And(
+                            .End(
                                 "most uncertainty",
                                 all.Has("ratio") ? "({high} - {low}) / (2 x {ratio})" : "({high} - {low}) / (2 x 4)",
-                                most
+                                most,
+                                isHigh: true
                             )
                             .Say(
                                 "verdict",
@@ -291,12 +302,22 @@ internal static class MeasurementWork
                             .And("guard band", "{factor} x {standard-uncertainty}", band, isResult: false);
                         if (all.Has("low"))
                         {
-                            working.And("accept from", "{low} + {guard-band}", AlikeWorking.Value(all, "low") + band);
+                            working.End(
+                                "accept from",
+                                "{low} + {guard-band}",
+                                AlikeWorking.Value(all, "low") + band,
+                                isHigh: false
+                            );
                         }
 
                         if (all.Has("high"))
                         {
-                            working.And("accept to", "{high} - {guard-band}", AlikeWorking.Value(all, "high") - band);
+                            working.End(
+                                "accept to",
+                                "{high} - {guard-band}",
+                                AlikeWorking.Value(all, "high") - band,
+                                isHigh: true
+                            );
                         }
 
                         return working.Done();

@@ -250,12 +250,15 @@ internal static class PressFitWork
                     : "{hoop-limit} x ({outside}\u00B2 - {diameter}\u00B2) / ({outside}\u00B2 + {diameter}\u00B2)",
                 load.PressureMegapascals
             );
+
+            // Under a stress limit it is the most there may be.
             working.Step(
                 "interference",
                 "{diameter} x {contact-pressure} x ({outer-give} + {inner-give})",
                 load.InterferenceMillimetres,
                 Units.Millimetre,
-                Units.Inch
+                Units.Inch,
+                rounding: all.Has("hoop-limit") ? Rounding.Down : Rounding.Nearest
             );
         }
         else

@@ -209,7 +209,8 @@ internal static class ThermalFitWork
                                     "{interference} - {diameter} x ({outer-expansion} x {outer-warming} - {inner-expansion} x {inner-warming})",
                                     left,
                                     Units.Millimetre,
-                                    Units.Inch
+                                    Units.Inch,
+                                    rounding: Rounding.Down
                                 );
                                 return working.Done();
                             });
@@ -236,7 +237,8 @@ internal static class ThermalFitWork
                             "({interference} + {clearance}) / ({part-expansion} x {diameter})",
                             difference,
                             Units.KelvinDifference,
-                            Units.FahrenheitDifference
+                            Units.FahrenheitDifference,
+                            rounding: Rounding.Up
                         );
                         return working.Done();
                     })
@@ -323,7 +325,8 @@ internal static class ThermalFitWork
                     "where {diameter} x integral of the expansion from {start} is {change}",
                     shown == Units.Fahrenheit ? (celsius * 1.8) + 32 : celsius,
                     shown,
-                    shown
+                    shown,
+                    rounding: all.Word("way") == "chill" ? Rounding.Down : Rounding.Up
                 );
                 return working.Done();
             });

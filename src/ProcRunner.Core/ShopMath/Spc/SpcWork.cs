@@ -41,6 +41,11 @@ internal static class SpcWork
                     "data of NIST/SEMATECH e-Handbook 6.3.2.2"
                 ),
                 new("readings=0.001 0.002 0.003 in", "mean=0.002 in; standard deviation=0.001 in", "by hand"),
+                new(
+                    "readings=0.94 0.96 0.98 mm",
+                    "mean=0.96 mm; standard deviation=0.02 mm; lag-1 autocorrelation=0",
+                    "by hand: deviations -0.02, 0, 0.02"
+                ),
             ],
             Work = all =>
                 Univariate
@@ -79,6 +84,7 @@ internal static class SpcWork
                     "NIST/SEMATECH e-Handbook 6.3.2.2: 55.8041 and 45.8159; 3.267 x 1.8778"
                 ),
                 new("readings=0.010 0.012 0.010 0.012 in", "mean=0.011 in; mean moving range=0.002 in", "by hand"),
+                new("readings=0.25 0.30 0.25 0.30 mm", "mean=0.275 mm; mean moving range=0.05 mm", "by hand"),
             ],
             Work = all =>
                 ControlLimits

@@ -184,7 +184,8 @@ internal static class SpringWork
                     "left",
                     "{gap} - {lift}",
                     Units.Millimetre,
-                    Units.Inch
+                    Units.Inch,
+                    Rounding.Down
                 ),
         },
         ShimWork.Function,
@@ -208,7 +209,14 @@ internal static class SpringWork
             .Then(left =>
             {
                 Working working = new(all);
-                working.Step("left", "{height} - {lift} - {solid}", left, Units.Millimetre, Units.Inch);
+                working.Step(
+                    "left",
+                    "{height} - {lift} - {solid}",
+                    left,
+                    Units.Millimetre,
+                    Units.Inch,
+                    rounding: Rounding.Down
+                );
                 if (!all.Has("margin"))
                 {
                     return working.Done();

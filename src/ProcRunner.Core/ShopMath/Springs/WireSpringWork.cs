@@ -260,7 +260,8 @@ internal static class WireSpringWork
                         "the least of each of {heights}, less {lift}, less its own of {solids}",
                         margin,
                         Units.Millimetre,
-                        Units.Inch
+                        Units.Inch,
+                        rounding: Rounding.Down
                     );
                     working.Say(
                         "binds first",

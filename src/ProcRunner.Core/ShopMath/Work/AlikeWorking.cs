@@ -21,6 +21,22 @@ internal sealed class AlikeWorking(WorkArguments arguments)
         return this;
     }
 
+    /// <summary>The end of a zone: its low end shown cut up, its high end cut down, so that neither lies outside it.</summary>
+    public AlikeWorking End(string name, string formula, Exact amount, bool isHigh)
+    {
+        Unit unit = arguments.AlikeUnit;
+        _working.Step(name, formula, amount, unit, unit, rounding: isHigh ? Rounding.Down : Rounding.Up);
+        return this;
+    }
+
+    /// <summary>As the other, of a double in the arguments' unit.</summary>
+    public AlikeWorking End(string name, string formula, double inUnit, bool isHigh)
+    {
+        Unit unit = arguments.AlikeUnit;
+        _working.Step(name, formula, inUnit, unit, unit, rounding: isHigh ? Rounding.Down : Rounding.Up);
+        return this;
+    }
+
     /// <summary>A number in a unit of its own.</summary>
     public AlikeWorking In(Unit unit, string name, string formula, double value, bool isResult = true)
     {

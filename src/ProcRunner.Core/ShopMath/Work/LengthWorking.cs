@@ -25,6 +25,13 @@ internal sealed class LengthWorking(WorkArguments arguments)
     public LengthWorking Room(string name, string formula, Exact length, bool isResult = true) =>
         Cut(name, formula, length, Rounding.Down, isResult);
 
+    /// <summary>As the other, in mm.</summary>
+    public LengthWorking Room(string name, string formula, double millimetres)
+    {
+        _working.Step(name, formula, millimetres, Units.Millimetre, Units.Inch, rounding: Rounding.Down);
+        return this;
+    }
+
     /// <summary>What is needed at least: shown cut up, so that the figure shown is enough.</summary>
     public LengthWorking Need(string name, string formula, Exact length) =>
         Cut(name, formula, length, Rounding.Up, isResult: true);

@@ -17,6 +17,7 @@ public sealed class WorkArguments
         Units.PoundForce,
         Units.PoundForcePerInch,
         Units.PoundForceFoot,
+        Units.PoundForceInch,
         Units.Psi,
         Units.SquareInch,
         Units.CubicInch,

@@ -29,12 +29,13 @@ internal sealed class Working
         string name,
         string formula,
         Unit metric,
-        Unit inch
+        Unit inch,
+        Rounding rounding = Rounding.Nearest
     ) =>
         result.Then(found =>
         {
             Working working = new(arguments);
-            working.Step(name, formula, found, metric, inch);
+            working.Step(name, formula, found, metric, inch, rounding: rounding);
             return working.Done();
         });
 
@@ -71,11 +72,19 @@ internal sealed class Working
     }
 
     /// <summary>As the other, for a double in a metric unit; one that is not finite is a fault of the whole answer.</summary>
-    public void Step(string name, string formula, double value, Unit metric, Unit inch, bool isResult = true)
+    public void Step(
+        string name,
+        string formula,
+        double value,
+        Unit metric,
+        Unit inch,
+        bool isResult = true,
+        Rounding rounding = Rounding.Nearest
+    )
     {
         if (TwelveDigits.TryRound(value, out Rational rounded))
         {
-            Step(name, formula, new Exact(metric.ToBase(rounded), metric.Dimension), metric, inch, isResult);
+            Step(name, formula, new Exact(metric.ToBase(rounded), metric.Dimension), metric, inch, isResult, rounding);
         }
         else
         {

@@ -113,6 +113,29 @@ public class FitTests
         Assert.Equal(new Oversize(Known.Of(part), Known.Of(target), Known.Of(cut)), found);
     }
 
+    // The same page's bores: exhaust 1.739-1.740, 1.749-1.750, 1.759-1.760; intake 1.969-1.970, 1.979-1.980, 1.989-1.990 in. Each
+    // step of insert of 0.010 asks for a bore 0.010 larger, from one end of its limits to the other.
+    [Theory]
+    [InlineData(1.739, 1.740, new[] { 1.749, 1.759 }, new[] { 1.750, 1.760 })]
+    [InlineData(1.969, 1.970, new[] { 1.979, 1.989 }, new[] { 1.980, 1.990 })]
+    public void Bores_for_oversize_inserts_follow_their_steps(double low, double high, double[] lows, double[] highs)
+    {
+        for (int step = 1; step <= 2; step++)
+        {
+            (double Printed, double From)[] ends = [(lows[step - 1], low), (highs[step - 1], high)];
+            foreach ((double printed, double from) in ends)
+            {
+                // A part 0.003 larger than the first bore's end, and the same part a step or two larger.
+                string part = FormattableString.Invariant($"{(decimal)from + 0.003m + (0.010m * step)} in");
+                WorkBench.Gives(
+                    "target-bore",
+                    $"part={part}; interference=0.003 in",
+                    FormattableString.Invariant($"bore={printed:0.000} in")
+                );
+            }
+        }
+    }
+
     [Fact]
     public void A_bore_past_the_largest_oversize_has_none()
     {

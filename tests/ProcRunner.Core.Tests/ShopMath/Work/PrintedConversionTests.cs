@@ -21,6 +21,16 @@ public class PrintedConversionTests
         Assert.NotEqual(misprint, In(inch, misprint));
     }
 
+    // TM 9-6115-604-34, Table 1-4, prints 34.755 in for the larger end of a new head's thickness; 4.755 is meant, of a head that
+    // starts at 4.745 and is worn out at 4.715.
+    [Fact]
+    public void A_misprint_leaves_a_budget_nobody_would_believe()
+    {
+        WorkBench.Gives("deck-cut-allowed", "thickness=4.755 in; minimum=4.715 in", "cut allowed=0.040 in");
+        WorkBench.Gives("deck-cut-allowed", "thickness=34.755 in; minimum=4.715 in", "cut allowed=30.040 in");
+        WorkBench.Gives("deck-wedge", "thickness=4.745 4.755 in", "wedge=0.010 in");
+    }
+
     private static string In(string from, string like)
     {
         Assert.True(Quantity.TryParse(like, out Quantity wanted));

@@ -101,6 +101,16 @@ public class WorkHostileTests
                 ),
                 (1, Gen.Elements(Words))
             ),
+            WorkTakes.Alike alike => Gen.Frequency(
+                (
+                    9,
+                    from count in Gen.Choose(1, alike.Most == 1 ? 1 : 6)
+                    from all in Gen.ArrayOf(Gen.Elements(Numbers), count)
+                    from unit in Gen.Elements("", "in", "mm", "lbf", "degC")
+                    select $"{string.Join(' ', all)} {unit}".Trim()
+                ),
+                (1, Gen.Elements(Words))
+            ),
             WorkTakes.Word word => Gen.Frequency((9, Gen.Elements(word.Choices.ToArray())), (1, Gen.Elements(Words))),
             _ => Gen.Elements(Words),
         };
