@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Security.Cryptography;
-using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Shop;
@@ -56,7 +55,7 @@ internal sealed class InventedShop(string folder, DateTimeOffset now)
         Command command = new("shop", "a shop of some thirty invented heads, to walk the screens with") { folder };
         command.SetAction(parsed =>
         {
-            new InventedShop(Path.GetFullPath(parsed.GetValue(folder)!), DateTimeOffset.Now).Make();
+            new InventedShop(Path.GetFullPath(parsed.GetValue(folder)!), TimeProvider.System.GetLocalNow()).Make();
             return 0;
         });
         return command;
@@ -65,6 +64,7 @@ internal sealed class InventedShop(string folder, DateTimeOffset now)
     /// <summary>Makes the shop.</summary>
     public void Make()
     {
+        _clock.Now = now.AddDays(-200);
         using (LocalStore store = Open("bench one", isNew: true))
         {
             (_, string fault) = DemoShop.Furnish(
@@ -84,7 +84,7 @@ internal sealed class InventedShop(string folder, DateTimeOffset now)
         // Back again: one released anew, one only taken apart. Two engines with two heads: one pair done, one on the bench.
         Job(number++, daysAgo: 9, upTo: "", earlier: "3004");
         Job(number++, daysAgo: 3, upTo: "@ seat cut", earlier: "3002");
-        Pair(number, daysAgo: 4, "");
+        Pair(number, daysAgo: 0, "");
         number += 2;
         Pair(number, daysAgo: 1, "@ surface");
         number += 2;

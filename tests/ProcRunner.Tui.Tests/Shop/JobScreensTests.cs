@@ -239,14 +239,7 @@ public sealed class JobScreensTests : IDisposable
 
         for (int position = At.Head; position < state.Plan.Positions.Count; position++)
         {
-            string[] story =
-            [
-                .. PositionStory
-                    .Of(state, entries, position, id => id)
-                    .Select(line =>
-                        System.Text.RegularExpressions.Regex.Replace(line.Text, "^[0-9]{2}:[0-9]{2}  ", "")
-                    ),
-            ];
+            string[] story = [.. PositionStory.Of(state, entries, position, id => id).Select(line => line.Text)];
             int from = 0;
             foreach (RunEvent.ReadingTaken taken in readings.Where(e => e.At.Position == position))
             {
