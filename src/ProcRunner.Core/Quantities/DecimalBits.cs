@@ -35,7 +35,7 @@ internal static class DecimalBits
     {
         Span<int> bits = stackalloc int[4];
         decimal.GetBits(value, bits);
-        int places = value.Scale;
+        int places = (bits[3] >> 16) & 0xFF;
         digits = 0;
         unit = 1;
         if (bits[2] != 0 || bits[1] < 0 || places >= Powers.Length)

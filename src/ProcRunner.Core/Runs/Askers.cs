@@ -49,7 +49,7 @@ internal sealed class Askers
 
     private bool AnyStaleGiven(At at, bool asked)
     {
-        if (_plan.Steps[at.Step].Work is StepWork.Zero)
+        if (_plan.StepAt(at.Step).Work is StepWork.Zero)
         {
             return false;
         }
@@ -102,7 +102,7 @@ internal sealed class Askers
 
     private bool MoveBeforeWanted((int Characteristic, int Position) value)
     {
-        string name = _plan.Procedure.Characteristics[value.Characteristic].Name;
+        string name = _plan.CharacteristicAt(value.Characteristic).Name;
         foreach (int reader in _plan.StepsReading(name))
         {
             int now = _askers[value] ?? int.MaxValue;

@@ -22,7 +22,7 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
 
     public Outlook Outlook => State.Outlook;
 
-    public Step StepOf(At at) => Plan.Steps[at.Step];
+    public Step StepOf(At at) => Plan.StepAt(at.Step);
 
     /// <summary>What goes stale when a step's result comes in: its declared moves and whatever else is named.</summary>
     /// <param name="at">The step.</param>

@@ -64,7 +64,7 @@ public static class HeadComparison
         Plan plan = state.Plan;
         for (int i = 0; i < plan.Procedure.Characteristics.Count; i++)
         {
-            Characteristic characteristic = plan.Procedure.Characteristics[i];
+            Characteristic characteristic = plan.CharacteristicAt(i);
             string name = characteristic.Name;
             if (!Array.Exists(Words, w => Has(name, w)) || Has(name, Other))
             {

@@ -131,7 +131,7 @@ public sealed class Outlook
         foreach (At at in changes.Places)
         {
             Look(at);
-            if (_plan.Steps[at.Step].Work is StepWork.Cut cut)
+            if (_plan.StepAt(at.Step).Work is StepWork.Cut cut)
             {
                 Look(at with { Step = cut.ZeroStep });
             }
@@ -222,7 +222,7 @@ public sealed class Outlook
                 _watched[step] = true;
             }
 
-            foreach (int step in _plan.StepsReading(_plan.Procedure.Characteristics[characteristic].Name))
+            foreach (int step in _plan.StepsReading(_plan.CharacteristicAt(characteristic).Name))
             {
                 _watched[step] = true;
             }
@@ -262,7 +262,7 @@ public sealed class Outlook
             return;
         }
 
-        Step step = _plan.Steps[at.Step];
+        Step step = _plan.StepAt(at.Step);
         StepView before = _own[Slot(at)];
         StepView now = OwnView(step, at);
         Set(at, now);

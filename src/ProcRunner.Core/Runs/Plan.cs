@@ -14,6 +14,8 @@ namespace ProcRunner.Runs;
 /// </remarks>
 public sealed class Plan
 {
+    private readonly Step[] _stepAt;
+    private readonly Characteristic[] _characteristicAt;
     private readonly FrozenDictionary<string, int> _characteristics;
     private readonly FrozenDictionary<string, int> _steps;
     private readonly FrozenDictionary<string, int> _positions;
@@ -39,6 +41,8 @@ public sealed class Plan
     {
         Procedure = procedure;
         Head = head;
+        _stepAt = [.. procedure.Steps];
+        _characteristicAt = [.. procedure.Characteristics];
         _characteristics = Indexed(procedure.Characteristics.Select(c => c.Name));
         _steps = Indexed(procedure.Steps.Select(s => s.FullName));
         _positions = Indexed(head.Positions.Select(p => p.Name));
@@ -94,6 +98,12 @@ public sealed class Plan
 
     /// <summary>The procedure's steps.</summary>
     public IReadOnlyList<Step> Steps => Procedure.Steps;
+
+    /// <summary>A step by its index.</summary>
+    internal Step StepAt(int index) => _stepAt[index];
+
+    /// <summary>A characteristic by its index.</summary>
+    internal Characteristic CharacteristicAt(int index) => _characteristicAt[index];
 
     /// <summary>The head's positions.</summary>
     public IReadOnlyList<Position> Positions => Head.Positions;

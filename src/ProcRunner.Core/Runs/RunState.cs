@@ -203,7 +203,7 @@ public sealed class RunState
             case RunEvent.WayTaken way:
                 if (Touch(way.At) is var result && way.Kind is WayKind.Again)
                 {
-                    result.IsTakenAgain(isCut: Plan.Steps[way.At.Step].Work is StepWork.Cut);
+                    result.IsTakenAgain(isCut: Plan.StepAt(way.At.Step).Work is StepWork.Cut);
                 }
 
                 break;
@@ -282,7 +282,7 @@ public sealed class RunState
 
         record.Fails = reading.Good ? 0 : record.Fails + 1;
         record.Conceded = false;
-        StepWork work = Plan.Steps[taken.At.Step].Work;
+        StepWork work = Plan.StepAt(taken.At.Step).Work;
         if (!reading.Good)
         {
             record.Standing = StepStanding.Out;
@@ -318,7 +318,7 @@ public sealed class RunState
         (string said, bool stale, string cause) = (record.Said, record.Stale, record.Cause);
         Finish(conceded.At, said).Conceded = true;
         (record.Stale, record.Cause) = (stale, cause);
-        if (Plan.Steps[conceded.At.Step].Work is StepWork.Zero && record.Readings.Count > 0)
+        if (Plan.StepAt(conceded.At.Step).Work is StepWork.Zero && record.Readings.Count > 0)
         {
             // The depth at touch-off stands; the readout is still to be set there.
             (record.Standing, record.AtZero, record.Cut) = (StepStanding.InHand, record.Readings[^1], null);
@@ -329,7 +329,7 @@ public sealed class RunState
     private void Apply(RunEvent.CutEnded ended)
     {
         Finish(ended.At, "");
-        foreach (string given in Plan.Steps[ended.At.Step].Gives)
+        foreach (string given in Plan.StepAt(ended.At.Step).Gives)
         {
             if (Value(given, ended.At.Position) is { Judgement.Verdict: Verdict.Short } value)
             {
@@ -343,7 +343,7 @@ public sealed class RunState
     {
         _corrected = corrected.At;
         Corrections.Add(new(Sequence, corrected.At, SaidAt.Of(Touch(corrected.At)), "", corrected.Reason));
-        Touch(corrected.At).TakesBack(isCut: Plan.Steps[corrected.At.Step].Work is StepWork.Cut);
+        Touch(corrected.At).TakesBack(isCut: Plan.StepAt(corrected.At.Step).Work is StepWork.Cut);
         int part = Parts.FindLastIndex(p => p.At == corrected.At);
         if (part >= 0)
         {
@@ -404,7 +404,7 @@ public sealed class RunState
             return;
         }
 
-        bool ofHead = Plan.Procedure.Characteristics[index].OfHead;
+        bool ofHead = Plan.CharacteristicAt(index).OfHead;
         int slot = Slot(index, ofHead ? At.Head : at.Position);
         ValueRecord record = _values[slot] ??= new ValueRecord { ByStep = at.Step };
         bool again = record.AsFoundBy == at.Step && !record.Stale;
@@ -435,7 +435,7 @@ public sealed class RunState
         (long Sequence, string? Said) last = (0, null);
         foreach (int step in steps)
         {
-            int where = Plan.Steps[step].OfHead ? At.Head : position;
+            int where = Plan.StepAt(step).OfHead ? At.Head : position;
             if (
                 _steps[Slot(step, where)] is { Sequence: > 0 } record
                 && record.Standing is StepStanding.Done or StepStanding.Out

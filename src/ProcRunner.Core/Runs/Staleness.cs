@@ -60,12 +60,15 @@ internal sealed class Staleness
     {
         foreach ((int step, int value) in Plan.ValuesReading(move.Name))
         {
-            AddTaken(step, value, Reached(move.Position, Plan.Steps[step].OfHead));
+            AddTaken(step, value, Reached(move.Position, Plan.StepAt(step).OfHead));
         }
 
         if (move.FirstKnown)
         {
-            AddSteps(Plan.StepsReading(move.Name).Where(step => Plan.Steps[step].Work is StepWork.Zero), move.Position);
+            AddSteps(
+                Plan.StepsReading(move.Name).Where(step => Plan.StepAt(step).Work is StepWork.Zero),
+                move.Position
+            );
             return;
         }
 
@@ -76,7 +79,7 @@ internal sealed class Staleness
 
         foreach (int characteristic in Plan.CharacteristicsRestingOn(move.Name))
         {
-            foreach (int position in Reached(move.Position, Plan.Procedure.Characteristics[characteristic].OfHead))
+            foreach (int position in Reached(move.Position, Plan.CharacteristicAt(characteristic).OfHead))
             {
                 AddValue(characteristic, position);
             }
@@ -100,7 +103,7 @@ internal sealed class Staleness
     {
         foreach (int step in steps)
         {
-            foreach (int reached in Reached(position, Plan.Steps[step].OfHead))
+            foreach (int reached in Reached(position, Plan.StepAt(step).OfHead))
             {
                 AddStep(new At(step, reached));
             }
@@ -114,7 +117,7 @@ internal sealed class Staleness
             return;
         }
 
-        Step step = Plan.Steps[at.Step];
+        Step step = Plan.StepAt(at.Step);
         foreach (string given in step.Gives)
         {
             int characteristic = Plan.CharacteristicIndex(given);
@@ -141,7 +144,7 @@ internal sealed class Staleness
         StaleItem item = new(characteristic, -1, position);
         if (_state.Value(characteristic, position) is { Stale: false } && Add(item))
         {
-            _moved.Enqueue(new MovedName(Plan.Procedure.Characteristics[characteristic].Name, position));
+            _moved.Enqueue(new MovedName(Plan.CharacteristicAt(characteristic).Name, position));
         }
     }
 

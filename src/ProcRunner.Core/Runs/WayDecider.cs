@@ -13,7 +13,7 @@ internal static class WayDecider
             return [];
         }
 
-        Step step = state.Plan.Steps[at.Step];
+        Step step = state.Plan.StepAt(at.Step);
         bool retest = step.Taking?.RetestFirst is not null && record.Fails <= 1;
         WayOn[] again = retest ? [.. step.WaysOn.Where(w => w.Kind == WayKind.Again)] : [];
         return again.Length > 0 ? again : step.WaysOn;

@@ -20,6 +20,7 @@ public sealed class ModelOperator
 {
     private const int MostEntries = 6000;
     private const int MostTries = 8;
+    private static readonly string NoDigest = Trail.Digest.Zero.ToString();
     private static readonly DateTimeOffset Start = new(2026, 1, 5, 8, 0, 0, TimeSpan.Zero);
 
     private readonly Binding _binding;
@@ -108,8 +109,8 @@ public sealed class ModelOperator
         JobHeader header = new()
         {
             Stamp = "practice",
-            ProcedureDigest = Trail.Digest.Zero.ToString(),
-            HeadDigest = Trail.Digest.Zero.ToString(),
+            ProcedureDigest = NoDigest,
+            HeadDigest = NoDigest,
             Practice = true,
         };
         string refused = Try(new RunCommand.OpenJob(header));
@@ -187,7 +188,7 @@ public sealed class ModelOperator
             return fault;
         }
 
-        Moment moment = new(Start.AddMinutes(_entries), PracticeShop.Lead, Trail.Digest.Zero.ToString());
+        Moment moment = new(Start.AddMinutes(_entries), PracticeShop.Lead, NoDigest);
         Decision decision = RunDecider.DecideOnPractice(_state, _shop, command, moment, PracticeShop.Sign);
         if (decision is Decision.Refused refused)
         {

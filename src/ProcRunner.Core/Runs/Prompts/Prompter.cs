@@ -12,7 +12,7 @@ public static class Prompter
     public static Prompt At(RunState state, ShopState shop, At at)
     {
         Plan plan = state.Plan;
-        Step step = plan.Steps[at.Step];
+        Step step = plan.StepAt(at.Step);
         StepRecord? record = state.Find(at);
         Deciding on = new(state, shop, default);
         Prompt prompt = new()
@@ -111,9 +111,7 @@ public static class Prompter
 
     private static Prompt Reading(Deciding on, At at, Prompt prompt, Taking taking)
     {
-        Characteristic characteristic = on.Plan.Procedure.Characteristics[
-            on.Plan.CharacteristicIndex(taking.Characteristic)
-        ];
+        Characteristic characteristic = on.Plan.CharacteristicAt(on.Plan.CharacteristicIndex(taking.Characteristic));
         Unit unit = characteristic.UnitOn(on.Plan.Head);
         LimitResult found = LimitFinder.Find(on.State, taking.Window, taking.Shift, at.Position);
         return prompt with
