@@ -48,37 +48,9 @@ public static class StoreCopy
                 return $"The shop book doesn't hold. {broken.InWords()}";
             }
 
-            AgreedState? agreed = null;
-            if (leavingOut is not null)
+            if (Copy(reader, book, to, progress, leavingOut) is { } trouble)
             {
-                (agreed, string fault) = AgreedState.Find(reader, book, progress);
-                if (agreed is null)
-                {
-                    return fault;
-                }
-            }
-
-            Disk.Real.MakeFolder(to.Root);
-            Disk.Real.MakeFolder(to.Jobs);
-            Write(to.Book, book.Entries.Select(line => line.Entry).Take((int)(agreed?.Book ?? book.Entries.Length)));
-            if (agreed is null)
-            {
-                CopyTrails(reader, book, to, progress);
-            }
-            else
-            {
-                foreach ((string id, long entries) in agreed.Trails)
-                {
-                    Write(to.Trail(id), reader.ReadTrail(id).Entries.Select(line => line.Entry).Take((int)entries));
-                }
-            }
-
-            // A text is there before the trail that pins it. What makes the folder a store comes last.
-            CopyRest(from, to);
-            File.Copy(from.Format, to.Format);
-            foreach (string line in agreed?.LeftOut ?? [])
-            {
-                leavingOut!(line);
+                return trouble;
             }
         }
         catch (Exception e) when (DiskTrouble.Is(e))
@@ -86,8 +58,52 @@ public static class StoreCopy
             return DiskTrouble.InWords(e);
         }
 
-        (StoreReader? copy, StoreOpening? fault2) = StoreReader.Open(to.Root);
-        return copy is null ? fault2!.InWords() : StoreCheck.All(copy).FirstOrDefault(f => f.IsBroken)?.Text;
+        (StoreReader? copy, StoreOpening? fault) = StoreReader.Open(to.Root);
+        return copy is null ? fault!.InWords() : StoreCheck.All(copy).FirstOrDefault(f => f.IsBroken)?.Text;
+    }
+
+    private static string? Copy(
+        StoreReader reader,
+        TrailReading book,
+        StorePaths to,
+        Action<int, int>? progress,
+        Action<string>? leavingOut
+    )
+    {
+        AgreedState? agreed = null;
+        if (leavingOut is not null)
+        {
+            (agreed, string fault) = AgreedState.Find(reader, book, progress);
+            if (agreed is null)
+            {
+                return fault;
+            }
+        }
+
+        Disk.Real.MakeFolder(to.Root);
+        Disk.Real.MakeFolder(to.Jobs);
+        Write(to.Book, book.Entries.Select(line => line.Entry).Take((int)(agreed?.Book ?? book.Entries.Length)));
+        if (agreed is null)
+        {
+            CopyTrails(reader, book, to, progress);
+        }
+        else
+        {
+            foreach ((string id, long entries) in agreed.Trails)
+            {
+                Write(to.Trail(id), reader.ReadTrail(id).Entries.Select(line => line.Entry).Take((int)entries));
+            }
+        }
+
+        // A text is there before the trail that pins it. What makes the folder a store comes last.
+        CopyRest(reader.Paths, to);
+        File.Copy(reader.Paths.Format, to.Format);
+        foreach (string line in agreed?.LeftOut ?? [])
+        {
+            leavingOut!(line);
+        }
+
+        return null;
     }
 
     private static void CopyTrails(StoreReader reader, TrailReading book, StorePaths to, Action<int, int>? progress)

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using ProcRunner.Core.Tests.ShopMath.Spc;
-using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
