@@ -52,6 +52,26 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
     /// <summary>Back to the run.</summary>
     public Turn Done() => ToRun();
 
+    // What fits stays as it is, so that tables stand; the options always have their room.
+    private int DrawAbout(Canvas canvas, int row, int bottom)
+    {
+        int width = canvas.Width - 4;
+        string[] lines = [.. About.SelectMany(l => l.Length <= width ? [l] : Canvas.Wrap(l, width))];
+        int shown = lines.Length <= bottom - row ? lines.Length : Math.Max(0, bottom - row - 1);
+        foreach (string line in lines.Take(shown))
+        {
+            canvas.Put(2, row++, line);
+        }
+
+        if (shown < lines.Length)
+        {
+            string more = string.Create(CultureInfo.InvariantCulture, $"and {lines.Length - shown} more lines");
+            canvas.Put(2, row++, more, Ink.Quiet);
+        }
+
+        return row;
+    }
+
     /// <inheritdoc/>
     public override void Draw(Canvas canvas, Look look)
     {
@@ -59,10 +79,7 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
         canvas.Put(1, Frame.Top, $" {title} ", Ink.Act);
         int bottom = canvas.Height - Frame.BottomRows - (Trouble is null ? 0 : 3);
         int row = Frame.Top + 2;
-        foreach (string line in About)
-        {
-            row = canvas.PutWrapped(2, row, canvas.Width - 4, bottom - row, line);
-        }
+        row = DrawAbout(canvas, row, bottom - Options.Count - 1);
 
         DrawOptions(canvas, row + (About.Count > 0 ? 1 : 0), bottom);
         if (Trouble is { } trouble)
