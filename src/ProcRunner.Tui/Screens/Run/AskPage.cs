@@ -10,6 +10,7 @@ namespace ProcRunner.Tui.Screens.Run;
 /// </summary>
 internal sealed class AskPage(RunWork work, string title) : RunPage(work)
 {
+    private const int ShortAbout = 6;
     private int _top;
     private int _fits = int.MaxValue;
 
@@ -52,12 +53,13 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
     /// <summary>Back to the run.</summary>
     public Turn Done() => ToRun();
 
-    // What fits stays as it is, so that tables stand; the options always have their room.
+    // What fits stays as it is, so that tables stand; a long one leaves the options their room.
     private int DrawAbout(Canvas canvas, int row, int bottom)
     {
         int width = canvas.Width - 4;
         string[] lines = [.. About.SelectMany(l => l.Length <= width ? [l] : Canvas.Wrap(l, width))];
-        int shown = lines.Length <= bottom - row ? lines.Length : Math.Max(0, bottom - row - 1);
+        int room = Math.Max(bottom - row - Options.Count - 1, ShortAbout);
+        int shown = lines.Length <= room ? lines.Length : room - 1;
         foreach (string line in lines.Take(shown))
         {
             canvas.Put(2, row++, line);
@@ -65,7 +67,7 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
 
         if (shown < lines.Length)
         {
-            string more = string.Create(CultureInfo.InvariantCulture, $"and {lines.Length - shown} more lines");
+            string more = string.Create(CultureInfo.InvariantCulture, $"and {lines.Length - shown} lines more");
             canvas.Put(2, row++, more, Ink.Quiet);
         }
 
@@ -79,7 +81,7 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
         canvas.Put(1, Frame.Top, $" {title} ", Ink.Act);
         int bottom = canvas.Height - Frame.BottomRows - (Trouble is null ? 0 : 3);
         int row = Frame.Top + 2;
-        row = DrawAbout(canvas, row, bottom - Options.Count - 1);
+        row = DrawAbout(canvas, row, bottom);
 
         DrawOptions(canvas, row + (About.Count > 0 ? 1 : 0), bottom);
         if (Trouble is { } trouble)
