@@ -52,6 +52,21 @@ public sealed class ZeroAndCutTests
         Assert.False(rig.Prompt("cut 1I").Target!.StopsShort);
     }
 
+    // 0.0468 with aim 0.052: 0.0052 left, of which the allowance keeps 0.005 and the readout shows none of the 0.0002. Read again
+    // and again as the same, it must still go on: it is its approach.
+    [Fact]
+    public void Less_than_a_step_before_its_approach_the_cut_goes_to_the_aim()
+    {
+        Rig rig = CutWork.Make();
+        rig.Zero("1I", "0.0468");
+
+        Assert.Equal("0.0050 in", rig.Target("cut 1I"));
+        Assert.False(rig.Prompt("cut 1I").Target!.StopsShort);
+        rig.Pass("1I");
+        Assert.Equal(Verdict.In, rig.Read("cut 1I", "0.0518").Judgement.Verdict);
+        Assert.Equal(StepView.Done, rig.View("cut 1I"));
+    }
+
     [Theory]
     [InlineData("0.046", false)] // 0.006 left: more than the allowance
     [InlineData("0.047", true)] // exactly the allowance

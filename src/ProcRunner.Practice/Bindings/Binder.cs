@@ -60,6 +60,7 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
             CheckTruths(part);
         }
 
+        CheckConcessions();
         foreach ((string name, Quantity tool) in setup.Tools)
         {
             if (!Tooling.Known.TryGetValue(name, out Dimension kind))
@@ -247,6 +248,24 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
                 {
                     Add(rule.Source, $"the procedure has no inspection of '{found}'");
                 }
+            }
+        }
+    }
+
+    private void CheckConcessions()
+    {
+        foreach ((string name, Quantity most) in setup.Concedes)
+        {
+            if (!plan.TryCharacteristic(name, out int index))
+            {
+                Add(File, $"the procedure has no reading '{name}' to concede");
+            }
+            else if (most.Dimension != plan.Procedure.Characteristics[index].Dimension.OfDifference() || most.Value < 0)
+            {
+                Add(
+                    File,
+                    $"'{name}' is conceded by {most}, where {plan.Procedure.Characteristics[index].Dimension} of 0 or more is wanted"
+                );
             }
         }
     }

@@ -10,6 +10,7 @@ namespace ProcRunner.Practice.Operators;
 /// <param name="High">High limit in base units, or null.</param>
 /// <param name="Standard">The reading's standard uncertainty, in base units.</param>
 /// <param name="Moved">True when the head changed there after the reading and nobody asked for it again.</param>
+/// <param name="Conceded">True when it stands by a concession.</param>
 public readonly record struct Held(
     int Characteristic,
     int Position,
@@ -19,18 +20,22 @@ public readonly record struct Held(
     double? Low,
     double? High,
     double Standard,
-    bool Moved
+    bool Moved,
+    bool Conceded
 )
 {
     /// <summary>True when what is true in the end is out of the limits, by more than arithmetic.</summary>
-    public bool IsOut => Misses(TrueNow);
+    public bool IsOut => Misses(TrueNow, Low, High);
 
     /// <summary>True when the reading as entered was within the limits.</summary>
-    public bool WasPassed => !Misses(Shown);
+    public bool WasPassed => !Misses(Shown, Low, High);
 
-    /// <summary>True when it is out and no error of a gauge can be why: it wasn't passed, or the head changed after it was read.</summary>
-    public bool IsUnexplained => IsOut && (!WasPassed || Moved);
+    /// <summary>True when it is out, nobody conceded it, and no error of a gauge can be why: it wasn't passed, or the head changed after it was read.</summary>
+    public bool IsUnexplained => IsOut && !Conceded && (!WasPassed || Moved);
 
-    private bool Misses(double value) =>
-        (Low is { } low && value < low - 1e-7) || (High is { } high && value > high + 1e-7);
+    /// <summary>By how many standard uncertainties of its reading the truth lies off what was read; 0 without any.</summary>
+    public double Deviations => Standard > 0 ? (TrueNow - Shown) / Standard : 0;
+
+    internal static bool Misses(double value, double? low, double? high) =>
+        (low is { } least && value < least - 1e-7) || (high is { } most && value > most + 1e-7);
 }

@@ -14,7 +14,8 @@ namespace ProcRunner.Practice.Operators;
 /// <summary>
 /// Plays a procedure on a practice head from its opening to its end through the real decisions, in memory: asks the gauges,
 /// works to the program's targets, decides by the setup's rules, and answers a refusal as the procedure offers: measure again
-/// once, then the ways on in their order, then give the head up.
+/// once, then rework and other parts in their order; where nothing of that is left or helps, a concession as far as the setup
+/// says that the shop concedes, and otherwise the head is given up.
 /// </summary>
 public sealed class ModelOperator
 {
@@ -33,6 +34,8 @@ public sealed class ModelOperator
     private readonly Dictionary<At, GaugeReading[]> _looked = [];
     private readonly List<CutEnd> _cuts = [];
     private readonly HashSet<At> _inMetal = [];
+    private readonly List<At> _concessions = [];
+    private readonly VerdictCounts _verdicts;
     private readonly Func<RunCommand, (string Fault, IReadOnlyList<RunEvent> Events)>? _carry;
     private int _entries;
 
@@ -40,6 +43,7 @@ public sealed class ModelOperator
     {
         (_binding, _shop) = (binding, shop);
         _session = new PracticeSession(binding, seed, number);
+        _verdicts = new VerdictCounts(binding);
         _state = new RunState(binding.Plan, "practice");
     }
 
@@ -52,6 +56,7 @@ public sealed class ModelOperator
     {
         (_binding, _shop) = (session.Binding, shop);
         (_session, _state, _carry) = (session, state, carry);
+        _verdicts = new VerdictCounts(session.Binding);
     }
 
     private Plan Plan => _binding.Plan;
@@ -133,7 +138,16 @@ public sealed class ModelOperator
     }
 
     private HeadOutcome Ended(HeadEnd end, string why) =>
-        new(end, why, _entries, _refusals, _cuts, end == HeadEnd.Released ? [.. Holding()] : []);
+        new(
+            end,
+            why,
+            _entries,
+            _refusals,
+            _cuts,
+            _concessions,
+            _verdicts.All,
+            end == HeadEnd.Released ? [.. Holding()] : []
+        );
 
     // What is refused is tried in another way once; the words of the refusal are the answer when that doesn't help.
     private string Answer(Prompt prompt)
@@ -217,6 +231,7 @@ public sealed class ModelOperator
                     looked,
                     StandardOf(_session.GaugeFor(taking))
                 );
+                _verdicts.Add(_session.Head, taken, looked);
                 NoticeCut(taken, looked);
                 break;
             case RunEvent.EntryQuestioned asked:
@@ -224,6 +239,9 @@ public sealed class ModelOperator
                 break;
             case RunEvent.PassCut pass:
                 _inMetal.Add(pass.At);
+                break;
+            case RunEvent.Conceded conceded:
+                _concessions.Add(conceded.At);
                 break;
             case RunEvent.CutEnded ended:
                 NoticeEnd(ended.At);
@@ -342,7 +360,8 @@ public sealed class ModelOperator
         WayOn? way =
             again is not null && (tries == 1 || rework.Length == 0) && tries < MostTries ? again
             : rework.Length > 0 && tries < MostTries ? rework[(tries - 2 + rework.Length) % rework.Length]
-            : prompt.WaysOn.FirstOrDefault(w => w.Kind == WayKind.Scrap);
+            : prompt.WaysOn.FirstOrDefault(w => w.Kind == WayKind.Concession && IsConceded(at))
+                ?? prompt.WaysOn.FirstOrDefault(w => w.Kind == WayKind.Scrap);
         if (way is null)
         {
             return $"no way on at {Plan.NameOf(at)}";
@@ -350,10 +369,41 @@ public sealed class ModelOperator
 
         _refusals.Add((at, way.Text));
         return
-            Try(new RunCommand.TakeWay(at, way.Text, "rehearsal", way.Kind == WayKind.Scrap ? Mark : null))
+            Try(new RunCommand.TakeWay(at, way.Text, "rehearsal", NeedsLead(way) ? Mark : null))
                 is { Length: > 0 } refused
             ? $"{refused} at {Plan.NameOf(at)}: {way.Text}"
             : "";
+    }
+
+    private static bool NeedsLead(WayOn way) => way.Kind is WayKind.Scrap or WayKind.Concession;
+
+    // Every value of the last reading that is out must be one that the shop concedes, and out by no more than that.
+    private bool IsConceded(At at)
+    {
+        if (_state.Find(at) is not { Readings: [.., { } last] })
+        {
+            return false;
+        }
+
+        IEnumerable<(string Name, Quantity Value, Judgement Judgement)> values =
+        [
+            .. last.Places.Select(p => (last.Characteristic, p.Value, last.Judgement)),
+            .. last.Worked.Select(w => (w.Name, w.Value, w.Judgement)),
+        ];
+        return values.All(v => v.Judgement.Verdict != Verdict.Out || IsWithinConcession(v.Name, v.Value, v.Judgement));
+    }
+
+    private bool IsWithinConcession(string name, Quantity value, Judgement judgement)
+    {
+        if (!_binding.Setup.Concedes.TryGetValue(name, out Quantity most))
+        {
+            return false;
+        }
+
+        double by = PracticeHead.InBase(most);
+        double shown = PracticeHead.InBase(value);
+        return !(judgement.Low is { } low && shown < PracticeHead.InBase(low) - by)
+            && !(judgement.High is { } high && shown > PracticeHead.InBase(high) + by);
     }
 
     private static Mark Mark => new(PracticeShop.Lead, PracticeShop.Name, Start, PracticeShop.Sign);
@@ -391,6 +441,7 @@ public sealed class ModelOperator
         int[] inputs = [.. _binding.Inputs(value.ByStep, c).Where(i => _taken.ContainsKey((i, p)))];
         double standard = Math.Sqrt(inputs.Sum(i => _taken[(i, p)].Standard * _taken[(i, p)].Standard));
         bool moved = inputs.Any(i => HasMoved(i, p));
+        bool conceded = _state.Find(new At(value.ByStep, p)) is { Conceded: true };
         for (int i = 0; i < shown.Length; i++)
         {
             yield return new Held(
@@ -402,7 +453,8 @@ public sealed class ModelOperator
                 value.Judgement.Low is { } low ? PracticeHead.InBase(low) : null,
                 value.Judgement.High is { } high ? PracticeHead.InBase(high) : null,
                 standard,
-                moved
+                moved,
+                conceded
             );
         }
     }
