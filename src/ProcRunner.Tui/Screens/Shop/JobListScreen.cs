@@ -14,7 +14,7 @@ internal sealed class JobListScreen : ListScreen
     [
         new("stamp", 0, 12),
         new("waits for", 0, 40),
-        new("since", 0, 8),
+        new("since", 0, 10),
         new("bench", 0, 10),
         new("who", 0, 14),
         new("customer", 0, 0),
@@ -23,8 +23,8 @@ internal sealed class JobListScreen : ListScreen
     private static readonly ListColumn[] Narrow =
     [
         new("stamp", 8, 0),
-        new("waits for", 38, 0),
-        new("since", 7, 0),
+        new("waits for", 35, 0),
+        new("since", 10, 0),
         new("who", 0, 0),
     ];
 
