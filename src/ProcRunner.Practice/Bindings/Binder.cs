@@ -61,6 +61,7 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
         }
 
         CheckConcessions();
+        CheckGauges();
         foreach ((string name, Quantity tool) in setup.Tools)
         {
             if (!Tooling.Known.TryGetValue(name, out Dimension kind))
@@ -247,6 +248,42 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
                 if (rule.Found is { } found && plan.InspectorsOf(found).Count == 0)
                 {
                     Add(rule.Source, $"the procedure has no inspection of '{found}'");
+                }
+            }
+        }
+    }
+
+    private void CheckGauges()
+    {
+        foreach (GaugeCharacter character in setup.Gauges)
+        {
+            Shop.Gauge gauge = character.Gauge;
+            Taking[] takings =
+            [
+                .. plan
+                    .Steps.Select(s => s.Taking)
+                    .OfType<Taking>()
+                    .Where(t => (t.GaugeKind ?? t.Characteristic) == gauge.Kind),
+            ];
+            if (takings.Length == 0)
+            {
+                IEnumerable<string> kinds = plan.Steps.Select(s => s.Taking?.GaugeKind).OfType<string>().Distinct();
+                Add(
+                    character.Source,
+                    $"gauge {gauge.Id}: no step reads with a gauge of the kind '{gauge.Kind}'; there is {string.Join(", ", kinds)}"
+                );
+            }
+
+            foreach (Taking taking in takings)
+            {
+                Dimension wanted = plan.Procedure.Characteristics[plan.CharacteristicIndex(taking.Characteristic)].Dimension;
+                if (gauge.Resolution.Dimension != wanted || gauge.Uncertainty.Dimension != wanted)
+                {
+                    Add(
+                        character.Source,
+                        $"gauge {gauge.Id} reads to {gauge.Resolution} within {gauge.Uncertainty}; '{taking.Characteristic}' is {wanted}"
+                    );
+                    break;
                 }
             }
         }

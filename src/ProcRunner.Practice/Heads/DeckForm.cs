@@ -25,6 +25,7 @@ internal sealed class DeckForm
     private readonly double _casting;
     private readonly double _pit;
     private double _removedAtPit;
+    private double? _firstTouched;
 
     public DeckForm(
         double casting,
@@ -118,7 +119,8 @@ internal sealed class DeckForm
             _heights[i] = Math.Min(_heights[i], plane);
         }
 
-        Taken = Math.Max(Taken, depth);
+        _firstTouched ??= from;
+        Taken = Math.Max(Taken, _firstTouched.Value - (from - depth));
     }
 
     private double[] Points(int line) =>

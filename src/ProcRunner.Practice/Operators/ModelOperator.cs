@@ -133,9 +133,12 @@ public sealed class ModelOperator
         {
             JobStanding.Released => Ended(HeadEnd.Released, ""),
             JobStanding.Scrapped => Ended(HeadEnd.Scrapped, _refusals.Count > 0 ? Plan.NameOf(_refusals[^1].At) : ""),
-            _ => Ended(HeadEnd.Stuck, refused.Length > 0 ? refused : "too many entries, or nothing is open"),
+            _ => Ended(HeadEnd.Stuck, refused.Length > 0 ? refused : NoEnd()),
         };
     }
+
+    private string NoEnd() =>
+        Prompter.Next(_state) is { } at ? $"too many entries, the last at {Plan.NameOf(at)}" : "nothing is open";
 
     private HeadOutcome Ended(HeadEnd end, string why) =>
         new(

@@ -106,6 +106,8 @@ public static class Rehearsal
                                 Feel = 0,
                                 WrongTurns = 0,
                                 NotZeroed = 0,
+                                PilotBend = 0,
+                                DirtySeats = 0,
                             }
                             : g
                     ),
@@ -127,6 +129,8 @@ public static class Rehearsal
                                 Bias = g.Bias * times,
                                 Spread = g.Spread * times,
                                 Feel = g.Feel * times,
+                                PilotBend = g.PilotBend * times,
+                                DirtBy = g.DirtBy * times,
                             }
                             : g
                     ),
