@@ -26,7 +26,9 @@ internal static class ZeroDecider
 
         StepWork.Zero zero = (StepWork.Zero)on.StepOf(at).Work;
         StepRecord? record = on.State.Find(at);
-        return IsMeasured(on, at, zero, record) ? Maths(on, at).NumberToSet(Exact.Of(MeasuredAt(on, at, record))) : null;
+        return IsMeasured(on, at, zero, record)
+            ? Maths(on, at).NumberToSet(Exact.Of(MeasuredAt(on, at, record)))
+            : null;
     }
 
     // The reading is there, for this zero, and nothing has moved since.

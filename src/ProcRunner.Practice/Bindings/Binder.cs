@@ -276,7 +276,9 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
 
             foreach (Taking taking in takings)
             {
-                Dimension wanted = plan.Procedure.Characteristics[plan.CharacteristicIndex(taking.Characteristic)].Dimension;
+                Dimension wanted = plan.Procedure
+                    .Characteristics[plan.CharacteristicIndex(taking.Characteristic)]
+                    .Dimension;
                 if (gauge.Resolution.Dimension != wanted || gauge.Uncertainty.Dimension != wanted)
                 {
                     Add(

@@ -52,7 +52,7 @@ public sealed class PracticeGauge(GaugeCharacter character, ulong key)
             double error =
                 character.Bias + (character.Spread * chance.Normal()) + (character.Feel * chance.Normal()) + off;
             double value = ((seen - unit.Offset.ToDouble()) / unit.Factor.ToDouble()) + error;
-            readings[i] = new(Stepped(value), head[dimension, position, places[i]], turnOff, notZeroed);
+            readings[i] = new(Stepped(value), head[dimension, position, places[i]], turnOff, notZeroed, dirt != 0);
         }
 
         return readings;

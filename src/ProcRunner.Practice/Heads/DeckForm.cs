@@ -98,6 +98,9 @@ internal sealed class DeckForm
         return most - least;
     }
 
+    /// <summary>Another skim is begun: what it takes is counted from the highest spot as it is now.</summary>
+    public void BeginSkim() => (_firstTouched, Taken) = (null, 0);
+
     /// <summary>
     /// The cutter runs over the deck: what stands above its plane comes off, and the cutter leaves its own small form.
     /// </summary>

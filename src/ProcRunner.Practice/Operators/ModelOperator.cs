@@ -149,7 +149,7 @@ public sealed class ModelOperator
             _cuts,
             _concessions,
             _verdicts.All,
-            end == HeadEnd.Released ? [.. Holding()] : []
+            end == HeadEnd.Released ? [.. new HeldValues(_session, _state, _taken).All()] : []
         );
 
     // What is refused is tried in another way once; the words of the refusal are the answer when that doesn't help.
@@ -363,8 +363,9 @@ public sealed class ModelOperator
         WayOn? way =
             again is not null && (tries == 1 || rework.Length == 0) && tries < MostTries ? again
             : rework.Length > 0 && tries < MostTries ? rework[(tries - 2 + rework.Length) % rework.Length]
-            : prompt.WaysOn.FirstOrDefault(w => w.Kind == WayKind.Concession && IsConceded(at))
-                ?? prompt.WaysOn.FirstOrDefault(w => w.Kind == WayKind.Scrap);
+            : prompt.WaysOn.FirstOrDefault(w =>
+                w.Kind == WayKind.Concession && Concession.IsGiven(_binding, _state, at)
+            ) ?? prompt.WaysOn.FirstOrDefault(w => w.Kind == WayKind.Scrap);
         if (way is null)
         {
             return $"no way on at {Plan.NameOf(at)}";
@@ -380,97 +381,5 @@ public sealed class ModelOperator
 
     private static bool NeedsLead(WayOn way) => way.Kind is WayKind.Scrap or WayKind.Concession;
 
-    // Every value of the last reading that is out must be one that the shop concedes, and out by no more than that.
-    private bool IsConceded(At at)
-    {
-        if (_state.Find(at) is not { Readings: [.., { } last] })
-        {
-            return false;
-        }
-
-        IEnumerable<(string Name, Quantity Value, Judgement Judgement)> values =
-        [
-            .. last.Places.Select(p => (last.Characteristic, p.Value, last.Judgement)),
-            .. last.Worked.Select(w => (w.Name, w.Value, w.Judgement)),
-        ];
-        return values.All(v => v.Judgement.Verdict != Verdict.Out || IsWithinConcession(v.Name, v.Value, v.Judgement));
-    }
-
-    private bool IsWithinConcession(string name, Quantity value, Judgement judgement)
-    {
-        if (!_binding.Setup.Concedes.TryGetValue(name, out Quantity most))
-        {
-            return false;
-        }
-
-        double by = PracticeHead.InBase(most);
-        double shown = PracticeHead.InBase(value);
-        return !(judgement.Low is { } low && shown < PracticeHead.InBase(low) - by)
-            && !(judgement.High is { } high && shown > PracticeHead.InBase(high) + by);
-    }
-
     private static Mark Mark => new(PracticeShop.Lead, PracticeShop.Name, Start, PracticeShop.Sign);
-
-    // Every judged value at the end, against what is true of the head then.
-    private IEnumerable<Held> Holding()
-    {
-        for (int c = 0; c < Plan.Procedure.Characteristics.Count; c++)
-        {
-            if (_binding.Reading(c) is not { } bound)
-            {
-                continue;
-            }
-
-            bool ofHead = Plan.Procedure.Characteristics[c].OfHead;
-            for (int p = ofHead ? At.Head : 0; p < (ofHead ? 0 : Plan.Positions.Count); p++)
-            {
-                if (_state.Value(c, p) is { } value && value.Judgement is { Low: not null } or { High: not null })
-                {
-                    foreach (Held held in Held(c, p, bound, _state.Value(c, p)!))
-                    {
-                        yield return held;
-                    }
-                }
-            }
-        }
-    }
-
-    private IEnumerable<Held> Held(int c, int p, BoundDimension bound, ValueRecord value)
-    {
-        Quantity[] shown = value.Places.Count > 0 ? [.. value.Places.Select(v => v.Value)] : [value.Value];
-        IReadOnlyList<int> places = bound.PlacesOf([
-            .. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : [],
-        ]);
-        int[] inputs = [.. _binding.Inputs(value.ByStep, c).Where(i => _taken.ContainsKey((i, p)))];
-        double standard = Math.Sqrt(inputs.Sum(i => _taken[(i, p)].Standard * _taken[(i, p)].Standard));
-        bool moved = inputs.Any(i => HasMoved(i, p));
-        bool conceded = _state.Find(new At(value.ByStep, p)) is { Conceded: true };
-        for (int i = 0; i < shown.Length; i++)
-        {
-            yield return new Held(
-                c,
-                p,
-                value.Places.Count > 1 ? value.Places[i].Place : "",
-                PracticeHead.InBase(shown[i]),
-                _session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]],
-                value.Judgement.Low is { } low ? PracticeHead.InBase(low) : null,
-                value.Judgement.High is { } high ? PracticeHead.InBase(high) : null,
-                standard,
-                moved,
-                conceded
-            );
-        }
-    }
-
-    private bool HasMoved(int characteristic, int position)
-    {
-        BoundDimension bound = _binding.Reading(characteristic)!;
-        GaugeReading[] readings = _taken[(characteristic, position)].Readings;
-        IReadOnlyList<PlaceValue> named = _state.Value(characteristic, position)?.Places ?? [];
-        IReadOnlyList<int> places = bound.PlacesOf([.. named.Count > 1 ? named.Select(v => v.Place) : []]);
-        return readings
-            .Take(places.Count)
-            .Where((r, i) => Math.Abs(_session.Head[bound.Dimension, position, places[i]] - r.True) > 1e-6)
-            .Any();
-    }
 }
