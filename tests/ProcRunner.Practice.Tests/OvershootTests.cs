@@ -70,7 +70,7 @@ public class OvershootTests
             Inches("stop") / (double)Demo.Setup.Readout.Step
         );
 
-        Assert.Equal(Demo.Setup.Readout.Step, StepOfReadout);
+        Assert.Equal(StepOfReadout, Demo.Setup.Readout.Step);
         Assert.InRange(tally.Cuts, 4_000, 16_000);
         double share = (double)tally.CutsOver / tally.Cuts;
         Assert.Equal(expected, share, 4 * Math.Sqrt(expected * (1 - expected) / tally.Cuts));

@@ -124,13 +124,13 @@ public class RehearsalTests
     [Fact]
     public void Comparisons_are_of_the_same_heads_and_say_when_they_cant_tell()
     {
-        RehearsalResult result = RehearsalResult.Of(Demo.Binding, 5, 60, 40, 2, (_, _, _) => { }, default);
+        RehearsalResult result = RehearsalResult.Of(Demo.Binding, 5, 40, 20, 2, (_, _, _) => { }, default);
         string[] lines = [.. RehearsalLines.Of(result)];
 
-        Assert.Equal(40, result.Plain!.Heads);
-        Assert.Equal(result.Tally.FirstTimes.Take(40), result.Plain.FirstTimes);
+        Assert.Equal(20, result.Plain!.Heads);
+        Assert.Equal(result.Tally.FirstTimes.Take(20), result.Plain.FirstTimes);
         Assert.Equal(Demo.Setup.Gauges.Count, result.Gauges.Count);
-        Assert.All(result.Gauges, g => Assert.Equal(40, g.Without.Heads));
+        Assert.All(result.Gauges, g => Assert.Equal(20, g.Without.Heads));
         Assert.Single(result.Approaches, a => a.IsNow);
         Assert.Contains(lines, l => l.Contains("can't tell apart", StringComparison.Ordinal));
         Assert.Contains(lines, l => l.Contains("not on one head", StringComparison.Ordinal));

@@ -1,7 +1,6 @@
 using ProcRunner.Practice.Bindings;
 using ProcRunner.Practice.Gauges;
 using ProcRunner.Practice.Heads;
-using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 
