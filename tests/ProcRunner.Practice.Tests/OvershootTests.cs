@@ -60,7 +60,7 @@ public class OvershootTests
         GaugeCharacter gauge = Demo.Setup.Gauges.Single(g => g.Gauge.Kind == "depth");
         Bindings.Binding binding = Bind(room);
         binding = binding.With(binding.Setup with { Tools = tools, Gauges = [gauge], Readout = Demo.Setup.Readout });
-        Tally tally = Rehearsal.Run(binding, 2027, 4_000, 2, _ => { });
+        Tally tally = Rehearsal.Run(binding, 2027, 2_000, 2, _ => { });
         double expected = Expected(
             room,
             Math.Sqrt(
@@ -71,7 +71,7 @@ public class OvershootTests
         );
 
         Assert.Equal(StepOfReadout, Demo.Setup.Readout.Step);
-        Assert.InRange(tally.Cuts, 4_000, 16_000);
+        Assert.InRange(tally.Cuts, 2_000, 8_000);
         double share = (double)tally.CutsOver / tally.Cuts;
         Assert.Equal(expected, share, 4 * Math.Sqrt(expected * (1 - expected) / tally.Cuts));
     }
