@@ -93,7 +93,11 @@ public sealed class LessonTests : IDisposable
 
         Misread misread = Assert.Single(run.Misreads);
         Assert.Equal(("43 lbf", "42 lbf"), (misread.Typed.ToString(), misread.Shown.ToString()));
-        Assert.Contains("43 lbf was typed, the gauge shows 42 lbf", run.Remark, StringComparison.Ordinal);
+        Assert.Contains(
+            "43 lbf was typed, the gauge shows 42 lbf",
+            string.Join(' ', run.Remarks),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -164,7 +168,7 @@ public sealed class LessonTests : IDisposable
     private LessonRun Open(LocalStore store, string room, string name)
     {
         Lesson lesson = LessonShelf.All().Single(one => one.Name == name);
-        (LessonRun? run, string fault) = LessonRun.Open(store, Book(room), lesson, Learner, coaches: true);
+        (LessonRun? run, string fault) = LessonRun.Open(store, Book(room), lesson, Learner, CoachMode.EachStep);
         return run ?? throw new InvalidOperationException(fault);
     }
 
