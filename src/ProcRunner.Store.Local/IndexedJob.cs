@@ -56,4 +56,20 @@ public sealed record IndexedJob(
 
     /// <summary>Every judged or kept reading. Only a projection gives them; a job that was found comes without.</summary>
     public ImmutableArray<IndexedReading> Readings { get; init; } = [];
+
+    /// <summary>What is looked in when a field is searched.</summary>
+    internal IEnumerable<string> TextsOf(JobField field) =>
+        field switch
+        {
+            JobField.Stamp => [Stamp],
+            JobField.Customer => [Customer],
+            JobField.Head => [Head],
+            JobField.Part => Parts.SelectMany(p => (string[])[p.Number, p.Name]),
+            JobField.Lot => Parts.Select(p => p.Lot),
+            JobField.Gauge => Gauges,
+            JobField.Cutter => Cutters,
+            JobField.Person => People,
+            JobField.Proof => [Proof],
+            _ => Notes,
+        };
 }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
-using ProcRunner.Trail;
 
 namespace ProcRunner.Store.Local;
 
@@ -15,14 +14,32 @@ internal sealed class JobCatalogue
 
     private readonly List<IndexedJob?> _jobs = [];
     private readonly List<(long Opened, long Last)> _times = [];
+    private readonly List<int> _latestLast = [];
     private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
     private readonly TextPlaces[] _texts = [.. Fields.Select(_ => new TextPlaces())];
     private readonly PackedTexts _folded = new();
     private readonly Dictionary<IndexedPart, IndexedPart> _parts = [];
     private readonly Dictionary<string, string> _words = new(StringComparer.Ordinal);
+    private bool _isSorted = true;
 
     /// <summary>All jobs, in no order.</summary>
     public IEnumerable<IndexedJob> Jobs => _jobs.OfType<IndexedJob>();
+
+    /// <summary>All jobs, the one worked on last first.</summary>
+    public ImmutableArray<IndexedJob> Latest()
+    {
+        ReadOnlySpan<int> latest = LatestLast();
+        ImmutableArray<IndexedJob>.Builder jobs = ImmutableArray.CreateBuilder<IndexedJob>(Count);
+        for (int i = latest.Length - 1; i >= 0; i--)
+        {
+            if (_jobs[latest[i]] is { } job)
+            {
+                jobs.Add(job);
+            }
+        }
+
+        return jobs.MoveToImmutable();
+    }
 
     /// <summary>How many jobs there are.</summary>
     public int Count => _places.Count;
@@ -39,9 +56,11 @@ internal sealed class JobCatalogue
         _jobs.Add(kept);
         _times.Add((job.Opened.UtcTicks, job.LastActivity.UtcTicks));
         _places.Add(job.Id, place);
+        _isSorted &= _latestLast.Count == 0 || _times[_latestLast[^1]].Last <= _times[place].Last;
+        _latestLast.Add(place);
         foreach (JobField field in Fields)
         {
-            foreach (string text in TextsOf(kept, field))
+            foreach (string text in kept.TextsOf(field))
             {
                 if (text.Length > 0 && _texts[(int)field].Add(text, place) && field == JobField.Stamp)
                 {
@@ -66,58 +85,58 @@ internal sealed class JobCatalogue
     /// <returns>The first of them, and how many there are.</returns>
     public (ImmutableArray<JobHit> Hits, int Count) Find(JobQuery query, int most)
     {
-        JobMatches? found = null;
-        if (query.Text.Trim() is { Length: > 0 } text)
-        {
-            found = Anywhere(text);
-        }
-
-        foreach ((JobField field, string wanted) in query.In)
-        {
-            JobMatches there = Collect(wanted.Trim(), [field]);
-            found = found is null ? there : found.And(there);
-        }
-
-        // Of many thousands only the first are put in order; the latest come last, and are looked at first.
-        PriorityQueue<int, (int Rank, long Last)> first = new(most + 1);
+        JobSearch search = new(_texts, _folded, _jobs.Count);
+        using JobRanks? ranks = search.Rank(query);
+        ReadOnlySpan<int> latest = LatestLast();
         (long from, long before) = (query.From?.UtcTicks ?? long.MinValue + 1, query.Before?.UtcTicks ?? long.MaxValue);
-        int count = 0;
-        for (int i = (found?.Places.Count ?? _jobs.Count) - 1; i >= 0; i--)
+
+        int RankAt(int place)
         {
-            int place = found?.Places[i] ?? i;
-            JobMatch match = found?[place] ?? default;
             (long opened, long last) = _times[place];
-
-            // What is only like a stamp is noise beside the stamp itself.
-            if (last < from || opened >= before || (match.IsLike && found!.HasItself))
-            {
-                continue;
-            }
-
-            count++;
-            if (first.Count < most)
-            {
-                first.Enqueue(place, (match.Rank, last));
-            }
-            else if (most > 0)
-            {
-                first.EnqueueDequeue(place, (match.Rank, last));
-            }
+            return last < from || opened >= before ? 0 : ranks?[place] ?? 1;
         }
 
-        int[] places = new int[first.Count];
-        for (int i = places.Length - 1; i >= 0; i--)
+        Span<int> counts = stackalloc int[StampLikeness.Same + 1];
+        foreach (int place in latest)
         {
-            places[i] = first.Dequeue();
+            counts[RankAt(place)]++;
         }
 
-        return ([.. places.Select(place => Hit(_jobs[place]!, found?[place] ?? default))], count);
+        // What is only like a stamp is noise beside the stamp itself.
+        bool isLikeNoise = counts[StampLikeness.Same] > 0;
+        for (int rank = 0; rank < counts.Length; rank++)
+        {
+            bool isShown = rank > 0 && !(isLikeNoise && StampLikeness.IsLike(rank));
+            counts[rank] = isShown ? counts[rank] : 0;
+        }
+
+        int count = Sum(counts);
+        (int least, int ofLeast) = Cut(counts, most);
+        List<int> shown = new(Math.Min(count, most));
+        for (int i = latest.Length - 1; i >= 0 && shown.Count < Math.Min(count, most); i--)
+        {
+            int rank = RankAt(latest[i]);
+            if (counts[rank] > 0 && (rank > least || (rank == least && ofLeast-- > 0)))
+            {
+                shown.Add(latest[i]);
+            }
+        }
+
+        return (
+            [
+                .. shown
+                    .OrderByDescending(place => ranks?[place] ?? 0)
+                    .Select(place => search.Hit(_jobs[place]!, ranks?[place] ?? 0)),
+            ],
+            count
+        );
     }
 
     /// <summary>The jobs that hold a part of exactly this number, and of this lot when one is given; whatever the case.</summary>
     public ImmutableArray<IndexedJob> Holding(string number, string? lot) =>
         [
-            .. PlacesOf(JobField.Part, number)
+            .. _texts[(int)JobField.Part]
+                .Of(number)
                 .Select(place => _jobs[place])
                 .OfType<IndexedJob>()
                 .Where(job => job.Parts.Any(p => Same(p.Number, number) && (lot is null || Same(p.Lot, lot))))
@@ -127,135 +146,54 @@ internal sealed class JobCatalogue
     /// <summary>The jobs in which a gauge was used at or after a moment.</summary>
     public ImmutableArray<IndexedJob> Using(string gauge, DateTimeOffset since) =>
         [
-            .. PlacesOf(JobField.Gauge, gauge)
+            .. _texts[(int)JobField.Gauge]
+                .Of(gauge)
                 .Select(place => _jobs[place])
                 .OfType<IndexedJob>()
                 .Where(job => job.LastActivity >= since)
                 .OrderBy(job => job.Opened),
         ];
 
-    private IReadOnlyList<int> PlacesOf(JobField field, string text) => _texts[(int)field].Of(text);
-
-    private JobMatches Anywhere(string text)
+    // Places by when the job was last worked on. A job that goes on comes last, so that this is sorted once.
+    private ReadOnlySpan<int> LatestLast()
     {
-        JobMatches whole = Collect(text, Fields);
-        string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length == 1 || whole.Places.Count > 0)
+        if (!_isSorted)
         {
-            return whole;
+            _latestLast.RemoveAll(place => _jobs[place] is null);
+            _latestLast.Sort((a, b) => _times[a].Last.CompareTo(_times[b].Last));
+            _isSorted = true;
         }
 
-        JobMatches? each = null;
-        foreach (string word in words)
-        {
-            JobMatches one = Collect(word, Fields);
-            each = each is null ? one : each.And(one);
-        }
-
-        return each!;
+        return CollectionsMarshal.AsSpan(_latestLast);
     }
 
-    private JobMatches Collect(string text, IReadOnlyList<JobField> fields)
+    // The rank from which on all are shown, and how many of that rank itself.
+    private static (int Least, int OfLeast) Cut(ReadOnlySpan<int> counts, int most)
     {
-        JobMatches into = new(_jobs.Count);
-        string wanted = (ProofCode.TryRead(text, out _)?.ToString() ?? text).ToUpperInvariant();
-        foreach (JobField field in fields)
+        int room = most;
+        for (int rank = counts.Length - 1; rank > 0; rank--)
         {
-            if (field == JobField.Stamp)
+            if (counts[rank] >= room)
             {
-                CollectStamps(into, wanted);
-                continue;
+                return (rank, room);
             }
 
-            TextPlaces there = _texts[(int)field];
-            there.Texts.Holding(
-                wanted,
-                (number, at) =>
-                {
-                    int rank = RankOf(field, there.Texts[number], wanted.Length, at);
-                    into.Add(there[number], new(field, rank, number));
-                }
-            );
+            room -= counts[rank];
         }
 
-        return into;
+        return (0, 0);
     }
 
-    private void CollectStamps(JobMatches into, string wanted)
+    private static int Sum(ReadOnlySpan<int> counts)
     {
-        TextPlaces stamps = _texts[(int)JobField.Stamp];
-        void Add(int number, int rank) => into.Add(stamps[number], new(JobField.Stamp, rank, number));
-        stamps.Texts.Holding(
-            wanted,
-            (number, at) => Add(number, StampLikeness.OfPart(stamps.Texts[number], wanted, at))
-        );
-        string folded = StampLikeness.Fold(wanted);
-        if (folded.Length >= StampLikeness.ShortestPart)
+        int sum = 0;
+        foreach (int count in counts)
         {
-            _folded.Holding(folded, (number, _) => Add(number, StampLikeness.OfFolded(_folded[number], folded)));
+            sum += count;
         }
 
-        for (int number = 0; folded.Length >= StampLikeness.ShortestForOneOff && number < _folded.Count; number++)
-        {
-            if (StampLikeness.IsOneOff(_folded[number], folded))
-            {
-                Add(number, StampLikeness.OneOff);
-            }
-        }
+        return sum;
     }
-
-    private static int RankOf(JobField field, ReadOnlySpan<char> there, int length, int at)
-    {
-        bool whole = there.Length == length;
-        bool begins = at == 0 || !char.IsLetterOrDigit(there[at - 1]);
-        int best = field switch
-        {
-            JobField.Part or JobField.Lot or JobField.Proof => 92,
-            JobField.Customer => 88,
-            JobField.Gauge or JobField.Cutter or JobField.Person => 78,
-            JobField.Head => 66,
-            _ => 60,
-        };
-        return whole ? best
-            : begins ? best - 8
-            : best - 16;
-    }
-
-    private JobHit Hit(IndexedJob job, JobMatch match)
-    {
-        if (match.Rank == 0)
-        {
-            return new(job, 0, null, "");
-        }
-
-        string wanted = _texts[(int)match.Field].Texts[match.Text].ToString();
-        bool IsIt(string text) => string.Equals(text, wanted, StringComparison.OrdinalIgnoreCase);
-        IndexedPart? part = match.Field switch
-        {
-            JobField.Part => job.Parts.FirstOrDefault(p => IsIt(p.Number) || IsIt(p.Name)),
-            JobField.Lot => job.Parts.FirstOrDefault(p => IsIt(p.Lot)),
-            _ => null,
-        };
-        string found = part is not null
-            ? $"{part.Name} {part.Number}, lot {part.Lot}, {part.Position}"
-            : TextsOf(job, match.Field).FirstOrDefault(IsIt) ?? "";
-        return new(job, match.Rank, match.Field, found);
-    }
-
-    private static IEnumerable<string> TextsOf(IndexedJob job, JobField field) =>
-        field switch
-        {
-            JobField.Stamp => [job.Stamp],
-            JobField.Customer => [job.Customer],
-            JobField.Head => [job.Head],
-            JobField.Part => job.Parts.SelectMany(p => (string[])[p.Number, p.Name]),
-            JobField.Lot => job.Parts.Select(p => p.Lot),
-            JobField.Gauge => job.Gauges,
-            JobField.Cutter => job.Cutters,
-            JobField.Person => job.People,
-            JobField.Proof => [job.Proof],
-            _ => job.Notes,
-        };
 
     // A hundred thousand jobs name the same customers, people, gauges and parts again and again.
     private IndexedJob Kept(IndexedJob job) =>

@@ -8,5 +8,5 @@ namespace ProcRunner.Store.Local;
 public sealed record JobHit(IndexedJob Job, int Rank, JobField? Field, string Found)
 {
     /// <summary>True when the stamp is only like what was looked for.</summary>
-    public bool IsLike => Field == JobField.Stamp && Rank <= StampLikeness.Folded;
+    public bool IsLike => Field == JobField.Stamp && StampLikeness.IsLike(Rank);
 }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace ProcRunner.Store.Local;
 
 /// <summary>
@@ -32,11 +34,17 @@ internal sealed class PackedTexts
         _chars[_length - 1] = End;
     }
 
-    /// <summary>Tells of each text that holds another one: its number, and where in it that begins.</summary>
+    /// <summary>Tells of each text that holds another one: its number, and where in it that begins first.</summary>
     public void Holding(string wanted, Action<int, int> tell)
     {
         ReadOnlySpan<char> all = _chars.AsSpan(0, _length);
-        for (int from = 0; wanted.Length > 0 && from < all.Length; )
+        ReadOnlySpan<int> starts = CollectionsMarshal.AsSpan(_starts);
+        int number = 0;
+        for (
+            int from = 0;
+            wanted.Length > 0 && from < all.Length;
+            from = number < starts.Length ? starts[number] : all.Length
+        )
         {
             int at = all[from..].IndexOf(wanted, StringComparison.Ordinal);
             if (at < 0)
@@ -44,15 +52,23 @@ internal sealed class PackedTexts
                 return;
             }
 
-            int number = NumberAt(from + at);
-            tell(number, from + at - _starts[number]);
-            from = number + 1 < _starts.Count ? _starts[number + 1] : all.Length;
+            number = NumberAt(starts, from + at, number);
+            tell(number, from + at - starts[number]);
+            number++;
         }
     }
 
-    private int NumberAt(int place)
+    // Where every text holds it, the next one is a step away; where few do, the steps double.
+    private static int NumberAt(ReadOnlySpan<int> starts, int place, int first)
     {
-        int number = _starts.BinarySearch(place);
-        return number >= 0 ? number : ~number - 1;
+        int step = 1;
+        while (first + step < starts.Length && starts[first + step] <= place)
+        {
+            first += step;
+            step *= 2;
+        }
+
+        int found = starts[first..Math.Min(starts.Length, first + step)].BinarySearch(place);
+        return first + (found >= 0 ? found : ~found - 1);
     }
 }

@@ -54,8 +54,7 @@ public sealed class SearchIndex
     }
 
     /// <summary>All jobs, the latest activity first; empty when the index can't be used.</summary>
-    public ImmutableArray<IndexedJob> All() =>
-        OrEmpty(In(catalogue => catalogue.Jobs.OrderByDescending(job => job.LastActivity).ToImmutableArray()));
+    public ImmutableArray<IndexedJob> All() => OrEmpty(In(catalogue => catalogue.Latest()));
 
     /// <summary>The jobs that fit, the best first.</summary>
     /// <param name="query">What is looked for.</param>

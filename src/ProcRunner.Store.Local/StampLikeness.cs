@@ -6,18 +6,23 @@ namespace ProcRunner.Store.Local;
 /// </summary>
 internal static class StampLikeness
 {
-    public const int Same = 100;
-    public const int Begins = 90;
-    public const int Holds = 84;
-    public const int Folded = 80;
-    public const int FoldedHolds = 74;
-    public const int OneOff = 70;
+    public const byte Same = 100;
+    public const byte Begins = 90;
+    public const byte Holds = 84;
+
+    // What is only like a stamp has an odd rank, and nothing else has.
+    public const byte Folded = 81;
+    public const byte FoldedHolds = 75;
+    public const byte OneOff = 71;
 
     // A short stamp is one character off from too many.
     public const int ShortestForOneOff = 4;
 
     /// <summary>Of two folded characters every stamp holds some.</summary>
     public const int ShortestPart = 3;
+
+    /// <summary>True for the rank of what is only like a stamp.</summary>
+    public static bool IsLike(int rank) => rank % 2 == 1;
 
     /// <summary>The stamp in the letters and figures that are told apart even on greasy iron; marks between them left out.</summary>
     public static string Fold(string stamp) =>
@@ -41,13 +46,13 @@ internal static class StampLikeness
     /// <param name="stamp">The stamp.</param>
     /// <param name="wanted">What was read.</param>
     /// <param name="at">Where it begins in the stamp.</param>
-    public static int OfPart(ReadOnlySpan<char> stamp, string wanted, int at) =>
+    public static byte OfPart(ReadOnlySpan<char> stamp, string wanted, int at) =>
         stamp.Length == wanted.Length ? Same
         : at == 0 ? Begins
         : Holds;
 
     /// <summary>How well a stamp fits that holds what was read once both are folded.</summary>
-    public static int OfFolded(ReadOnlySpan<char> folded, string wanted) =>
+    public static byte OfFolded(ReadOnlySpan<char> folded, string wanted) =>
         folded.Length == wanted.Length ? Folded : FoldedHolds;
 
     /// <summary>True when one character is wrong, missing or too many, or two neighbours are changed round.</summary>

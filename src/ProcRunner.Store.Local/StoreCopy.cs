@@ -15,8 +15,17 @@ public static class StoreCopy
     /// <param name="reader">The store.</param>
     /// <param name="target">A folder that is empty or isn't there.</param>
     /// <param name="progress">Told how many trails of how many are copied.</param>
+    /// <param name="leavingOut">
+    /// Null: the files must agree. Otherwise of files that don't, as in a folder that was itself copied while somebody worked, what
+    /// they agree on is taken, and this is told what is left out, a line for each file.
+    /// </param>
     /// <returns>Why there is no copy, or null when it is there and was read back.</returns>
-    public static string? Make(StoreReader reader, string target, Action<int, int>? progress = null)
+    public static string? Make(
+        StoreReader reader,
+        string target,
+        Action<int, int>? progress = null,
+        Action<string>? leavingOut = null
+    )
     {
         ArgumentNullException.ThrowIfNull(reader);
         StorePaths from = reader.Paths;
@@ -39,14 +48,10 @@ public static class StoreCopy
                 return $"The shop book doesn't hold. {broken.InWords()}";
             }
 
-            Disk.Real.MakeFolder(to.Root);
-            Disk.Real.MakeFolder(to.Jobs);
-            Write(to.Book, book.Entries.Select(line => line.Entry));
-            CopyTrails(reader, book, to, progress);
-
-            // A text is there before the trail that pins it. What makes the folder a store comes last.
-            CopyRest(from, to);
-            File.Copy(from.Format, to.Format);
+            if (Copy(reader, book, to, progress, leavingOut) is { } trouble)
+            {
+                return trouble;
+            }
         }
         catch (Exception e) when (DiskTrouble.Is(e))
         {
@@ -55,6 +60,50 @@ public static class StoreCopy
 
         (StoreReader? copy, StoreOpening? fault) = StoreReader.Open(to.Root);
         return copy is null ? fault!.InWords() : StoreCheck.All(copy).FirstOrDefault(f => f.IsBroken)?.Text;
+    }
+
+    private static string? Copy(
+        StoreReader reader,
+        TrailReading book,
+        StorePaths to,
+        Action<int, int>? progress,
+        Action<string>? leavingOut
+    )
+    {
+        AgreedState? agreed = null;
+        if (leavingOut is not null)
+        {
+            (agreed, string fault) = AgreedState.Find(reader, book, progress);
+            if (agreed is null)
+            {
+                return fault;
+            }
+        }
+
+        Disk.Real.MakeFolder(to.Root);
+        Disk.Real.MakeFolder(to.Jobs);
+        Write(to.Book, book.Entries.Select(line => line.Entry).Take((int)(agreed?.Book ?? book.Entries.Length)));
+        if (agreed is null)
+        {
+            CopyTrails(reader, book, to, progress);
+        }
+        else
+        {
+            foreach ((string id, long entries) in agreed.Trails)
+            {
+                Write(to.Trail(id), reader.ReadTrail(id).Entries.Select(line => line.Entry).Take((int)entries));
+            }
+        }
+
+        // A text is there before the trail that pins it. What makes the folder a store comes last.
+        CopyRest(reader.Paths, to);
+        File.Copy(reader.Paths.Format, to.Format);
+        foreach (string line in agreed?.LeftOut ?? [])
+        {
+            leavingOut!(line);
+        }
+
+        return null;
     }
 
     private static void CopyTrails(StoreReader reader, TrailReading book, StorePaths to, Action<int, int>? progress)

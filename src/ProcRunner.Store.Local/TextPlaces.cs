@@ -4,37 +4,64 @@ namespace ProcRunner.Store.Local;
 internal sealed class TextPlaces
 {
     private readonly Dictionary<string, int> _numbers = new(StringComparer.Ordinal);
-    private readonly List<List<int>> _places = [];
+
+    // Most texts stand in one job only: a list for each of them would take more room than the texts.
+    private readonly List<int> _first = [];
+    private readonly Dictionary<int, List<int>> _more = [];
 
     /// <summary>The texts.</summary>
     public PackedTexts Texts { get; } = new();
-
-    /// <summary>The places of a text by its number.</summary>
-    public List<int> this[int number] => _places[number];
 
     /// <summary>A text stands in a job; true when it stood in none before.</summary>
     public bool Add(string text, int place)
     {
         string capitals = text.ToUpperInvariant();
-        bool isNew = !_numbers.TryGetValue(capitals, out int number);
-        if (isNew)
+        if (_numbers.TryAdd(capitals, Texts.Count))
         {
-            number = Texts.Count;
-            _numbers.Add(capitals, number);
             Texts.Add(capitals);
-            _places.Add(new(1));
+            _first.Add(place);
+            return true;
         }
 
-        List<int> places = _places[number];
-        if (places.Count == 0 || places[^1] != place)
+        int number = _numbers[capitals];
+        if (!_more.TryGetValue(number, out List<int>? more))
         {
-            places.Add(place);
+            if (_first[number] == place)
+            {
+                return false;
+            }
+
+            more = [];
+            _more.Add(number, more);
         }
 
-        return isNew;
+        if (more.Count == 0 || more[^1] != place)
+        {
+            more.Add(place);
+        }
+
+        return false;
+    }
+
+    /// <summary>The jobs in which a text stands fit as well as this.</summary>
+    /// <param name="number">The text's number.</param>
+    /// <param name="rank">How well.</param>
+    /// <param name="ranks">Told of each.</param>
+    public void Raise(int number, byte rank, JobRanks ranks)
+    {
+        ranks.Raise(_first[number], rank);
+        if (_more.TryGetValue(number, out List<int>? more))
+        {
+            foreach (int place in more)
+            {
+                ranks.Raise(place, rank);
+            }
+        }
     }
 
     /// <summary>The places of exactly this text, whatever the case.</summary>
-    public IReadOnlyList<int> Of(string text) =>
-        _numbers.TryGetValue(text.ToUpperInvariant(), out int number) ? _places[number] : [];
+    public IEnumerable<int> Of(string text) =>
+        _numbers.TryGetValue(text.ToUpperInvariant(), out int number)
+            ? [_first[number], .. _more.GetValueOrDefault(number) ?? []]
+            : [];
 }

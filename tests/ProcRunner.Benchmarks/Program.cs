@@ -14,6 +14,7 @@ RootCommand root = new("Measures what the program promises, each against its mea
     ScreenCommand.Create(),
     MathsCommand.Create(),
     HistoryCommand.Create(),
+    InventedShop.Create(),
 };
 root.SetAction(parsed =>
 {

@@ -13,7 +13,14 @@ public class VerbsPageTests
         ["jobs"],
         ["find"],
         ["show"],
+        ["compare"],
+        ["trend"],
+        ["recall"],
+        ["backup"],
+        ["record"],
         ["verify"],
+        ["export"],
+        ["import"],
         ["people"],
         ["people", "found"],
         ["people", "add"],
@@ -25,6 +32,8 @@ public class VerbsPageTests
         ["gauges", "change"],
         ["gauges", "readout"],
         ["check"],
+        ["practice"],
+        ["rehearse"],
         ["work"],
     ];
 

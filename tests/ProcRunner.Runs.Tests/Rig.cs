@@ -107,9 +107,26 @@ internal sealed class Rig
             byte[] stored = CanonicalJson.Write(Json.ListOf(maps));
             _trail.Add(stored);
             State.Apply(_trail.Count, Events(Plan, stored));
+            AssertFollowed();
         }
 
         return decision;
+    }
+
+    // The run's own outlook follows it entry by entry; one made anew looks at everything. They must agree, always.
+    private void AssertFollowed()
+    {
+        Outlook followed = State.Outlook;
+        Outlook anew = new(State);
+        Assert.Equal(anew.Open, followed.Open);
+        foreach (At at in anew.All)
+        {
+            bool same =
+                anew.ViewOf(at) == followed.ViewOf(at)
+                && anew.AskedAt(at) == followed.AskedAt(at)
+                && anew.IsRecheck(at) == followed.IsRecheck(at);
+            Assert.True(same, $"{Plan.NameOf(at)}: {anew.ViewOf(at)}, followed {followed.ViewOf(at)}");
+        }
     }
 
     public IReadOnlyList<RunEvent> Do(RunCommand command) =>

@@ -6,6 +6,6 @@ public sealed class SmallWorkTests
     public void It_loads()
     {
         Rig rig = new(SmallWork.Procedure, SmallWork.Head);
-        Assert.Equal("teardown / thickness", rig.Plan.NameOf(rig.Outlook.Open.First()));
+        Assert.Equal("teardown / thickness", rig.Plan.NameOf(rig.Outlook.Open[0]));
     }
 }

@@ -19,19 +19,37 @@ internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int 
         }
 
         shown.Append(text, at, text.Length - at);
-        return string.Join(' ', shown.ToString().Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
-            + " = "
-            + Show(outcome);
+        return $"{OnOneLine(shown)} = {Show(outcome)}";
+    }
+
+    // Every run of white space becomes one space, none at the ends.
+    private static StringBuilder OnOneLine(StringBuilder text)
+    {
+        StringBuilder line = new(text.Length);
+        foreach (ReadOnlyMemory<char> chunk in text.GetChunks())
+        {
+            foreach (char letter in chunk.Span)
+            {
+                bool isSpace = char.IsWhiteSpace(letter);
+                if (!isSpace || (line.Length > 0 && line[^1] != ' '))
+                {
+                    line.Append(isSpace ? ' ' : letter);
+                }
+            }
+        }
+
+        line.Length -= line.Length > 0 && line[^1] == ' ' ? 1 : 0;
+        return line;
     }
 
     private string Show(string text, FormulaToken token) =>
         token.Kind switch
         {
             FormulaTokenKind.Name => scope.ValueOf(token.Text) is { } value
-                ? Show(value, scope.TextOf(token.Text))
+                ? Show(value, () => scope.TextOf(token.Text))
                 : "?",
             FormulaTokenKind.Quoted => Quantity.TryParse(token.Text, out Quantity quantity)
-                ? Show(new FormulaValue.Amount(Exact.Of(quantity)), token.Text)
+                ? Show(new FormulaValue.Amount(Exact.Of(quantity)), () => token.Text)
                 : token.Text,
             _ => text[token.Span.Start..token.Span.End],
         };
@@ -45,16 +63,16 @@ internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int 
             _ => "?",
         };
 
-    private string Show(FormulaValue value, string? entered) =>
+    private string Show(FormulaValue value, Func<string?>? entered) =>
         value switch
         {
             FormulaValue.Amount { Value: var amount } when amount.Dimension == displayUnit.Dimension => InUnit(
                 amount,
                 displayUnit
             )
-                ?? entered
+                ?? entered?.Invoke()
                 ?? Roughly(amount),
-            FormulaValue.Amount { Value: var amount } => entered ?? Other(amount),
+            FormulaValue.Amount { Value: var amount } => entered?.Invoke() ?? Other(amount),
             FormulaValue.Many many => string.Join(
                 ", ",
                 many.Values.Select(one => Show(new FormulaValue.Amount(one), null))

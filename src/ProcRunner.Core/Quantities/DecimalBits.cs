@@ -35,7 +35,7 @@ internal static class DecimalBits
     {
         Span<int> bits = stackalloc int[4];
         decimal.GetBits(value, bits);
-        int places = value.Scale;
+        int places = (bits[3] >> 16) & 0xFF;
         digits = 0;
         unit = 1;
         if (bits[2] != 0 || bits[1] < 0 || places >= Powers.Length)
@@ -64,6 +64,20 @@ internal static class DecimalBits
         uint high = (uint)(size >> 64);
         value = unchecked(new decimal((int)low, (int)middle, (int)high, mantissa.Sign < 0, (byte)places));
         return true;
+    }
+
+    /// <summary>The decimal of these digits, none of them <see cref="long.MinValue"/>, and places, 0 to 28. Never a negative zero.</summary>
+    public static decimal Make(long digits, int places)
+    {
+        ulong size = (ulong)Math.Abs(digits);
+        return unchecked(new decimal((int)size, (int)(size >> 32), 0, digits < 0, (byte)places));
+    }
+
+    /// <summary>So many digits times a power of ten; false where it doesn't fit a long.</summary>
+    public static bool TryScale(long digits, int power, out long scaled)
+    {
+        scaled = 0;
+        return power < Powers.Length && LongRatios.TryTimes(digits, Powers[power], out scaled);
     }
 
     /// <summary>The decimal with its point moved so many places right, or left below zero; the digits stay.</summary>

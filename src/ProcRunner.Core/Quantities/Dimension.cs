@@ -21,6 +21,18 @@ public readonly record struct Dimension(
     bool IsTemperaturePoint
 )
 {
+    /// <summary>Equal in every exponent.</summary>
+    public bool Equals(Dimension other) =>
+        Length == other.Length
+        && Mass == other.Mass
+        && Time == other.Time
+        && Temperature == other.Temperature
+        && Angle == other.Angle
+        && IsTemperaturePoint == other.IsTemperaturePoint;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Length, Mass, Time, Temperature, Angle, IsTemperaturePoint);
+
     /// <summary>A pure number.</summary>
     public static Dimension None => default;
 

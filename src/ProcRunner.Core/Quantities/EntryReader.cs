@@ -125,7 +125,7 @@ internal sealed class EntryReader
     private EntryReading.Faulty? Add(EntryNumber number, string typed, Unit unit, bool isBare)
     {
         Quantity quantity = new(number.Value, unit);
-        string text = number.IsFraction ? $"{typed} {unit.Symbol}".TrimEnd() : quantity.ToString();
+        string? text = number.IsFraction ? $"{typed} {unit.Symbol}".TrimEnd() : null;
         return AddRead(new EntryValue(quantity, text, isBare));
     }
 

@@ -2,6 +2,10 @@ namespace ProcRunner.Quantities;
 
 /// <summary>One value of an entry, as read.</summary>
 /// <param name="Quantity">The value, in the unit typed or else the field's.</param>
-/// <param name="Text">The value with its unit, as an entry that leaves no doubt.</param>
+/// <param name="Typed">As it was typed with its unit, where that isn't how the quantity is written; null elsewhere.</param>
 /// <param name="IsBare">Whether it was typed without a unit.</param>
-internal readonly record struct EntryValue(Quantity Quantity, string Text, bool IsBare);
+internal readonly record struct EntryValue(Quantity Quantity, string? Typed, bool IsBare)
+{
+    /// <summary>The value with its unit, as an entry that leaves no doubt.</summary>
+    public string Text => Typed ?? Quantity.ToString();
+}

@@ -17,8 +17,8 @@ internal sealed class ExpectedRange
     public ExpectedRange(FieldHint field)
     {
         _unit = field.Unit;
-        _low = field.Low is { } low ? Exact.Of(low).In(_unit) : null;
-        _high = field.High is { } high ? Exact.Of(high).In(_unit) : null;
+        _low = field.Low is { } low ? low.In(_unit) : null;
+        _high = field.High is { } high ? high.In(_unit) : null;
     }
 
     /// <summary>
@@ -29,7 +29,12 @@ internal sealed class ExpectedRange
     /// <summary>Whether an amount is in the range or not far from it; a mere failure to meet a limit is near.</summary>
     public bool IsNear(Quantity quantity)
     {
-        Rational value = Exact.Of(quantity).In(_unit);
+        Rational value = quantity.In(_unit);
+        if (value >= _low && value <= _high)
+        {
+            return true;
+        }
+
         Rational squared = value * value;
         return !(Largest() is { IsZero: false } top && squared > FarSquared * top * top)
             && !(Smallest() is { } bottom && (value.Sign != bottom.Sign || squared * FarSquared < bottom * bottom));
@@ -96,7 +101,7 @@ internal sealed class ExpectedRange
 
     private bool IsInside(Quantity quantity)
     {
-        Rational value = Exact.Of(quantity).In(_unit);
+        Rational value = quantity.In(_unit);
         return !(value < _low) && !(value > _high);
     }
 

@@ -14,10 +14,10 @@ internal static class LongRatios
     {
         // Knuth, The Art of Computer Programming, vol. 2, 4.5.1: with g = gcd(b, d) the sum can only be reduced by a divisor of g.
         long g = b == d ? b : Divisor(b, d);
-        below = 0;
+        (above, below) = (0, 0);
         if (
-            !Fits(Math.BigMul(a, d / g, out long left), left, out above)
-            || !Fits(Math.BigMul(c, b / g, out long right), right, out above)
+            !TryTimes(a, d / g, out long left)
+            || !TryTimes(c, b / g, out long right)
             || !TryAdd(left, right, out above)
         )
         {
@@ -26,7 +26,7 @@ internal static class LongRatios
 
         long divisor = g == 1 ? 1 : Divisor(above, g);
         above /= divisor;
-        return Fits(Math.BigMul(b / g, d / divisor, out long product), product, out below);
+        return TryTimes(b / g, d / divisor, out below);
     }
 
     /// <summary>Product; false if it doesn't fit.</summary>
@@ -35,8 +35,19 @@ internal static class LongRatios
         long g = Divisor(a, d);
         long h = Divisor(c, b);
         below = 0;
-        return Fits(Math.BigMul(a / g, c / h, out long up), up, out above)
-            && Fits(Math.BigMul(b / h, d / g, out long down), down, out below);
+        return TryTimes(a / g, c / h, out above) && TryTimes(b / h, d / g, out below);
+    }
+
+    /// <summary>Product of two longs; false if it doesn't fit.</summary>
+    public static bool TryTimes(long one, long other, out long product)
+    {
+        if (one == unchecked((int)one) && other == unchecked((int)other))
+        {
+            product = one * other;
+            return true;
+        }
+
+        return Fits(Math.BigMul(one, other, out long low), low, out product);
     }
 
     /// <summary>Below 0, 0 or above 0 as a/b is below, equal to or above c/d.</summary>
@@ -87,6 +98,24 @@ internal static class LongRatios
         if (a == 0)
         {
             return other;
+        }
+
+        // One division first, where it takes off many bits at once.
+        if (a >> 8 > b)
+        {
+            a %= b;
+            if (a == 0)
+            {
+                return other;
+            }
+        }
+        else if (b >> 8 > a)
+        {
+            b %= a;
+            if (b == 0)
+            {
+                return (long)a;
+            }
         }
 
         // Halving instead of dividing (Stein): a division costs more than all the shifts of a round.

@@ -57,11 +57,18 @@ public readonly record struct Quantity : IComparable<Quantity>
     }
 
     /// <summary>Whether both are the same amount, exactly; false if they measure different things.</summary>
-    public bool SameAs(Quantity other) => Exact.Of(this) == Exact.Of(other);
+    public bool SameAs(Quantity other) =>
+        ReferenceEquals(_unit, other._unit) ? Value == other.Value : Exact.Of(this) == Exact.Of(other);
 
     /// <summary>Compares the amounts exactly, across units, by cross-multiplying; places do not count.</summary>
     /// <exception cref="ArgumentException">The other measures something else.</exception>
-    public int CompareTo(Quantity other) => Exact.Of(this).CompareTo(Exact.Of(other));
+    public int CompareTo(Quantity other) =>
+        ReferenceEquals(_unit, other._unit) ? Value.CompareTo(other.Value) : Exact.Of(this).CompareTo(Exact.Of(other));
+
+    /// <summary>The amount in a unit, exactly.</summary>
+    /// <exception cref="ArgumentException">The unit measures something else.</exception>
+    internal Rational In(Unit unit) =>
+        ReferenceEquals(unit, Unit) ? Rational.FromDecimal(Value) : Exact.Of(this).In(unit);
 
     /// <summary>The amount in another unit, rounded; false if that unit measures something else or it won't fit a decimal.</summary>
     /// <param name="unit">The unit wanted.</param>

@@ -61,7 +61,7 @@ public readonly struct Rational
     /// <summary>The same number; nothing is lost.</summary>
     public static Rational FromDecimal(decimal value) =>
         DecimalBits.TryShort(value, out long digits, out long unit)
-            ? FromParts(digits, unit)
+            ? FromDigits(digits, unit)
             : FromRatio(DecimalBits.Mantissa(value), BigInteger.Pow(DecimalBits.Ten, value.Scale));
 
     /// <summary>The same number over 1.</summary>
@@ -153,6 +153,12 @@ public readonly struct Rational
     {
         ArgumentOutOfRangeException.ThrowIfNegative(digits);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(digits, DecimalBits.MostPlaces);
+        if (_large is null && DecimalBits.TryScale(_above, digits, out long above))
+        {
+            result = DecimalBits.Make(LongRatios.Divide(above, Below, mode), digits);
+            return true;
+        }
+
         BigInteger scaled = Divide(Numerator * BigInteger.Pow(DecimalBits.Ten, digits), Denominator, mode);
         return DecimalBits.TryMake(scaled, digits, out result);
     }
@@ -181,6 +187,17 @@ public readonly struct Rational
     public bool TryToDecimal(out decimal result)
     {
         result = 0;
+        if (_large is null && Below == 1)
+        {
+            result = DecimalBits.Make(_above, 0);
+            return true;
+        }
+
+        if (_large is null)
+        {
+            return TryShortDecimal(out result);
+        }
+
         BigInteger rest = Denominator;
         int twos = CountOut(ref rest, 2);
         int fives = rest.IsOne ? 0 : CountOut(ref rest, 5);
@@ -192,6 +209,39 @@ public readonly struct Rational
 
         BigInteger scaled = Numerator * BigInteger.Pow(DecimalBits.Ten, places) / Denominator;
         return DecimalBits.TryMake(scaled, places, out result);
+    }
+
+    // What is below the line is 2^n 5^m, or there is no such decimal.
+    private bool TryShortDecimal(out decimal result)
+    {
+        long rest = Below;
+        int twos = BitOperations.TrailingZeroCount(rest);
+        int fives = 0;
+        for (rest >>= twos; rest % 5 == 0; rest /= 5)
+        {
+            fives++;
+        }
+
+        int places = Math.Max(twos, fives);
+        result = 0;
+        if (rest != 1 || places > DecimalBits.MostPlaces)
+        {
+            return false;
+        }
+
+        if (
+            DecimalBits.TryScale(1, places, out long unit) && LongRatios.TryTimes(_above, unit / Below, out long digits)
+        )
+        {
+            result = DecimalBits.Make(digits, places);
+            return true;
+        }
+
+        return DecimalBits.TryMake(
+            Numerator * BigInteger.Pow(DecimalBits.Ten, places) / Denominator,
+            places,
+            out result
+        );
     }
 
     /// <inheritdoc/>
@@ -288,6 +338,26 @@ public readonly struct Rational
     {
         long divisor = LongRatios.Divisor(above, below);
         return new Rational(above / divisor, below / divisor);
+    }
+
+    // Over a power of ten nothing cancels but twos and fives.
+    private static Rational FromDigits(long above, long below)
+    {
+        if (above == 0)
+        {
+            return Zero;
+        }
+
+        int twos = Math.Min(BitOperations.TrailingZeroCount(above), BitOperations.TrailingZeroCount(below));
+        above >>= twos;
+        below >>= twos;
+        while (below % 5 == 0 && above % 5 == 0)
+        {
+            above /= 5;
+            below /= 5;
+        }
+
+        return new Rational(above, below);
     }
 
     private static Rational OfReduced(BigInteger above, BigInteger below) =>

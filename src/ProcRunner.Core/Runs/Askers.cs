@@ -14,18 +14,13 @@ internal sealed class Askers
     private readonly Func<At, Asked> _asked;
     private readonly Dictionary<(int Characteristic, int Position), int?> _askers = [];
 
-    public Askers(RunState state, Func<At, Asked> asked)
+    public Askers(RunState state, IReadOnlyList<(int Characteristic, int Position)> stale, Func<At, Asked> asked)
     {
         (_state, _plan, _asked) = (state, state.Plan, asked);
-        for (int characteristic = 0; characteristic < _plan.Procedure.Characteristics.Count; characteristic++)
+        foreach ((int characteristic, int position) in stale)
         {
-            for (int position = At.Head; position < _plan.Positions.Count; position++)
-            {
-                if (_state.Value(characteristic, position) is { Stale: true } value)
-                {
-                    _askers[(characteristic, position)] = Usual(characteristic, position, value.Mover);
-                }
-            }
+            int mover = _state.Value(characteristic, position)!.Mover;
+            _askers[(characteristic, position)] = Usual(characteristic, position, mover);
         }
 
         if (_askers.Count == 0)
@@ -34,11 +29,17 @@ internal sealed class Askers
         }
 
         // One value asked earlier can make another wanted earlier; each turn moves one nearer to the start.
-        while (_askers.Keys.ToArray().Any(MoveBeforeWanted)) { }
+        while (MoveOne(stale)) { }
     }
 
     /// <summary>Index of the step that takes a stale value again; null when none can.</summary>
     public int? Of(int characteristic, int position) => _askers.GetValueOrDefault((characteristic, position));
+
+    /// <summary>True when both know a value as stale, or neither does, and the same step takes it again.</summary>
+    public bool SaysTheSame(Askers other, int characteristic, int position) =>
+        _askers.TryGetValue((characteristic, position), out int? own)
+            == other._askers.TryGetValue((characteristic, position), out int? others)
+        && own == others;
 
     /// <summary>True when a value that a step gives is stale.</summary>
     public bool GivesStale(At at) => _askers.Count > 0 && AnyStaleGiven(at, asked: false);
@@ -48,7 +49,7 @@ internal sealed class Askers
 
     private bool AnyStaleGiven(At at, bool asked)
     {
-        if (_plan.Steps[at.Step].Work is StepWork.Zero)
+        if (_plan.StepAt(at.Step).Work is StepWork.Zero)
         {
             return false;
         }
@@ -67,7 +68,7 @@ internal sealed class Askers
     private int? Usual(int characteristic, int position, int mover)
     {
         int? last = null;
-        foreach (int taker in _plan.Takers(characteristic))
+        foreach (int taker in _plan.TakersFor(characteristic))
         {
             At at = new(taker, position);
             if (!CanTake(at) || _plan.IsAsFound(taker))
@@ -86,22 +87,36 @@ internal sealed class Askers
         return last;
     }
 
+    private bool MoveOne(IReadOnlyList<(int Characteristic, int Position)> stale)
+    {
+        for (int i = 0; i < stale.Count; i++)
+        {
+            if (MoveBeforeWanted(stale[i]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private bool MoveBeforeWanted((int Characteristic, int Position) value)
     {
-        string name = _plan.Procedure.Characteristics[value.Characteristic].Name;
+        string name = _plan.CharacteristicAt(value.Characteristic).Name;
         foreach (int reader in _plan.StepsReading(name))
         {
             int now = _askers[value] ?? int.MaxValue;
-            if (now < reader || !PlacesOf(reader, value).Any(IsWanting))
+            if (now < reader || !IsWantedBy(reader, value.Position))
             {
                 continue;
             }
 
-            int before = _plan
-                .Takers(value.Characteristic)
-                .Where(taker => taker < reader && CanTake(new At(taker, value.Position)))
-                .DefaultIfEmpty(int.MaxValue)
-                .Max();
+            int before = int.MaxValue;
+            foreach (int taker in _plan.TakersFor(value.Characteristic))
+            {
+                before = taker < reader && CanTake(new At(taker, value.Position)) ? taker : before;
+            }
+
             if (before < now)
             {
                 _askers[value] = before;
@@ -112,11 +127,19 @@ internal sealed class Askers
         return false;
     }
 
-    private IEnumerable<At> PlacesOf(int reader, (int Characteristic, int Position) value) =>
-        _plan
-            .PositionsOf(_plan.Steps[reader])
-            .Where(p => p == value.Position || p == At.Head || value.Position == At.Head)
-            .Select(p => new At(reader, p));
+    private bool IsWantedBy(int reader, int position)
+    {
+        foreach (int place in _plan.PositionsAt(reader))
+        {
+            bool reads = place == position || place == At.Head || position == At.Head;
+            if (reads && IsWanting(new At(reader, place)))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     // To be done, or done and to be done again.
     private bool IsWanting(At at) =>

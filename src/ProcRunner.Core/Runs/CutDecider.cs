@@ -17,7 +17,7 @@ internal static class CutDecider
 
         if (record?.Cut is not { } progress)
         {
-            return Deciding.No("This cut has no zero yet.", $"Set it first: {on.Plan.Steps[cut.ZeroStep].FullName}.");
+            return Deciding.No("This cut has no zero yet.", $"Set it first: {on.Plan.StepAt(cut.ZeroStep).FullName}.");
         }
 
         if (progress.Measures || Targets.IsBaseStale(on.State, at))

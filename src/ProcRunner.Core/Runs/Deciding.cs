@@ -22,7 +22,7 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
 
     public Outlook Outlook => State.Outlook;
 
-    public Step StepOf(At at) => Plan.Steps[at.Step];
+    public Step StepOf(At at) => Plan.StepAt(at.Step);
 
     /// <summary>What goes stale when a step's result comes in: its declared moves and whatever else is named.</summary>
     /// <param name="at">The step.</param>
@@ -38,10 +38,10 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
     {
         Step step = StepOf(at);
         int ownZero = step.Work is StepWork.Cut cut ? cut.ZeroStep : at.Step;
-        HashSet<int> given = [.. step.Gives.Select(Plan.CharacteristicIndex)];
         bool IsOwn(StaleItem i) =>
-            i.Position == at.Position && (i.Step == at.Step || i.Step == ownZero || given.Contains(i.Characteristic));
-        StaleItem[] items = [.. Staleness.From(State, moved).Concat(gates ?? []).Distinct().Where(i => !IsOwn(i))];
+            i.Position == at.Position
+            && (i.Step == at.Step || i.Step == ownZero || Plan.GivenBy(at.Step).Contains(i.Characteristic));
+        StaleItem[] items = [.. Staleness.From(State, moved, gates ?? []).Where(i => !IsOwn(i))];
         return items.Length == 0 ? null : new RunEvent.WentStale(items, cause, at.Step);
     }
 

@@ -23,10 +23,10 @@ internal static class GaugeChooser
             return (null, null, null);
         }
 
-        Gauge[] ofKind = [.. on.Shop.Gauges.Values.Where(g => g.Kind == kind)];
-        string? id = on.State.Gauges.GetValueOrDefault(kind) ?? (ofKind.Length == 1 ? ofKind[0].Id : null);
+        string? id = on.State.Gauges.GetValueOrDefault(kind) ?? OnlyOne(on, kind);
         if (id is null || !on.Shop.Gauges.TryGetValue(id, out Gauge? gauge))
         {
+            Gauge[] ofKind = [.. OfKind(on, kind)];
             string list = string.Join(", ", ofKind.Select(g => $"{g.Id} ({g.Name})"));
             return (
                 null,
@@ -43,6 +43,12 @@ internal static class GaugeChooser
         RunEvent.GaugeChosen? chosen = on.State.Gauges.ContainsKey(kind) ? null : new RunEvent.GaugeChosen(kind, id);
         return (gauge, chosen, Unfit(on, taking, limits, gauge));
     }
+
+    private static IEnumerable<Gauge> OfKind(Deciding on, string kind) =>
+        on.Shop.Gauges.Values.Where(g => g.Kind == kind);
+
+    private static string? OnlyOne(Deciding on, string kind) =>
+        OfKind(on, kind).Take(2).ToArray() is [{ } gauge] ? gauge.Id : null;
 
     /// <summary>
     /// Why a gauge may not be used at a gate, or null. The N:1 rule of ASME B89.7.3.1: the zone is at least N times as wide

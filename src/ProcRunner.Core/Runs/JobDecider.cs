@@ -61,7 +61,7 @@ internal static class JobDecider
         Quantity?[] given = [choose.Low, choose.Aim, choose.High];
         Quantity[] figures = [.. given.Where(q => q is not null).Select(q => q!.Value)];
         Unit unit = on.Plan.TryCharacteristic(choose.Characteristic, out int index)
-            ? on.Plan.Procedure.Characteristics[index].UnitOn(on.Plan.Head)
+            ? on.Plan.CharacteristicAt(index).UnitOn(on.Plan.Head)
             : on.Plan.Head.LengthUnit;
         bool ordered =
             figures.All(q => q.Dimension == unit.Dimension)

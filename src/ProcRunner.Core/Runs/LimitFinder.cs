@@ -82,11 +82,12 @@ internal static class LimitFinder
         {
             null => new LimitResult.Unknown(name, "the head spec has none"),
             { Ask: { } why } => new LimitResult.Unknown(name, why),
-            { } limit => Found(limit.Low, limit.Aim, limit.High, OriginWords.Of(limit.Origin)),
+            { } limit => plan.Exactly(limit),
         };
     }
 
-    private static LimitResult.Found Found(Quantity? low, Quantity? aim, Quantity? high, string origin)
+    /// <summary>Low, aim and high as exact amounts; with no aim, the middle.</summary>
+    public static LimitResult.Found Found(Quantity? low, Quantity? aim, Quantity? high, string origin)
     {
         Exact? from = low is { } l ? Exact.Of(l) : null;
         Exact? to = high is { } h ? Exact.Of(h) : null;

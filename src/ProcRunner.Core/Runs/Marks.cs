@@ -6,7 +6,7 @@ namespace ProcRunner.Runs;
 internal static class Marks
 {
     /// <summary>Why a mark doesn't hold, or null when it does.</summary>
-    public static Decision.Refused? Fault(Deciding on, Mark mark, byte[] signed, bool byLead)
+    public static Decision.Refused? Fault(Deciding on, Mark mark, Func<byte[]> signed, bool byLead)
     {
         if (!on.Shop.People.TryGetValue(mark.Person, out Person? person) || person.RetiredAt is not null)
         {
@@ -23,7 +23,7 @@ internal static class Marks
             return mark.Signature == word ? null : Deciding.No($"The practice mark of {person.Name} doesn't hold.");
         }
 
-        return person.Name == mark.Name && PersonKeys.Verify(person, signed, Bytes(mark.Signature))
+        return person.Name == mark.Name && PersonKeys.Verify(person, signed(), Bytes(mark.Signature))
             ? null
             : Deciding.No($"The signature of {person.Name} doesn't hold.", "Sign again.");
     }

@@ -14,6 +14,8 @@ namespace ProcRunner.Runs;
 /// </remarks>
 public sealed class Plan
 {
+    private readonly Step[] _stepAt;
+    private readonly Characteristic[] _characteristicAt;
     private readonly FrozenDictionary<string, int> _characteristics;
     private readonly FrozenDictionary<string, int> _steps;
     private readonly FrozenDictionary<string, int> _positions;
@@ -28,29 +30,31 @@ public sealed class Plan
     private readonly int?[] _cutOfZero;
     private readonly int[][] _positionsOf;
     private readonly int[][] _given;
-    private readonly FrozenSet<string> _conditions;
-    private readonly bool[] _heard;
+    private readonly FrozenDictionary<Limit, LimitResult.Found> _limits;
+    private readonly int[][] _givers;
+    private readonly int[][] _signs;
+    private readonly bool[] _forbidden;
+    private readonly int[] _kinds;
 
     /// <summary>Joins the two.</summary>
     public Plan(Procedure procedure, HeadSpec head)
     {
         Procedure = procedure;
         Head = head;
+        _stepAt = [.. procedure.Steps];
+        _characteristicAt = [.. procedure.Characteristics];
         _characteristics = Indexed(procedure.Characteristics.Select(c => c.Name));
         _steps = Indexed(procedure.Steps.Select(s => s.FullName));
         _positions = Indexed(head.Positions.Select(p => p.Name));
         _positionsOf = [.. procedure.Steps.Select(PositionsFor)];
         _given = [.. procedure.Steps.Select(s => s.Gives.Select(CharacteristicIndex).ToArray())];
-        _conditions = procedure
-            .Steps.SelectMany(s => s.OnlyWhere?.Names ?? [])
-            .Select(name => ReadNames.Base(name) ?? "")
-            .ToFrozenSet(StringComparer.Ordinal);
-        _heard =
-        [
-            .. procedure.Steps.Select(s =>
-                s.Gives.Any(name => _conditions.Contains(name) || _conditions.Contains(ReadNames.AsFound(name)))
-            ),
-        ];
+        _limits = ExactLimits(head);
+        _givers = [.. procedure.Characteristics.Select((_, c) => StepsWhere(s => _given[s.Index].Contains(c)))];
+        _signs = [.. procedure.Stages.Select((_, i) => StepsWhere(s => s.StageIndex == i && s.Work is StepWork.Sign))];
+        Conditions = new Conditions(procedure);
+        string[] kinds = [.. head.Positions.Select(p => p.Kind).Distinct()];
+        _kinds = [.. head.Positions.Select(p => Array.IndexOf(kinds, p.Kind))];
+        _forbidden = [.. procedure.Steps.Select(s => s.IsWork is { } work && head.Forbidden.ContainsKey(work))];
         _restingCharacteristics = Grouped(
             procedure.Characteristics.SelectMany((c, i) => c.RestsOn.Select(on => (on, i)))
         );
@@ -95,6 +99,12 @@ public sealed class Plan
     /// <summary>The procedure's steps.</summary>
     public IReadOnlyList<Step> Steps => Procedure.Steps;
 
+    /// <summary>A step by its index.</summary>
+    internal Step StepAt(int index) => _stepAt[index];
+
+    /// <summary>A characteristic by its index.</summary>
+    internal Characteristic CharacteristicAt(int index) => _characteristicAt[index];
+
     /// <summary>The head's positions.</summary>
     public IReadOnlyList<Position> Positions => Head.Positions;
 
@@ -138,6 +148,9 @@ public sealed class Plan
     /// <summary>Steps that measure or cut to a characteristic, in order.</summary>
     public IReadOnlyList<int> Takers(int characteristic) => _takers[characteristic];
 
+    /// <summary>Steps that measure or cut to a characteristic, in a form to go through quickly.</summary>
+    internal ReadOnlySpan<int> TakersFor(int characteristic) => _takers[characteristic];
+
     /// <summary>Steps that decide about a subject, in order.</summary>
     public IReadOnlyList<int> DecidersOf(string subject) => _deciders.GetValueOrDefault(subject, []);
 
@@ -149,6 +162,9 @@ public sealed class Plan
 
     /// <summary>The position, or null for the head.</summary>
     public Position? PositionOf(int position) => position == At.Head ? null : Positions[position];
+
+    /// <summary>Index of a position's kind among the head's kinds, in the order in which they come; -1 for the head.</summary>
+    internal int KindOf(int position) => position == At.Head ? -1 : _kinds[position];
 
     /// <summary>How a person names a step at a position: <c>seat cut / recession at 3E</c>.</summary>
     public string NameOf(At at) =>
@@ -163,11 +179,20 @@ public sealed class Plan
     /// <summary>Indices of the characteristics that a step gives values to.</summary>
     internal ReadOnlySpan<int> GivenBy(int step) => _given[step];
 
-    /// <summary>True when a condition of some step reads a value that this step gives, now or as it was found.</summary>
-    internal bool ConditionsHear(int step) => _heard[step];
+    /// <summary>A limit of the head spec, with its ends as exact amounts.</summary>
+    internal LimitResult.Found Exactly(Limit limit) => _limits[limit];
 
-    /// <summary>True when a condition of some step reads the name, so that its change may ask for other steps.</summary>
-    internal bool IsCondition(string name) => _conditions.Contains(name);
+    /// <summary>Steps that give values to a characteristic, in order.</summary>
+    internal ReadOnlySpan<int> GiversOf(int characteristic) => _givers[characteristic];
+
+    /// <summary>Steps that sign a stage, in order.</summary>
+    internal ReadOnlySpan<int> SignsOf(int stage) => _signs[stage];
+
+    /// <summary>The conditions on which steps are asked for.</summary>
+    internal Conditions Conditions { get; }
+
+    /// <summary>True for work that the head spec forbids.</summary>
+    internal bool IsForbidden(int step) => _forbidden[step];
 
     /// <summary>The positions a move reaches from where it is made; for a thing of the head, the head.</summary>
     public IEnumerable<int> Reached(Move move, int from)
@@ -202,6 +227,17 @@ public sealed class Plan
                     .Range(0, Positions.Count)
                     .Where(i => step.Kinds.Count == 0 || step.Kinds.Contains(Positions[i].Kind)),
             ];
+
+    private int[] StepsWhere(Func<Step, bool> wanted) => [.. Procedure.Steps.Where(wanted).Select(s => s.Index)];
+
+    private static FrozenDictionary<Limit, LimitResult.Found> ExactLimits(HeadSpec head) =>
+        head
+            .Limits.Values.Distinct<Limit>(ReferenceEqualityComparer.Instance)
+            .ToFrozenDictionary<Limit, Limit, LimitResult.Found>(
+                l => l,
+                l => LimitFinder.Found(l.Low, l.Aim, l.High, OriginWords.Of(l.Origin)),
+                ReferenceEqualityComparer.Instance
+            );
 
     private int[] TakersOf(Characteristic characteristic) =>
         [

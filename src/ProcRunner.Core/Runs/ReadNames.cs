@@ -57,6 +57,10 @@ internal static class ReadNames
             _ => null,
         };
 
+    /// <summary>True for a name that reads what is so at other positions.</summary>
+    public static bool Compares(string name) =>
+        FormulaName.Parse(name) is FormulaName.Over or FormulaName.OverEach or FormulaName.PositionsDecided;
+
     /// <summary>The name under which the value moves that a characteristic came with.</summary>
     public static string AsFound(string characteristic) => "as found." + characteristic;
 
@@ -74,9 +78,7 @@ internal static class ReadNames
         {
             if (Base(name) is { } read && read != value)
             {
-                bool compares =
-                    FormulaName.Parse(name) is FormulaName.Over or FormulaName.OverEach or FormulaName.PositionsDecided;
-                yield return new ReadName(read, value, compares && !step.OfHead && !gives.Contains(read));
+                yield return new ReadName(read, value, Compares(name) && !step.OfHead && !gives.Contains(read));
             }
         }
 

@@ -16,9 +16,7 @@ internal static class ReadingTaker
     /// <param name="predicted">At a cut, what the readout gives; null elsewhere.</param>
     public static ReadingResult Read(Deciding on, At at, Taking taking, string text, Exact? predicted = null)
     {
-        Characteristic characteristic = on.Plan.Procedure.Characteristics[
-            on.Plan.CharacteristicIndex(taking.Characteristic)
-        ];
+        Characteristic characteristic = on.Plan.CharacteristicAt(on.Plan.CharacteristicIndex(taking.Characteristic));
         Unit unit = characteristic.UnitOn(on.Plan.Head);
         Limits limits;
         switch (LimitFinder.Find(on.State, taking.Window, taking.Shift, at.Position))

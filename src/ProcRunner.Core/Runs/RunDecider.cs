@@ -209,5 +209,5 @@ public static class RunDecider
         at.Step >= 0
         && at.Step < plan.Steps.Count
         && IsPosition(plan, at.Position)
-        && plan.PositionsOf(plan.Steps[at.Step]).Contains(at.Position);
+        && plan.PositionsOf(plan.StepAt(at.Step)).Contains(at.Position);
 }

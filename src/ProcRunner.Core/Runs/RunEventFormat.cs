@@ -152,7 +152,7 @@ public static class RunEventFormat
                 (Name, T("went stale")),
                 ("items", RunEventParts.Write(plan, e.Items)),
                 ("cause", T(e.Cause)),
-                ("mover", T(e.Mover < 0 ? "" : plan.Steps[e.Mover].FullName))
+                ("mover", T(e.Mover < 0 ? "" : plan.StepAt(e.Mover).FullName))
             ),
             RunEvent.Reopened e => Json.MapOf(
                 (Name, T("reopened")),
@@ -356,7 +356,7 @@ public static class RunEventFormat
         Json.MapOf([(Name, T(name)), .. Place(plan, at), .. rest]);
 
     private static (string, Json)[] Place(Plan plan, At at) =>
-        [("step", T(plan.Steps[at.Step].FullName)), ("at", T(plan.PositionName(at.Position)))];
+        [("step", T(plan.StepAt(at.Step).FullName)), ("at", T(plan.PositionName(at.Position)))];
 
     private static (string, Json)[] Covers(string digest) => digest.Length == 0 ? [] : [("covers", T(digest))];
 

@@ -140,11 +140,11 @@ internal static class RunEventParts
                 (Json)(
                     item.Characteristic >= 0
                         ? Json.MapOf(
-                            ("of", T(plan.Procedure.Characteristics[item.Characteristic].Name)),
+                            ("of", T(plan.CharacteristicAt(item.Characteristic).Name)),
                             ("at", T(plan.PositionName(item.Position)))
                         )
                         : Json.MapOf(
-                            ("step", T(plan.Steps[item.Step].FullName)),
+                            ("step", T(plan.StepAt(item.Step).FullName)),
                             ("at", T(plan.PositionName(item.Position)))
                         )
                 )

@@ -17,6 +17,7 @@ public sealed class RunMachines
     private Deciding _on;
     private readonly StateMachine<StepPhase, StepTrigger> _step;
     private readonly StateMachine<JobStanding, JobTrigger> _job;
+    private readonly Dictionary<(JobStanding, JobTrigger), bool> _jobAllows = [];
     private At _at;
 
     private RunMachines(Deciding on)
@@ -158,7 +159,7 @@ public sealed class RunMachines
             return Deciding.No("No job is open here.");
         }
 
-        if (_job.CanFire(trigger))
+        if (JobAllows(_on.State.Standing, trigger))
         {
             return null;
         }
@@ -173,6 +174,17 @@ public sealed class RunMachines
             JobStanding.Scrapped => Deciding.No("The head was scrapped; its trail is closed."),
             _ => Deciding.No("The job is not on hold."),
         };
+    }
+
+    // Nothing but the standing guards what may be tried in a job, so that the machine is asked once for each.
+    private bool JobAllows(JobStanding standing, JobTrigger trigger)
+    {
+        if (!_jobAllows.TryGetValue((standing, trigger), out bool allows))
+        {
+            _jobAllows[(standing, trigger)] = allows = _job.CanFire(trigger);
+        }
+
+        return allows;
     }
 
     /// <summary>Why a step doesn't allow a command, or null.</summary>

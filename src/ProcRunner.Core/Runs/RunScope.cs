@@ -133,7 +133,7 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
 
     private ValueRecord? RecordOf(string characteristic, int at) =>
         _plan.TryCharacteristic(characteristic, out int index)
-            ? state.Value(index, _plan.Procedure.Characteristics[index].OfHead ? At.Head : at)
+            ? state.Value(index, _plan.CharacteristicAt(index).OfHead ? At.Head : at)
             : null;
 
     private static FormulaValue.Amount? Amount(Quantity? quantity) =>

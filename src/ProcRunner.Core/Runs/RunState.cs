@@ -13,8 +13,9 @@ public sealed class RunState
     private readonly ValueRecord?[] _values;
     private readonly int _rows;
     private At? _corrected;
+    private readonly Changes _changes;
+    private readonly SortedSet<int> _stale = [];
     private Outlook? _outlook;
-    private Asked[]? _asked;
 
     /// <summary>The state before any entry.</summary>
     /// <param name="plan">What is worked to.</param>
@@ -23,6 +24,7 @@ public sealed class RunState
     {
         (Plan, JobId) = (plan, jobId);
         _rows = plan.Positions.Count + 1;
+        _changes = new Changes(plan);
         _steps = new StepRecord?[plan.Steps.Count * _rows];
         _values = new ValueRecord?[plan.Procedure.Characteristics.Count * _rows];
     }
@@ -101,7 +103,6 @@ public sealed class RunState
     {
         Sequence = sequence;
         _corrected = null;
-        _outlook = null;
         for (int i = 0; i < events.Count; i++)
         {
             Apply(events[i]);
@@ -113,23 +114,32 @@ public sealed class RunState
         }
     }
 
-    /// <summary>What is open now; worked out once for each entry.</summary>
-    internal Outlook Outlook => _outlook ??= new Outlook(this);
-
-    /// <summary>Which steps are asked for, slot by slot, while nothing that a condition reads has changed; null when that isn't known.</summary>
-    internal Asked[]? AskedNow
+    /// <summary>What is open now. It follows the run from entry to entry; <c>new Outlook(state)</c> stays as it is made.</summary>
+    public Outlook Outlook
     {
-        get => _asked;
-        set => _asked = value;
+        get
+        {
+            if (_outlook is null)
+            {
+                _outlook = new Outlook(this);
+                _changes.Clear();
+            }
+            else if (!_changes.IsNothing)
+            {
+                _outlook.Follow(_changes);
+                _changes.Clear();
+            }
+
+            return _outlook;
+        }
     }
+
+    /// <summary>The stale values, by characteristic, then by position.</summary>
+    internal IEnumerable<(int Characteristic, int Position)> StaleValues =>
+        _stale.Select(slot => (slot / _rows, (slot % _rows) - 1));
 
     private void Apply(RunEvent happened)
     {
-        if (_asked is not null && ChangesConditions(happened))
-        {
-            _asked = null;
-        }
-
         switch (happened)
         {
             case RunEvent.JobOpened opened:
@@ -173,31 +183,6 @@ public sealed class RunState
         }
     }
 
-    // What can change the value of a name that conditions read; what isn't sure counts as one that does.
-    private bool ChangesConditions(RunEvent happened) =>
-        happened switch
-        {
-            RunEvent.ReadingTaken taken => Plan.ConditionsHear(taken.At.Step),
-            RunEvent.ChoiceMade or RunEvent.FindingNoted => Plan.IsCondition(Heard(happened)),
-            RunEvent.StepDone
-            or RunEvent.PartFitted
-            or RunEvent.PassCut
-            or RunEvent.ZeroSet
-            or RunEvent.SignedOff
-            or RunEvent.GaugeChosen
-            or RunEvent.EntryQuestioned
-            or RunEvent.WentStale => false,
-            _ => true,
-        };
-
-    private string Heard(RunEvent happened) =>
-        happened switch
-        {
-            RunEvent.ChoiceMade choice => "decided." + Plan.Steps[choice.At.Step].Subject,
-            RunEvent.FindingNoted finding => "found." + Plan.Steps[finding.At.Step].Subject,
-            _ => "",
-        };
-
     private void ApplyCutOrMark(RunEvent happened)
     {
         switch (happened)
@@ -218,7 +203,7 @@ public sealed class RunState
             case RunEvent.WayTaken way:
                 if (Touch(way.At) is var result && way.Kind is WayKind.Again)
                 {
-                    result.IsTakenAgain(isCut: Plan.Steps[way.At.Step].Work is StepWork.Cut);
+                    result.IsTakenAgain(isCut: Plan.StepAt(way.At.Step).Work is StepWork.Cut);
                 }
 
                 break;
@@ -259,6 +244,7 @@ public sealed class RunState
                 break;
             case RunEvent.LimitChosen limit:
                 ChosenLimits.Add(limit);
+                _changes.AddEverything();
                 break;
             case RunEvent.Noted note:
                 Notes.Add((Sequence, note));
@@ -296,7 +282,7 @@ public sealed class RunState
 
         record.Fails = reading.Good ? 0 : record.Fails + 1;
         record.Conceded = false;
-        StepWork work = Plan.Steps[taken.At.Step].Work;
+        StepWork work = Plan.StepAt(taken.At.Step).Work;
         if (!reading.Good)
         {
             record.Standing = StepStanding.Out;
@@ -332,7 +318,7 @@ public sealed class RunState
         (string said, bool stale, string cause) = (record.Said, record.Stale, record.Cause);
         Finish(conceded.At, said).Conceded = true;
         (record.Stale, record.Cause) = (stale, cause);
-        if (Plan.Steps[conceded.At.Step].Work is StepWork.Zero && record.Readings.Count > 0)
+        if (Plan.StepAt(conceded.At.Step).Work is StepWork.Zero && record.Readings.Count > 0)
         {
             // The depth at touch-off stands; the readout is still to be set there.
             (record.Standing, record.AtZero, record.Cut) = (StepStanding.InHand, record.Readings[^1], null);
@@ -343,7 +329,7 @@ public sealed class RunState
     private void Apply(RunEvent.CutEnded ended)
     {
         Finish(ended.At, "");
-        foreach (string given in Plan.Steps[ended.At.Step].Gives)
+        foreach (string given in Plan.StepAt(ended.At.Step).Gives)
         {
             if (Value(given, ended.At.Position) is { Judgement.Verdict: Verdict.Short } value)
             {
@@ -357,7 +343,7 @@ public sealed class RunState
     {
         _corrected = corrected.At;
         Corrections.Add(new(Sequence, corrected.At, SaidAt.Of(Touch(corrected.At)), "", corrected.Reason));
-        Touch(corrected.At).TakesBack(isCut: Plan.Steps[corrected.At.Step].Work is StepWork.Cut);
+        Touch(corrected.At).TakesBack(isCut: Plan.StepAt(corrected.At.Step).Work is StepWork.Cut);
         int part = Parts.FindLastIndex(p => p.At == corrected.At);
         if (part >= 0)
         {
@@ -384,10 +370,13 @@ public sealed class RunState
             if (item.Characteristic >= 0 && Value(item.Characteristic, item.Position) is { } value)
             {
                 (value.Stale, value.Cause, value.Mover) = (true, stale.Cause, stale.Mover);
+                _ = _stale.Add(Slot(item.Characteristic, item.Position));
+                _changes.AddStaleness();
             }
             else if (item.Step >= 0 && Find(new At(item.Step, item.Position)) is { } record)
             {
                 (record.Stale, record.Cause) = (true, stale.Cause);
+                _changes.Add(new At(item.Step, item.Position));
             }
         }
     }
@@ -398,6 +387,7 @@ public sealed class RunState
         {
             StepRecord record = _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
             record.BeginsAnew(reopened.Cause);
+            _changes.Add(at);
         }
     }
 
@@ -414,7 +404,7 @@ public sealed class RunState
             return;
         }
 
-        bool ofHead = Plan.Procedure.Characteristics[index].OfHead;
+        bool ofHead = Plan.CharacteristicAt(index).OfHead;
         int slot = Slot(index, ofHead ? At.Head : at.Position);
         ValueRecord record = _values[slot] ??= new ValueRecord { ByStep = at.Step };
         bool again = record.AsFoundBy == at.Step && !record.Stale;
@@ -429,6 +419,12 @@ public sealed class RunState
             return;
         }
 
+        if (record.Stale)
+        {
+            _ = _stale.Remove(slot);
+            _changes.AddStaleness();
+        }
+
         (record.Value, record.Places, record.Judgement) = (value, places, judgement);
         (record.ByStep, record.Sequence) = (at.Step, Sequence);
         (record.Stale, record.Cause, record.Mover) = (false, "", -1);
@@ -439,7 +435,7 @@ public sealed class RunState
         (long Sequence, string? Said) last = (0, null);
         foreach (int step in steps)
         {
-            int where = Plan.Steps[step].OfHead ? At.Head : position;
+            int where = Plan.StepAt(step).OfHead ? At.Head : position;
             if (
                 _steps[Slot(step, where)] is { Sequence: > 0 } record
                 && record.Standing is StepStanding.Done or StepStanding.Out
@@ -466,6 +462,7 @@ public sealed class RunState
     private StepRecord Touch(At at)
     {
         LastAt = at;
+        _changes.Add(at);
         return _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
     }
 

@@ -44,13 +44,7 @@ public static class Show
     // 0.05 in is shown as 0.0500 in: columns of figures keep their places.
     private static decimal Padded(decimal value, int digits)
     {
-        decimal one = 1m;
-        for (int i = 0; i < digits; i++)
-        {
-            one /= 10m;
-        }
-
-        decimal zero = one - one;
+        decimal zero = new(0, 0, 0, isNegative: false, (byte)digits);
         return Math.Abs(value) < 1_000_000_000m ? value + zero : value;
     }
 }

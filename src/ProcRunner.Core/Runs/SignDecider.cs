@@ -1,4 +1,5 @@
 using ProcRunner.Procedures;
+using ProcRunner.Trail;
 
 namespace ProcRunner.Runs;
 
@@ -43,7 +44,7 @@ internal static class SignDecider
         return Deciding.Yes(
             release
                 ? new RunEvent.JobReleased(at, on.Moment.LastDigest, mark, beside)
-                : new RunEvent.SignedOff(at, sign.Meaning, SignedBytes.CoversOf(on.State, at).ToString(), mark, beside)
+                : new RunEvent.SignedOff(at, sign.Meaning, Covers(on, at).ToString(), mark, beside)
         );
     }
 
@@ -64,9 +65,14 @@ internal static class SignDecider
 
     private static Decision.Refused? MarkFault(Deciding on, At at, bool release, Mark mark, bool byLead)
     {
-        byte[] signed = release
-            ? SignedBytes.OfRelease(on.State, at, mark, on.Moment.LastDigest)
-            : SignedBytes.OfStage(on.State, at, mark);
-        return Marks.Fault(on, mark, signed, byLead);
+        byte[] Signed() =>
+            release
+                ? SignedBytes.OfRelease(on.State, at, mark, on.Moment.LastDigest)
+                : SignedBytes.OfStage(on.State, at, mark);
+        return Marks.Fault(on, mark, Signed, byLead);
     }
+
+    // A word that stands for a signature covers nothing.
+    private static Digest Covers(Deciding on, At at) =>
+        on.PracticeMark is null ? SignedBytes.CoversOf(on.State, at) : Digest.Zero;
 }

@@ -13,7 +13,13 @@ public static class SignedBytes
 {
     /// <summary>For a stage's sign-off: covers every result of the stage before it.</summary>
     public static byte[] OfStage(RunState state, At at, Mark mark) =>
-        Write(state, at, mark, ((StepWork.Sign)state.Plan.Steps[at.Step].Work).Meaning, CoversOf(state, at).ToString());
+        Write(
+            state,
+            at,
+            mark,
+            ((StepWork.Sign)state.Plan.StepAt(at.Step).Work).Meaning,
+            CoversOf(state, at).ToString()
+        );
 
     /// <summary>For the release: covers the whole trail up to its last entry.</summary>
     public static byte[] OfRelease(RunState state, At at, Mark mark, string lastDigest) =>
@@ -36,11 +42,11 @@ public static class SignedBytes
     public static Digest CoversOf(RunState state, At at)
     {
         Plan plan = state.Plan;
-        Step sign = plan.Steps[at.Step];
+        Step sign = plan.StepAt(at.Step);
         List<Json> results = [];
         for (int i = plan.Procedure.Stages[sign.StageIndex].FirstStep; i < sign.Index; i++)
         {
-            foreach (int position in plan.PositionsOf(plan.Steps[i]))
+            foreach (int position in plan.PositionsOf(plan.StepAt(i)))
             {
                 if (state.Find(new At(i, position)) is { Sequence: > 0 } record)
                 {
@@ -54,7 +60,7 @@ public static class SignedBytes
 
     private static Json.Map ResultOf(RunState state, At at, StepRecord record)
     {
-        Step step = state.Plan.Steps[at.Step];
+        Step step = state.Plan.StepAt(at.Step);
         IEnumerable<Json> values = step
             .Gives.Select(name => (name, value: state.Value(name, at.Position)))
             .Where(v => v.value?.ByStep == at.Step)
@@ -85,7 +91,7 @@ public static class SignedBytes
                 ("name", new Json.Text(mark.Name)),
                 ("person", new Json.Text(mark.Person)),
                 ("position", new Json.Text(state.Plan.PositionName(at.Position))),
-                ("step", new Json.Text(state.Plan.Steps[at.Step].FullName)),
+                ("step", new Json.Text(state.Plan.StepAt(at.Step).FullName)),
                 (
                     "time",
                     new Json.Text(

@@ -10,8 +10,10 @@ internal sealed class Staleness
 {
     private readonly RunState _state;
     private readonly List<StaleItem> _items = [];
-    private readonly HashSet<StaleItem> _seen = [];
     private readonly Queue<MovedName> _moved = [];
+
+    // Most entries make nothing stale.
+    private HashSet<StaleItem>? _seen;
 
     private Staleness(RunState state) => _state = state;
 
@@ -20,7 +22,12 @@ internal sealed class Staleness
     /// <summary>What moves make stale, from what is current now; an empty list when nothing is.</summary>
     /// <param name="state">The run.</param>
     /// <param name="moved">What moved and where.</param>
-    public static IReadOnlyList<StaleItem> From(RunState state, IEnumerable<MovedName> moved)
+    /// <param name="besides">What is to go stale besides, following them.</param>
+    public static IReadOnlyList<StaleItem> From(
+        RunState state,
+        IEnumerable<MovedName> moved,
+        IEnumerable<StaleItem>? besides = null
+    )
     {
         Staleness of = new(state);
         foreach (MovedName move in moved)
@@ -37,6 +44,11 @@ internal sealed class Staleness
             of.Follow(move);
         }
 
+        foreach (StaleItem item in besides ?? [])
+        {
+            of.Add(item);
+        }
+
         return of._items;
     }
 
@@ -48,12 +60,15 @@ internal sealed class Staleness
     {
         foreach ((int step, int value) in Plan.ValuesReading(move.Name))
         {
-            AddTaken(step, value, Reached(move.Position, Plan.Steps[step].OfHead));
+            AddTaken(step, value, Reached(move.Position, Plan.StepAt(step).OfHead));
         }
 
         if (move.FirstKnown)
         {
-            AddSteps(Plan.StepsReading(move.Name).Where(step => Plan.Steps[step].Work is StepWork.Zero), move.Position);
+            AddSteps(
+                Plan.StepsReading(move.Name).Where(step => Plan.StepAt(step).Work is StepWork.Zero),
+                move.Position
+            );
             return;
         }
 
@@ -64,7 +79,7 @@ internal sealed class Staleness
 
         foreach (int characteristic in Plan.CharacteristicsRestingOn(move.Name))
         {
-            foreach (int position in Reached(move.Position, Plan.Procedure.Characteristics[characteristic].OfHead))
+            foreach (int position in Reached(move.Position, Plan.CharacteristicAt(characteristic).OfHead))
             {
                 AddValue(characteristic, position);
             }
@@ -88,7 +103,7 @@ internal sealed class Staleness
     {
         foreach (int step in steps)
         {
-            foreach (int reached in Reached(position, Plan.Steps[step].OfHead))
+            foreach (int reached in Reached(position, Plan.StepAt(step).OfHead))
             {
                 AddStep(new At(step, reached));
             }
@@ -102,7 +117,7 @@ internal sealed class Staleness
             return;
         }
 
-        Step step = Plan.Steps[at.Step];
+        Step step = Plan.StepAt(at.Step);
         foreach (string given in step.Gives)
         {
             int characteristic = Plan.CharacteristicIndex(given);
@@ -114,9 +129,8 @@ internal sealed class Staleness
 
         bool begun = record.Standing is StepStanding.Done or StepStanding.InHand or StepStanding.Out;
         StaleItem item = new(-1, at.Step, at.Position);
-        if (begun && !record.Stale && step.Work is not StepWork.Sign && _seen.Add(item))
+        if (begun && !record.Stale && step.Work is not StepWork.Sign && Add(item))
         {
-            _items.Add(item);
             if (step.Work is StepWork.Decide or StepWork.Inspect)
             {
                 string kind = step.Work is StepWork.Decide ? "decided." : "found.";
@@ -128,11 +142,21 @@ internal sealed class Staleness
     private void AddValue(int characteristic, int position)
     {
         StaleItem item = new(characteristic, -1, position);
-        if (_state.Value(characteristic, position) is { Stale: false } && _seen.Add(item))
+        if (_state.Value(characteristic, position) is { Stale: false } && Add(item))
+        {
+            _moved.Enqueue(new MovedName(Plan.CharacteristicAt(characteristic).Name, position));
+        }
+    }
+
+    private bool Add(StaleItem item)
+    {
+        bool isNew = (_seen ??= []).Add(item);
+        if (isNew)
         {
             _items.Add(item);
-            _moved.Enqueue(new MovedName(Plan.Procedure.Characteristics[characteristic].Name, position));
         }
+
+        return isNew;
     }
 
     // What rests on a thing of the head is reached at every position; what the head's rests on, at the head.

@@ -20,7 +20,7 @@ internal static class Targets
             return (null, "the machine's readout hasn't been set up");
         }
 
-        StepWork.Cut cut = (StepWork.Cut)plan.Steps[at.Step].Work;
+        StepWork.Cut cut = (StepWork.Cut)plan.StepAt(at.Step).Work;
         LimitResult found = LimitFinder.Find(state, cut.Taking.Window, cut.Taking.Shift, at.Position);
         if (found is not LimitResult.Found { Limits: { Aim: { } aim } limits })
         {
@@ -50,7 +50,7 @@ internal static class Targets
     /// </summary>
     public static bool IsBaseStale(RunState state, At at)
     {
-        StepWork.Cut cut = (StepWork.Cut)state.Plan.Steps[at.Step].Work;
+        StepWork.Cut cut = (StepWork.Cut)state.Plan.StepAt(at.Step).Work;
         return state.Value(cut.Taking.Characteristic, at.Position) is { Stale: true } value
             && state.Find(at with { Step = cut.ZeroStep }) is { } zero
             && (value.ByStep == cut.ZeroStep || (value.ByStep == at.Step && value.Sequence > zero.Sequence));

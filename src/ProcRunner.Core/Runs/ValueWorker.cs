@@ -19,7 +19,7 @@ internal static class ValueWorker
         foreach (WorkOut work in taking.WorksOut)
         {
             RunScope scope = new(on.State, at.Position, staleToo: false, new JustTaken(reading, worked));
-            Unit unit = on.Plan.Procedure.Characteristics[on.Plan.CharacteristicIndex(work.Name)].UnitOn(on.Plan.Head);
+            Unit unit = on.Plan.CharacteristicAt(on.Plan.CharacteristicIndex(work.Name)).UnitOn(on.Plan.Head);
             switch (work.Formula.Evaluate(scope))
             {
                 case FormulaOutcome.Known { Value: FormulaValue.Amount amount }:

@@ -13,7 +13,7 @@ internal static class WayDecider
             return [];
         }
 
-        Step step = state.Plan.Steps[at.Step];
+        Step step = state.Plan.StepAt(at.Step);
         bool retest = step.Taking?.RetestFirst is not null && record.Fails <= 1;
         WayOn[] again = retest ? [.. step.WaysOn.Where(w => w.Kind == WayKind.Again)] : [];
         return again.Length > 0 ? again : step.WaysOn;
@@ -50,9 +50,9 @@ internal static class WayDecider
             return Deciding.No($"A {way.Text} needs a lead's PIN.", "Ask a lead to sign for it.");
         }
 
-        byte[] signed = SignedBytes.OfWay(on.State, command.At, way.Kind, command.Reason, mark);
+        byte[] Signed() => SignedBytes.OfWay(on.State, command.At, way.Kind, command.Reason, mark);
         string covers = SignedBytes.CoversOfWay(on.State, command.At, command.Reason).ToString();
-        if (Marks.Fault(on, mark, signed, byLead: true) is { } fault)
+        if (Marks.Fault(on, mark, Signed, byLead: true) is { } fault)
         {
             return fault;
         }

@@ -1,6 +1,7 @@
 using ProcRunner.Lessons;
 using ProcRunner.Practice.Works;
 using ProcRunner.Problems;
+using ProcRunner.Procedures;
 using ProcRunner.Runs;
 
 namespace ProcRunner.Practice.Bindings;
@@ -12,6 +13,7 @@ public sealed class Binding
     private readonly Dictionary<int, (Work Work, IReadOnlyList<AimTerm> To)> _works;
     private readonly Dictionary<string, (Work Work, IReadOnlyList<AimTerm> To)> _ways;
     private readonly Dictionary<int, BoundFinding> _findings;
+    private readonly Dictionary<(int Step, int Characteristic), int[]> _inputs = [];
 
     internal Binding(
         Plan plan,
@@ -20,7 +22,17 @@ public sealed class Binding
         Dictionary<int, (Work, IReadOnlyList<AimTerm>)> works,
         Dictionary<string, (Work, IReadOnlyList<AimTerm>)> ways,
         Dictionary<int, BoundFinding> findings
-    ) => (Plan, Setup, _readings, _works, _ways, _findings) = (plan, setup, readings, works, ways, findings);
+    )
+    {
+        (Plan, Setup, _readings, _works, _ways, _findings) = (plan, setup, readings, works, ways, findings);
+        foreach (Step step in plan.Steps)
+        {
+            foreach (WorkOut worked in step.Taking?.WorksOut ?? [])
+            {
+                _inputs[(step.Index, plan.CharacteristicIndex(worked.Name))] = InputsOf(worked);
+            }
+        }
+    }
 
     /// <summary>The procedure on its head.</summary>
     public Plan Plan { get; }
@@ -46,8 +58,20 @@ public sealed class Binding
     public BoundDimension? Reading(string characteristic) =>
         Plan.TryCharacteristic(characteristic, out int index) ? Reading(index) : null;
 
+    /// <summary>The readings behind a value that a step gives: itself, or what it was worked out from.</summary>
+    internal IReadOnlyList<int> Inputs(int step, int characteristic) =>
+        _inputs.TryGetValue((step, characteristic), out int[]? inputs) ? inputs : [characteristic];
+
     /// <summary>How an inspection is found on the head; null: always good.</summary>
     public BoundFinding? Finding(int step) => _findings.GetValueOrDefault(step);
+
+    private int[] InputsOf(WorkOut worked) =>
+        [
+            .. worked
+                .Formula.Names.Select(n => Plan.TryCharacteristic(n.Split('.')[0], out int index) ? index : -1)
+                .Where(index => index >= 0)
+                .Distinct(),
+        ];
 
     internal (Work Work, IReadOnlyList<AimTerm> To)? WorkOf(int step) =>
         _works.TryGetValue(step, out (Work, IReadOnlyList<AimTerm>) work) ? work : null;

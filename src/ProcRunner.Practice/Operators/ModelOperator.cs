@@ -20,6 +20,7 @@ public sealed class ModelOperator
 {
     private const int MostEntries = 6000;
     private const int MostTries = 8;
+    private static readonly string NoDigest = Trail.Digest.Zero.ToString();
     private static readonly DateTimeOffset Start = new(2026, 1, 5, 8, 0, 0, TimeSpan.Zero);
 
     private readonly Binding _binding;
@@ -108,8 +109,8 @@ public sealed class ModelOperator
         JobHeader header = new()
         {
             Stamp = "practice",
-            ProcedureDigest = Trail.Digest.Zero.ToString(),
-            HeadDigest = Trail.Digest.Zero.ToString(),
+            ProcedureDigest = NoDigest,
+            HeadDigest = NoDigest,
             Practice = true,
         };
         string refused = Try(new RunCommand.OpenJob(header));
@@ -187,7 +188,7 @@ public sealed class ModelOperator
             return fault;
         }
 
-        Moment moment = new(Start.AddMinutes(_entries), PracticeShop.Lead, Trail.Digest.Zero.ToString());
+        Moment moment = new(Start.AddMinutes(_entries), PracticeShop.Lead, NoDigest);
         Decision decision = RunDecider.DecideOnPractice(_state, _shop, command, moment, PracticeShop.Sign);
         if (decision is Decision.Refused refused)
         {
@@ -387,7 +388,7 @@ public sealed class ModelOperator
         IReadOnlyList<int> places = bound.PlacesOf([
             .. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : [],
         ]);
-        int[] inputs = [.. Inputs(c, value).Where(i => _taken.ContainsKey((i, p)))];
+        int[] inputs = [.. _binding.Inputs(value.ByStep, c).Where(i => _taken.ContainsKey((i, p)))];
         double standard = Math.Sqrt(inputs.Sum(i => _taken[(i, p)].Standard * _taken[(i, p)].Standard));
         bool moved = inputs.Any(i => HasMoved(i, p));
         for (int i = 0; i < shown.Length; i++)
@@ -404,19 +405,6 @@ public sealed class ModelOperator
                 moved
             );
         }
-    }
-
-    // The readings behind a value: itself, or what it was worked out from.
-    private IEnumerable<int> Inputs(int characteristic, ValueRecord value)
-    {
-        string name = Plan.Procedure.Characteristics[characteristic].Name;
-        WorkOut? worked = Plan.Steps[value.ByStep].Taking?.WorksOut.FirstOrDefault(w => w.Name == name);
-        return worked is null
-            ? [characteristic]
-            : worked
-                .Formula.Names.Select(n => Plan.TryCharacteristic(n.Split('.')[0], out int index) ? index : -1)
-                .Where(index => index >= 0)
-                .Distinct();
     }
 
     private bool HasMoved(int characteristic, int position)

@@ -12,7 +12,14 @@ public sealed class Tally
     private readonly Dictionary<int, long> _refused = [];
     private readonly Dictionary<int, long> _given = [];
     private readonly SortedDictionary<string, long> _stuck = new(StringComparer.Ordinal);
-    private readonly SortedDictionary<(int Characteristic, string Kind), Distribution> _spreads = [];
+    private readonly SortedDictionary<(int Characteristic, string Kind), Distribution> _spreads = new(
+        Comparer<(int Characteristic, string Kind)>.Create(
+            static (a, b) =>
+                a.Characteristic != b.Characteristic
+                    ? a.Characteristic.CompareTo(b.Characteristic)
+                    : string.CompareOrdinal(a.Kind, b.Kind)
+        )
+    );
     private readonly List<Escape> _escapes = [];
 
     internal Tally(Plan plan) => _plan = plan;
@@ -163,8 +170,14 @@ public sealed class Tally
     }
 
     private static double Conformance(Held value) =>
-        (value.High is { } high ? Distributions.Normal((high - value.Shown) / value.Standard) : 1)
-        - (value.Low is { } low ? Distributions.Normal((low - value.Shown) / value.Standard) : 0);
+        (value.High is { } high ? Normal((high - value.Shown) / value.Standard) : 1)
+        - (value.Low is { } low ? Normal((low - value.Shown) / value.Standard) : 0);
+
+    // Nine deviations out, what is left is less than the last digit of 1.
+    private static double Normal(double z) =>
+        z > 9 ? 1
+        : z < -9 ? 0
+        : Distributions.Normal(z);
 
     // A quarter of the window beyond each limit; with one limit the window is as wide as the limit is far from 0.
     private static Distribution Over(Held value)

@@ -6,7 +6,9 @@ namespace ProcRunner.Records.History;
 /// <summary>A reading's history in lines for a person.</summary>
 public sealed class TrendWords
 {
-    private const int ChartHeight = 13;
+    private const int RoomyFrom = 100;
+    private const int RoomyHeight = 13;
+    private const int ChartHeight = 9;
     private readonly Trend _trend;
     private readonly int _digits;
 
@@ -23,14 +25,15 @@ public sealed class TrendWords
     /// <param name="nameOf">How a group's name is shown.</param>
     public IEnumerable<string> Lines(int width, string whose, Func<string, string> nameOf)
     {
+        string leftOut =
+            _trend.LeftOut > 0 ? $"{Count(_trend.LeftOut)} without an aim, or of something else, left out" : "";
         if (_trend.IsFromAim)
         {
-            yield return "Aims differ, so what is shown is each reading less its aim.";
+            yield return $"Each reading less its aim, since aims differ{(leftOut.Length > 0 ? $"; {leftOut}" : "")}.";
         }
-
-        if (_trend.LeftOut > 0)
+        else if (leftOut.Length > 0)
         {
-            yield return $"{Count(_trend.LeftOut)} without an aim, or of something else, left out.";
+            yield return $"{leftOut}.";
         }
 
         foreach (TrendGroup group in _trend.Groups)
@@ -48,10 +51,20 @@ public sealed class TrendWords
         }
     }
 
+    // What it comes to stands above the chart, so that a small screen has it on its first page.
     private IEnumerable<string> Lines(TrendGroup group, int width)
     {
+        yield return Counted(group);
+        yield return LastOut(group);
+        foreach (string line in Spread(group))
+        {
+            yield return line;
+        }
+
         int shown = 0;
-        foreach (string line in RunChart.Draw(_trend, group, width, ChartHeight, Figure))
+        foreach (
+            string line in RunChart.Draw(_trend, group, width, width < RoomyFrom ? ChartHeight : RoomyHeight, Figure)
+        )
         {
             shown = Math.Max(shown, line.Length - line.IndexOf('|', StringComparison.Ordinal) - 1);
             yield return line;
@@ -63,13 +76,10 @@ public sealed class TrendWords
             yield return $"The last {Number(shown)} of {Number(group.Readings.Count)} readings are drawn; all are counted.";
         }
 
-        yield return Counted(group);
-        foreach (string line in Spread(group))
+        foreach (string line in Control(group))
         {
             yield return line;
         }
-
-        yield return LastOut(group);
     }
 
     private static string Counted(TrendGroup group)
@@ -91,17 +101,20 @@ public sealed class TrendWords
             yield return $"{Count(group.Readings.Count)}: a first guess, {Number(Trend.Steady)} and more say more";
         }
 
+        foreach (KindCapability kind in group.Capabilities)
+        {
+            yield return Capable(kind);
+        }
+    }
+
+    private IEnumerable<string> Control(TrendGroup group)
+    {
         if (group.Limits is { } limits)
         {
             yield return $"mean {Figure(limits.Mean)}{Unit}; control limits {Figure(limits.Low)} to {Figure(limits.High)}{Unit} (mean moving range {Figure(limits.MeanRange)}, its limit {Figure(limits.RangeHigh)})";
             yield return group.Strays.Count == 0
                 ? "no reading outside the control limits"
                 : $"{Count(group.Strays.Count)} outside the control limits, the last {Where(group.Readings[group.Strays[^1]])}";
-        }
-
-        foreach (KindCapability kind in group.Capabilities)
-        {
-            yield return Capable(kind);
         }
     }
 

@@ -12,6 +12,8 @@ namespace ProcRunner.Tui.Commands;
 /// </summary>
 internal static class CompareVerb
 {
+    private const int Width = 78;
+
     /// <summary>The verb.</summary>
     public static Command Create()
     {
@@ -73,7 +75,7 @@ internal static class CompareVerb
             return Say.No(fault);
         }
 
-        IReadOnlyList<string> lines = JobLinks.Lines(reader, here.State);
+        IReadOnlyList<string> lines = JobLinks.Lines(reader, ShopFloor.IndexOf(reader), here.State, Width);
         foreach (string line in lines)
         {
             Say.Line(line);
@@ -81,7 +83,10 @@ internal static class CompareVerb
 
         return lines.Count > 0
             ? Status.Done
-            : Say.No($"{stamp} is no comeback, and no other head is linked with it.", "--link STAMP links one.");
+            : Say.No(
+                $"{stamp} is no comeback, nor did it come back, and no other head is linked with it.",
+                "--link STAMP links one."
+            );
     }
 
     private static int Write(

@@ -66,6 +66,11 @@ internal static class RecallVerb
             }
         }
 
+        if (jobs.IsEmpty && !json)
+        {
+            Say.Aside("Number and lot are compared in full; procrunner find --part looks for a piece of one.");
+        }
+
         return jobs.IsEmpty ? Status.No : Status.Done;
     }
 

@@ -11,6 +11,7 @@ namespace ProcRunner.Tui.Commands;
 internal static class TrendVerb
 {
     private const int Width = 78;
+    private const int MostNames = 8;
 
     /// <summary>The verb.</summary>
     public static Command Create()
@@ -95,10 +96,14 @@ internal static class TrendVerb
         return Status.Done;
     }
 
+    // Those that hold what was typed, or most of its words.
     private static IEnumerable<string> Nearest(IReadOnlyList<string> names, string text)
     {
-        string[] holding = [.. names.Where(n => n.Contains(text, StringComparison.OrdinalIgnoreCase))];
-        return (holding.Length > 0 ? holding : names).Take(8);
+        string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return names
+            .OrderByDescending(n => n.Contains(text, StringComparison.OrdinalIgnoreCase))
+            .ThenByDescending(n => words.Count(w => n.Contains(w, StringComparison.OrdinalIgnoreCase)))
+            .Take(MostNames);
     }
 
     private static TrendBy Of(string by) =>

@@ -144,7 +144,7 @@ internal static class DemoShop
             EarlierWork = "skimmed once by another shop, 0.009 in by the stamp beside the casting number",
         };
 
-    private static IEnumerable<Gauge> Gauges()
+    internal static IEnumerable<Gauge> Gauges()
     {
         (string Id, string Name, string Kind, string Resolution, string Uncertainty, string? Turn)[] gauges =
         [

@@ -12,14 +12,17 @@ internal sealed class Comeback(RunState built, RunState found)
     /// <param name="Position">Where.</param>
     /// <param name="Built">As it went out.</param>
     /// <param name="Found">As it came back; null while it isn't measured.</param>
-    /// <param name="Wear">Found less built, in the unit it was built in; null while unknown.</param>
+    /// <param name="Change">Found less built, in the unit it was built in; null while unknown.</param>
+    /// <param name="Used">Of what was left to the limit that it went towards, the part that is used up: 1 on the limit, more
+    /// past it. Null where it went towards no limit, was on it or past it already, or isn't measured.</param>
     /// <param name="Limits">What it was held to when it was built.</param>
     public sealed record Row(
         string Name,
         string Position,
         Quantity Built,
         Quantity? Found,
-        Quantity? Wear,
+        Quantity? Change,
+        double? Used,
         Judgement Limits
     )
     {
@@ -37,7 +40,8 @@ internal sealed class Comeback(RunState built, RunState found)
     /// <param name="Limit">The limit.</param>
     /// <param name="Left">What was left to it.</param>
     /// <param name="Share">What was left as a part of the whole window, or of the limit where there is only one; 0 on the limit.</param>
-    public sealed record Nearness(Row Row, Quantity Limit, Quantity Left, double Share);
+    /// <param name="IsOfWindow">True for a part of a window with two ends.</param>
+    public sealed record Nearness(Row Row, Quantity Limit, Quantity Left, double Share, bool IsOfWindow);
 
     /// <summary>Every value that the head went out with.</summary>
     public IReadOnlyList<Row> Rows { get; } =
@@ -55,6 +59,10 @@ internal sealed class Comeback(RunState built, RunState found)
             .OfType<Nearness>()
             .OrderBy(n => n.Share)
             .ThenBy(n => n.Row.Name, StringComparer.Ordinal);
+
+    /// <summary>The values that used up the most of what was left to their limit, the most first.</summary>
+    public IEnumerable<Row> MostUsed =>
+        Rows.Where(r => r.Used > 0).OrderByDescending(r => r.Used).ThenBy(r => r.Name, StringComparer.Ordinal);
 
     /// <summary>What was fitted, by position; the last of each kind counts.</summary>
     public IEnumerable<RunEvent.PartFitted> Replaced =>
@@ -95,8 +103,23 @@ internal sealed class Comeback(RunState built, RunState found)
             was,
             came,
             came is { } c ? Less(c, was) : null,
+            came is { } f ? UsedOf(was, f, then.Value.Judgement) : null,
             then.Value.Judgement
         );
+    }
+
+    private static double? UsedOf(Quantity built, Quantity found, Judgement limits)
+    {
+        Rational change = Size(found) - Size(built);
+        Quantity? towards = change > Rational.Zero ? limits.High : limits.Low;
+        if (change == Rational.Zero || towards is not { } limit || !Alike(limit, built))
+        {
+            return null;
+        }
+
+        Rational room = Size(limit) - Size(built);
+        bool wasWithin = change > Rational.Zero ? room > Rational.Zero : room < Rational.Zero;
+        return wasWithin ? (change / room).ToDouble() : null;
     }
 
     private static Nearness? NearnessOf(Row row)
@@ -120,7 +143,9 @@ internal sealed class Comeback(RunState built, RunState found)
             Rounding.TowardZero,
             out Quantity shown
         );
-        return whole > Rational.Zero && fits ? new(row, limit, shown, (left / whole).ToDouble()) : null;
+        return whole > Rational.Zero && fits
+            ? new(row, limit, shown, (left / whole).ToDouble(), low is not null && high is not null)
+            : null;
     }
 
     private static Quantity? Less(Quantity a, Quantity b) =>

@@ -4,7 +4,7 @@ using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Jobs;
 
-/// <summary>A reading's history for scripts. Figures are texts of up to twelve digits, in the unit that stands beside them.</summary>
+/// <summary>A reading's history for scripts. Figures are texts of up to fifteen digits, in the unit that stands beside them.</summary>
 internal static class TrendJson
 {
     /// <summary>The history.</summary>
@@ -60,5 +60,5 @@ internal static class TrendJson
         );
 
     private static Json Figure(double? value) =>
-        value is { } known ? new Json.Text(known.ToString("G12", CultureInfo.InvariantCulture)) : Json.Nothing;
+        value is { } known ? new Json.Text(known.ToString("G15", CultureInfo.InvariantCulture)) : Json.Nothing;
 }

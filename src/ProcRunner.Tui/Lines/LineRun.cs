@@ -153,7 +153,7 @@ internal sealed class LineRun
         if (LineWords.After(LineWords.Heads, text) is "" && _job.Store is { } store)
         {
             foreach (
-                string line in JobLinks.Lines(store, State).DefaultIfEmpty("No other head is linked with this one.")
+                string line in JobLinks.Heads(store, State).DefaultIfEmpty("No other head is linked with this one.")
             )
             {
                 _printer.Line(line);

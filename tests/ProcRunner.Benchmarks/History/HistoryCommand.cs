@@ -13,32 +13,7 @@ namespace ProcRunner.Benchmarks.History;
 internal static class HistoryCommand
 {
     private const double GoalMilliseconds = 20;
-
-    private static readonly string[] Queries =
-    [
-        "A10007",
-        "a1oo07",
-        "B1O500",
-        "C12345",
-        "C12354",
-        "C1235",
-        "E2999",
-        "18888",
-        "upper mill",
-        "quarry",
-        "no. 117",
-        "SI-7",
-        "L1999",
-        "seat insert",
-        "K3",
-        "B2",
-        "vale",
-        "T. Moss",
-        "look again",
-        "box 4711",
-        "east bench",
-        "nothing like it",
-    ];
+    private const int Rounds = 7;
 
     /// <summary>The command.</summary>
     public static Command Create()
@@ -129,30 +104,29 @@ internal static class HistoryCommand
     private static bool Find(SearchIndex index)
     {
         List<double> times = [];
-        for (int round = 0; round < 6; round++)
+        foreach ((string kind, JobQuery query) in Searches.All)
         {
-            foreach (string query in Queries)
+            int found = 0;
+            List<double> own = [];
+            for (int round = 0; round <= Rounds; round++)
             {
-                int found = 0;
-                double time = Timing.Of(() => found = index.Find(new JobQuery { Text = query }).Count);
+                double time = Timing.Of(() => found = index.Find(query).Count);
                 if (round > 0)
                 {
-                    times.Add(time);
-                }
-
-                if (round == 1)
-                {
-                    Say($"  find \"{query}\": {found:N0} in {time:N1} ms");
+                    own.Add(time);
                 }
             }
+
+            Say($"  {kind}: {found:N0} in {Timing.Quantile(own, 0.5):N1} ms, at most {own.Max():N1}");
+            times.AddRange(own);
         }
 
         double median = Timing.Quantile(times, 0.5);
         double most = Timing.Quantile(times, 0.95);
         Say(
-            $"find: median {median:N1} ms, 95 of 100 within {most:N1} ms, slowest {times.Max():N1} ms; goal {GoalMilliseconds:N0} ms"
+            $"find, {Searches.All.Count} kinds, {times.Count} searches: median {median:N1} ms, 95 of 100 within {most:N1} ms, slowest {times.Max():N1} ms; goal {GoalMilliseconds:N0} ms"
         );
-        return most <= GoalMilliseconds;
+        return times.Max() <= GoalMilliseconds;
     }
 
     private static void Recall(SearchIndex index)

@@ -24,28 +24,44 @@ public sealed class OtherJobsTests : IDisposable
         JobRun back = Open("2500", earlier: DemoShop.Stamp);
         Assert.Equal(Status.Done, Lines(back, UpToSignedTeardown()));
 
-        string text = string.Join('\n', JobLinks.Lines(_demo.Store.Reader, back.State));
+        string text = string.Join('\n', JobLinks.Lines(_demo.Store.Reader, _demo.Store.Index, back.State, 78));
 
-        // As built: the demo's last recession at 1I; as found: the demo's first one at 1I.
+        // As built: the demo's last recession at 1I; as found: the demo's first one at 1I. It went towards its low limit, so
+        // what is used is the change as a part of what was left to that.
         ValueRecord built = _demo.Job.State.Value("recession", Position("1I"))!;
         ValueRecord found = back.State.Value("recession", Position("1I"))!;
-        string row = text.Split('\n').Single(l => l.StartsWith("1I   recession  ", StringComparison.Ordinal));
-        Assert.Contains(built.Value.ToString(), row, StringComparison.Ordinal);
-        Assert.Contains(found.AsFound!.Value.ToString(), row, StringComparison.Ordinal);
-        decimal wear = found.AsFound.Value.Value - built.Value.Value;
-        Assert.Contains(
-            $"{(wear > 0 ? "+" : "")}{wear.ToString(System.Globalization.CultureInfo.InvariantCulture)} in",
-            row,
-            StringComparison.Ordinal
-        );
+        decimal change = found.AsFound!.Value.Value - built.Value.Value;
+        decimal left = built.Judgement.Low!.Value.Value - built.Value.Value;
+        Assert.True(change < 0 && left < 0);
+        string[] table =
+        [
+            .. text.Split('\n')
+                .SkipWhile(l => !l.StartsWith("recession, in; built to ", StringComparison.Ordinal))
+                .Take(7),
+        ];
+        Assert.StartsWith("1I", table[1].Trim(), StringComparison.Ordinal);
+        Assert.Equal(["built", Text(built.Value.Value)], Words(table[2])[..2]);
+        Assert.Equal(["found", Text(found.AsFound.Value.Value)], Words(table[3])[..2]);
+        Assert.Equal(["change", Text(change)], Words(table[4])[..2]);
+        Assert.Equal(["used", Text(decimal.Round(100 * change / left, MidpointRounding.ToEven))], Words(table[5])[..2]);
+
+        // 2E was found deeper than it was ever allowed to be.
+        Assert.Equal("PAST", table[6].Trim());
+        Assert.Equal(table[1].IndexOf("2E", StringComparison.Ordinal) + 2, table[6].Length);
+        Assert.Contains("not measured as found: ", text, StringComparison.Ordinal);
         Assert.Contains("nearest to a limit when it went out:", text, StringComparison.Ordinal);
         Assert.Contains("replaced then:", text, StringComparison.Ordinal);
         foreach (RunEvent.PartFitted part in _demo.Job.State.Parts)
         {
-            Assert.Contains($"{part.Number}, lot {part.Lot}", text, StringComparison.Ordinal);
+            string where = _demo.Job.State.Plan.PositionName(part.At.Position);
+            Assert.Matches($"{part.Number}: .*{where} lot {part.Lot}", text);
         }
 
-        // Linked both ways, and nothing was written to the earlier trail.
+        // Linked both ways: the earlier job shows the same, and nothing was written to its trail.
+        Assert.Equal(
+            text,
+            string.Join('\n', JobLinks.Lines(_demo.Store.Reader, _demo.Store.Index, _demo.Job.State, 78))
+        );
         Assert.Equal(DemoShop.Stamp, back.State.Earlier!.Stamp);
         Assert.Equal("2500", Assert.Single(_demo.Store.Index!.ComebacksOf(_demo.Job.State.JobId)).Stamp);
         Assert.Contains(
@@ -203,6 +219,10 @@ public sealed class OtherJobsTests : IDisposable
     [InlineData("", null)]
     public void A_cutter_is_what_a_remark_calls_it(string remark, string? name) =>
         Assert.Equal(name, CutterName.In(remark));
+
+    private static string Text(decimal number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
+    private static string[] Words(string line) => line.Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     private IEnumerable<TakenReading> Readings() =>
         _demo

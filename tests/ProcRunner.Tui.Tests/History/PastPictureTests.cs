@@ -99,7 +99,7 @@ public sealed class PastPictureTests : IDisposable
             "apart" => new(new ApartForm(session, _past.Back)),
             "link" => new(new LinkForm(session, _past.Back)),
             "narrow" => List().Type("/2\nfield\n/"),
-            "days" => List().Type("/2\nfield\n/11\n2031.4.1\n"),
+            "days" => List().Type("/2\nfield\n/2\n2031.4.1\n"),
             "state-back" => new(new JobScreen(session, _past.Back)),
             "found-like" => List().Type("/2\n2471\n"),
             _ => throw new ArgumentException(name, nameof(name)),

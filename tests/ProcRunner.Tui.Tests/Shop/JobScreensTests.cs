@@ -244,7 +244,7 @@ public sealed class JobScreensTests : IDisposable
             foreach (RunEvent.ReadingTaken taken in readings.Where(e => e.At.Position == position))
             {
                 string told = $"{taken.Reading.Characteristic} {taken.Reading.Value}: ";
-                from = 1 + Array.FindIndex(story, from, line => line.StartsWith(told, StringComparison.Ordinal));
+                from = 1 + Array.FindIndex(story, from, line => line.Contains(told, StringComparison.Ordinal));
                 Assert.True(from > 0, $"{told} isn't told, or not in order:\n{string.Join('\n', story)}");
             }
 

@@ -75,7 +75,7 @@ internal static class OddDoubt
     private static bool IsBeforeCutting(Seen seen) =>
         seen.Step.Work is not StepWork.Cut
         && seen.On.Plan.Takers(seen.On.Plan.CharacteristicIndex(seen.Of.Name))
-            .Any(taker => taker > seen.At.Step && seen.On.Plan.Steps[taker].Work is StepWork.Cut);
+            .Any(taker => taker > seen.At.Step && seen.On.Plan.StepAt(taker).Work is StepWork.Cut);
 
     private static bool IsLike(Seen seen, int other) =>
         seen.On.Plan.Positions[other].Kind == seen.On.Plan.Positions[seen.At.Position].Kind

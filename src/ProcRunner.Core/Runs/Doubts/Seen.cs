@@ -54,13 +54,8 @@ internal sealed record Seen
     {
         get
         {
-            decimal digit = 1m;
-            for (int i = 0; i < Show.DigitsOf(Unit); i++)
-            {
-                digit /= 10m;
-            }
-
-            Rational least = Base(new Quantity(digit * LastDigits, Unit));
+            decimal digits = new(LastDigits, 0, 0, isNegative: false, (byte)Show.DigitsOf(Unit));
+            Rational least = Base(new Quantity(digits, Unit));
             Rational both =
                 Gauge is { } gauge && gauge.Uncertainty.Dimension == Of.Dimension
                     ? Base(gauge.Uncertainty) * Rational.FromInteger(2)

@@ -53,11 +53,17 @@ internal static class TurnDoubt
         public Doubt? OfPlaces()
         {
             IReadOnlyList<PlaceValue> places = seen.Reading.Places;
-            for (int i = 0; i < places.Count && places.Count > 1; i++)
+            Exact[] all = [.. places.Select(p => Exact.Of(p.Value))];
+            if (all.Length < 2 || all.Max().Value - all.Min().Value < one - about)
             {
-                Exact[] others = [.. places.Where((_, j) => j != i).Select(p => Exact.Of(p.Value))];
+                return null;
+            }
+
+            for (int i = 0; i < all.Length; i++)
+            {
+                Exact[] others = [.. all.Where((_, j) => j != i)];
                 Rational middle = Statistics.Of(Procedures.Statistic.Median, others).Value;
-                Rational here = Seen.Base(places[i].Value);
+                Rational here = all[i].Value;
                 if (IsTurnOff(here, middle) && others.All(o => Seen.Apart(o.Value, middle) <= about))
                 {
                     string rest = others.Length == 1 ? "the other place" : "the other places";

@@ -12,7 +12,7 @@ public static class Prompter
     public static Prompt At(RunState state, ShopState shop, At at)
     {
         Plan plan = state.Plan;
-        Step step = plan.Steps[at.Step];
+        Step step = plan.StepAt(at.Step);
         StepRecord? record = state.Find(at);
         Deciding on = new(state, shop, default);
         Prompt prompt = new()
@@ -59,8 +59,8 @@ public static class Prompter
     /// <summary>The step to go on with: the last one while it is open, else by the stage's walk; null when none is open.</summary>
     public static At? Next(RunState state)
     {
-        At[] open = [.. state.Outlook.Open];
-        if (open.Length == 0)
+        IReadOnlyList<At> open = state.Outlook.Open;
+        if (open.Count == 0)
         {
             return null;
         }
@@ -70,17 +70,18 @@ public static class Prompter
             return last;
         }
 
-        int stageIndex = state.Plan.Steps[open[0].Step].StageIndex;
-        At[] here = [.. open.Where(at => state.Plan.Steps[at.Step].StageIndex == stageIndex)];
-        return state.Plan.Procedure.Stages[stageIndex].Walk switch
+        Plan plan = state.Plan;
+        int stage = plan.Steps[open[0].Step].StageIndex;
+        Walk walk = plan.Procedure.Stages[stage].Walk;
+        At next = open[0];
+        for (int i = 1; i < open.Count && walk != Walk.ByStep && plan.Steps[open[i].Step].StageIndex == stage; i++)
         {
-            Walk.ByStep => here[0],
-            Walk.ByKind => here.OrderBy(at => Kind(state.Plan, at))
-                .ThenBy(at => Rank(state, at))
-                .ThenBy(at => at.Step)
-                .First(),
-            _ => here.OrderBy(at => Rank(state, at)).ThenBy(at => at.Step).First(),
-        };
+            next = Order(open[i]).CompareTo(Order(next)) < 0 ? open[i] : next;
+        }
+
+        return next;
+
+        (int, int, int) Order(At at) => (walk == Walk.ByKind ? plan.KindOf(at.Position) : 0, Rank(state, at), at.Step);
     }
 
     // The position worked at comes first, then those after it in the order of the head.
@@ -90,12 +91,6 @@ public static class Prompter
         return at.Position == Runs.At.Head ? -1
             : at.Position >= last ? at.Position
             : at.Position + state.Plan.Positions.Count;
-    }
-
-    private static int Kind(Plan plan, At at)
-    {
-        List<string> kinds = [.. plan.Positions.Select(p => p.Kind).Distinct()];
-        return at.Position == Runs.At.Head ? -1 : kinds.IndexOf(plan.Positions[at.Position].Kind);
     }
 
     private static string Recheck(Deciding on, At at, StepRecord? record)
@@ -116,9 +111,7 @@ public static class Prompter
 
     private static Prompt Reading(Deciding on, At at, Prompt prompt, Taking taking)
     {
-        Characteristic characteristic = on.Plan.Procedure.Characteristics[
-            on.Plan.CharacteristicIndex(taking.Characteristic)
-        ];
+        Characteristic characteristic = on.Plan.CharacteristicAt(on.Plan.CharacteristicIndex(taking.Characteristic));
         Unit unit = characteristic.UnitOn(on.Plan.Head);
         LimitResult found = LimitFinder.Find(on.State, taking.Window, taking.Shift, at.Position);
         return prompt with

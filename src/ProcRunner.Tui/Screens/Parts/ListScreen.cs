@@ -99,7 +99,11 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
 
         if (_pages.Count > 1)
         {
-            string page = string.Create(CultureInfo.InvariantCulture, $"page {_page + 1} of {_pages.Count}");
+            string page = string.Create(CultureInfo.InvariantCulture, $"{_page + 1} of {_pages.Count}");
+            page =
+                headed && Columns[^1].Head.Length > 0 && !HasRoomFor("page " + page, area.Width)
+                    ? page
+                    : "page " + page;
             canvas.PutRight(area.Column + area.Width, row + (headed ? 0 : rows.Height), page, Ink.Quiet);
         }
 
@@ -125,6 +129,13 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
 
     /// <inheritdoc/>
     protected override void Page(int by) => _page = Math.Clamp(_page + by, 0, _pages.Count - 1);
+
+    // Beside the last column's heading.
+    private bool HasRoomFor(string page, int width)
+    {
+        int before = Columns.SkipLast(1).Select(c => IsWide ? c.Wide : c.Width).Where(w => w > 0).Sum(w => w + 2);
+        return NumberWidth + before + Columns[^1].Head.Length + 2 + page.Length <= width;
+    }
 
     private void DrawRows(Canvas canvas, Look look, Area rows)
     {

@@ -152,7 +152,7 @@ internal static class RunMenu
     private static AskPage Heads(RunWork work) =>
         new(work, "The heads of this engine")
         {
-            About = work.Job.Store is { } store ? JobLinks.Lines(store, work.State) : [],
+            About = work.Job.Store is { } store ? JobLinks.Heads(store, work.State) : [],
             Options =
             [
                 new(

@@ -5,7 +5,9 @@ namespace ProcRunner.Tui.Screens.Shop;
 /// <summary>Times for a person.</summary>
 internal static class Ago
 {
-    /// <summary>How long ago, in the largest unit that says it: <c>12 min</c>, <c>3 h</c>, <c>2 days</c>.</summary>
+    private const int MostDays = 60;
+
+    /// <summary>How long ago, in the largest unit that says it: <c>12 min</c>, <c>3 h</c>, <c>2 days</c>; long ago, the day.</summary>
     public static string Of(DateTimeOffset? then, DateTimeOffset now)
     {
         if (then is not { } at)
@@ -18,7 +20,8 @@ internal static class Ago
         return span < TimeSpan.FromMinutes(1) ? "now"
             : span < TimeSpan.FromHours(1) ? Count(span.TotalMinutes, "min")
             : span < TimeSpan.FromDays(2) ? Count(span.TotalHours, "h")
-            : Count(span.TotalDays, "days");
+            : span < TimeSpan.FromDays(MostDays + 1) ? Count(span.TotalDays, "days")
+            : Day(DateOnly.FromDateTime(at.ToOffset(now.Offset).Date));
     }
 
     /// <summary>Date and time of day, as the clock on the wall had it.</summary>

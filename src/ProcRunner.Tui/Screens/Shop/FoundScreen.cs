@@ -12,7 +12,7 @@ internal sealed class FoundScreen : ListScreen
     [
         new("stamp", 0, 12),
         new("state", 0, 9),
-        new("since", 0, 8),
+        new("since", 0, 10),
         new("customer", 0, 32),
         new("", 0, 0),
     ];
@@ -21,22 +21,22 @@ internal sealed class FoundScreen : ListScreen
     [
         new("stamp", 8, 0),
         new("state", 8, 0),
-        new("since", 7, 0),
+        new("since", 10, 0),
         new("customer", 0, 0),
     ];
 
     private static readonly (JobField Field, string Words)[] Fields =
     [
-        (JobField.Stamp, "only stamps"),
-        (JobField.Customer, "only customers"),
-        (JobField.Head, "only head families"),
-        (JobField.Part, "only part numbers and names"),
-        (JobField.Lot, "only lots"),
-        (JobField.Gauge, "only gauges"),
-        (JobField.Cutter, "only cutters"),
-        (JobField.Person, "only people"),
-        (JobField.Note, "only notes"),
-        (JobField.Proof, "only proof codes"),
+        (JobField.Stamp, "stamps"),
+        (JobField.Customer, "customers"),
+        (JobField.Head, "head families"),
+        (JobField.Part, "part numbers and names"),
+        (JobField.Lot, "lots"),
+        (JobField.Gauge, "gauges"),
+        (JobField.Cutter, "cutters"),
+        (JobField.Person, "people"),
+        (JobField.Note, "notes"),
+        (JobField.Proof, "proof codes"),
     ];
 
     private readonly ShopSession _session;
@@ -59,14 +59,14 @@ internal sealed class FoundScreen : ListScreen
     public bool IsEmpty => _jobs.Count == 0;
 
     /// <inheritdoc/>
-    protected override string Title =>
-        _count > _jobs.Count
-            ? string.Create(CultureInfo.InvariantCulture, $"Found: the first {_jobs.Count} of {_count}")
-            : string.Create(CultureInfo.InvariantCulture, $"Found: {_count}");
+    protected override string Title => $"{Sought}: {Counted}";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
         [Count > 0 ? "number Enter looks at it" : "", PageKeys, "/ narrow it", "0 Enter back", "* keys"];
+
+    /// <inheritdoc/>
+    protected override string Asks => Count > 0 ? "Number or stamp" : "Number";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns => IsWide ? Wide : Narrow;
@@ -95,7 +95,14 @@ internal sealed class FoundScreen : ListScreen
     }
 
     /// <inheritdoc/>
-    protected override string? BelowOf(int index) => IsWide ? null : More(index);
+    protected override string? BelowOf(int index) => IsWide || More(index).Length == 0 ? null : More(index);
+
+    /// <inheritdoc/>
+    protected override Turn Other(string text)
+    {
+        int index = _jobs.ToList().FindIndex(j => string.Equals(j.Stamp, text, StringComparison.OrdinalIgnoreCase));
+        return index < 0 ? Refuse($"Neither a number of this list nor a stamp in it: {text}") : Chosen(index);
+    }
 
     /// <inheritdoc/>
     protected override Turn Chosen(int index)
@@ -105,27 +112,47 @@ internal sealed class FoundScreen : ListScreen
     }
 
     /// <inheritdoc/>
-    protected override Turn Menu() =>
-        new Turn.To(
-            new MenuScreen(
-                _session,
-                "Narrow it",
-                () => "",
-                () =>
-                    [
-                        .. _query.Text.Length == 0
-                            ? []
-                            : Fields.Select(f =>
-                                MenuItem.Instead(f.Words, () => new FoundScreen(_session, Only(f.Field)))
-                            ),
-                        MenuItem.Instead("only some days", () => new DaysForm(_session, _query)),
-                    ]
-            )
+    protected override Turn Menu() => new Turn.To(new MenuScreen(_session, "Narrow it", () => "", () => Narrower()));
+
+    private string Sought =>
+        string.Join(
+            ", ",
+            new[] { _query.Text }
+                .Where(text => text.Length > 0)
+                .Concat(_query.In.Select(i => $"{i.Text} in {Fields.First(f => f.Field == i.Field).Words}"))
+                .Concat(_query.From is null && _query.Before is null ? [] : ["some days"])
         );
+
+    private string Counted =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{(_count > _jobs.Count ? $"the first {_jobs.Count} of " : "")}{_count} {(_count == 1 ? "head" : "heads")}"
+        );
+
+    // Only where there is something to be found.
+    private List<MenuItem> Narrower()
+    {
+        List<MenuItem> items = [];
+        foreach ((JobField field, string words) in _query.Text.Length == 0 ? [] : Fields)
+        {
+            int count = JobLedger.Count(_session.Store, Only(field));
+            if (count > 0)
+            {
+                string text = string.Create(CultureInfo.InvariantCulture, $"only in {words}: {count}");
+                items.Add(MenuItem.Instead(text, () => new FoundScreen(_session, Only(field))));
+            }
+        }
+
+        items.Add(MenuItem.Instead("only some days", () => new DaysForm(_session, _query)));
+        return items;
+    }
 
     private JobQuery Only(JobField field) => _query with { Text = "", In = [.. _query.In, (field, _query.Text)] };
 
     private void Read() => (_jobs, _count, Trouble) = JobLedger.Find(_session.Store, _query);
 
-    private string More(int index) => _jobs[index].Found.Length > 0 ? _jobs[index].Found : _jobs[index].WaitsFor;
+    private string More(int index) =>
+        _jobs[index].Found.Length > 0 ? _jobs[index].Found
+        : _jobs[index].IsClosed ? ""
+        : _jobs[index].WaitsFor;
 }

@@ -48,6 +48,9 @@ internal static class JobLedger
         return (found, count, index.Trouble is { } trouble ? $"The search index can't be used: {trouble}" : "");
     }
 
+    /// <summary>How many jobs fit.</summary>
+    public static int Count(LocalStore store, JobQuery query) => store.Index?.Find(query, most: 0).Count ?? 0;
+
     /// <summary>A job of the index as a list shows it.</summary>
     public static JobEntry Entry(IndexedJob job, string found = "") =>
         new(job.Id, job.Stamp, job.Customer, job.State, job.WaitingFor, job.LastActivity, job.Person, job.Bench, found);

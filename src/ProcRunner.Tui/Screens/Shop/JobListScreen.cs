@@ -14,7 +14,7 @@ internal sealed class JobListScreen : ListScreen
     [
         new("stamp", 0, 12),
         new("waits for", 0, 40),
-        new("since", 0, 8),
+        new("since", 0, 10),
         new("bench", 0, 10),
         new("who", 0, 14),
         new("customer", 0, 0),
@@ -23,8 +23,8 @@ internal sealed class JobListScreen : ListScreen
     private static readonly ListColumn[] Narrow =
     [
         new("stamp", 8, 0),
-        new("waits for", 38, 0),
-        new("since", 7, 0),
+        new("waits for", 35, 0),
+        new("since", 10, 0),
         new("who", 0, 0),
     ];
 
@@ -85,9 +85,8 @@ internal sealed class JobListScreen : ListScreen
         JobEntry job = _jobs[index];
         string since = Ago.Of(job.Since, look.Now);
         string who = _session.NameOf(job.Person);
-        return IsWide
-            ? [job.Stamp, job.WaitsFor, since, job.Bench, who, job.Customer]
-            : [job.Stamp, job.WaitsFor, since, who];
+        string waits = job.IsClosed ? job.State : job.WaitsFor;
+        return IsWide ? [job.Stamp, waits, since, job.Bench, who, job.Customer] : [job.Stamp, waits, since, who];
     }
 
     /// <inheritdoc/>

@@ -43,10 +43,14 @@ internal static class JobMenu
         items.Add(
             MenuItem.Instead("build record: write it to a file", () => new RecordForm(session, run, Machine.HomeFolder))
         );
-        if (run.State.Earlier is not null || run.State.Linked.Count > 0)
+        bool cameBack = session.Store.Index?.ComebacksOf(run.State.JobId).IsEmpty == false;
+        if (cameBack || run.State.Earlier is not null || run.State.Linked.Count > 0)
         {
             items.Add(
-                MenuItem.Instead("beside the earlier job, or the other head", () => new LinksScreen(session, run))
+                MenuItem.Instead(
+                    cameBack ? "beside how it came back" : "beside the earlier job, or the other head",
+                    () => new LinksScreen(session, run)
+                )
             );
         }
 

@@ -50,7 +50,7 @@ internal sealed class JobState
         yield return Fact("waits for", waits.Length > 0 ? waits : "nothing");
         if (isOpen)
         {
-            int open = outlook.Open.Count();
+            int open = outlook.Open.Count;
             yield return Fact("open now", open == 1 ? "1 step" : $"{Number(open)} steps");
         }
 

@@ -10,14 +10,13 @@ internal sealed class LinksScreen : TextScreen
 {
     private readonly ShopSession _session;
     private readonly JobRun _run;
-    private IReadOnlyList<TextLine> _lines = [];
+    private (int Width, IReadOnlyList<TextLine> Lines) _made = (0, []);
 
     /// <summary>Reads both jobs.</summary>
     public LinksScreen(ShopSession session, JobRun run)
         : base(session)
     {
         (_session, _run) = (session, run);
-        Read();
     }
 
     /// <inheritdoc/>
@@ -36,11 +35,19 @@ internal sealed class LinksScreen : TextScreen
     public override void Return()
     {
         base.Return();
-        Read();
+        _made = (0, []);
     }
 
     /// <inheritdoc/>
-    protected override IReadOnlyList<TextLine> Lines(int width) => _lines;
+    protected override IReadOnlyList<TextLine> Lines(int width)
+    {
+        if (_made.Width != width)
+        {
+            _made = (width, Read(width));
+        }
+
+        return _made.Lines;
+    }
 
     /// <inheritdoc/>
     protected override Turn Other(string text) =>
@@ -67,28 +74,30 @@ internal sealed class LinksScreen : TextScreen
             return Refuse(fault);
         }
 
-        Read();
+        _made = (0, []);
         Say("Written down: they match, released together.", Ink.Strong);
         return Turn.Stay;
     }
 
-    private void Read()
+    private IReadOnlyList<TextLine> Read(int width)
     {
-        _lines =
-        [
-            .. JobLinks
-                .Lines(_session.Store.Reader, _run.State)
-                .Select(line => new TextLine(Fitting.Words(line), InkOf(line))),
-        ];
-        if (_lines.Count == 0)
-        {
-            _lines = [new("It is no comeback, and no other head is linked with it.", Ink.Quiet)];
-        }
+        IReadOnlyList<string> lines = JobLinks.Lines(_session.Store.Reader, _session.Store.Index, _run.State, width);
+        return lines.Count == 0
+            ? [new("It is no comeback, nor did it come back, and no other head is linked with it.", Ink.Quiet)]
+            :
+            [
+                .. lines.Select(line => new TextLine(
+                    Fitting.Words(line.TrimStart()),
+                    InkOf(line),
+                    line.Length - line.TrimStart().Length
+                )),
+            ];
     }
 
     private static Ink InkOf(string line) =>
         line.StartsWith("==", StringComparison.Ordinal) ? Ink.Strong
-        : line.EndsWith(" PAST", StringComparison.Ordinal) || line.EndsWith("TOO FAR APART", StringComparison.Ordinal)
+        : line.Contains("PAST", StringComparison.Ordinal) && !line.StartsWith("used:", StringComparison.Ordinal)
+        || line.EndsWith("TOO FAR APART", StringComparison.Ordinal)
             ? Ink.Mind
         : Ink.Plain;
 }

@@ -14,7 +14,7 @@ internal sealed class PickJobScreen(ShopSession session, string title, Func<IRea
     [
         new("stamp", 0, 12),
         new("state", 0, 9),
-        new("since", 0, 8),
+        new("since", 0, 10),
         new("customer", 0, 32),
         new("", 0, 0),
     ];
@@ -23,7 +23,7 @@ internal sealed class PickJobScreen(ShopSession session, string title, Func<IRea
     [
         new("stamp", 8, 0),
         new("state", 8, 0),
-        new("since", 7, 0),
+        new("since", 10, 0),
         new("customer", 0, 0),
     ];
 
@@ -31,6 +31,9 @@ internal sealed class PickJobScreen(ShopSession session, string title, Func<IRea
 
     /// <inheritdoc/>
     protected override string Title => title;
+
+    /// <inheritdoc/>
+    protected override string Asks => Count > 0 ? "Number or stamp" : "Number";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns => IsWide ? Wide : Narrow;
@@ -56,7 +59,14 @@ internal sealed class PickJobScreen(ShopSession session, string title, Func<IRea
     }
 
     /// <inheritdoc/>
-    protected override string? BelowOf(int index) => IsWide ? null : More(index);
+    protected override string? BelowOf(int index) => IsWide || More(index).Length == 0 ? null : More(index);
+
+    /// <inheritdoc/>
+    protected override Turn Other(string text)
+    {
+        int index = _jobs.ToList().FindIndex(j => string.Equals(j.Stamp, text, StringComparison.OrdinalIgnoreCase));
+        return index < 0 ? Refuse($"Neither a number of this list nor a stamp in it: {text}") : Chosen(index);
+    }
 
     /// <inheritdoc/>
     protected override Turn Chosen(int index)
@@ -65,5 +75,8 @@ internal sealed class PickJobScreen(ShopSession session, string title, Func<IRea
         return run is null ? Refuse(fault) : new Turn.To(new JobScreen(session, run));
     }
 
-    private string More(int index) => _jobs[index].Found.Length > 0 ? _jobs[index].Found : _jobs[index].WaitsFor;
+    private string More(int index) =>
+        _jobs[index].Found.Length > 0 ? _jobs[index].Found
+        : _jobs[index].IsClosed ? ""
+        : _jobs[index].WaitsFor;
 }

@@ -1,3 +1,4 @@
+using ProcRunner.Procedures;
 using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Trail;
@@ -13,7 +14,8 @@ namespace ProcRunner.Tui.Screens.Shop;
 /// </summary>
 internal static class PositionStory
 {
-    private const int Indent = 4;
+    private const int Indent = 8;
+    private const int DayLength = 10;
 
     /// <summary>The story.</summary>
     /// <param name="state">The run.</param>
@@ -30,6 +32,7 @@ internal static class PositionStory
         List<TextLine> lines = [];
         TrailEntry[] all = [.. entries];
         HashSet<long> setBack = [.. ClockSetBack.In(all).Select(set => set.Entry)];
+        string heading = "";
         foreach (TrailEntry entry in all)
         {
             RunEvent[] here =
@@ -44,18 +47,45 @@ internal static class PositionStory
                 continue;
             }
 
-            string step = here.Select(EventPlace.Of).FirstOrDefault(at => at is not null) is { } at
-                ? $", {state.Plan.Steps[at.Step].FullName}"
-                : "";
-            string clock = setBack.Contains(entry.Sequence) ? "  (clock set back)" : "";
-            lines.Add(
-                new($"{Ago.Clock(entry.At.ToOffset(entry.Offset))}{clock}  {nameOf(entry.Operator)}{step}", Ink.Quiet)
+            Step? step = here.Select(EventPlace.Of).FirstOrDefault(at => at is not null) is { } at
+                ? state.Plan.Steps[at.Step]
+                : null;
+            DateTimeOffset when = entry.At.ToOffset(entry.Offset);
+            string now = $"{Ago.Clock(when)[..DayLength]}  {nameOf(entry.Operator)}{StageOf(step)}";
+            if (now != heading)
+            {
+                lines.Add(new(now, Ink.Quiet));
+                heading = now;
+            }
+
+            string clock = setBack.Contains(entry.Sequence) ? " (clock set back)" : "";
+            lines.AddRange(
+                Timed(
+                    $"{Ago.Clock(when)[DayLength..].Trim()}{clock}",
+                    step,
+                    [.. here.OrderBy(IsOutcome).SelectMany(e => Told(state, e))]
+                )
             );
-            lines.AddRange(here.SelectMany(happened => Told(state, happened)));
         }
 
         return lines;
     }
+
+    private static string StageOf(Step? step) => step is null ? "" : $", {step.FullName[..^(step.Name.Length + 3)]}";
+
+    // The first line has the time of day, and the step's name where it doesn't begin with that by itself.
+    private static IEnumerable<TextLine> Timed(string time, Step? step, TextLine[] told)
+    {
+        for (int i = 0; i < told.Length; i++)
+        {
+            bool named = i > 0 || step is null || told[i].Text.StartsWith(step.Name, StringComparison.Ordinal);
+            string text = named ? told[i].Text : $"{step!.Name}: {told[i].Text}";
+            yield return i == 0 ? told[i] with { Text = $"{time}  {text}", Indent = 1 } : told[i] with { Text = text };
+        }
+    }
+
+    // What a part or step leaves to be done again is told after it.
+    private static bool IsOutcome(RunEvent happened) => happened is RunEvent.WentStale or RunEvent.Reopened;
 
     private static bool IsHere(RunEvent happened, int position) =>
         happened switch
@@ -72,6 +102,7 @@ internal static class PositionStory
         {
             RunEvent.JobOpened e => [Line($"job {e.Header.Stamp} opened")],
             RunEvent.Noted e => [Line($"note: {e.Text}")],
+            RunEvent.ChoiceMade e => [Line($"decided: {e.Choice}")],
             RunEvent.JobHeld e => [Line($"on hold: {e.Reason}", Ink.Mind)],
             RunEvent.WayTaken e => [Line($"way on: {e.Way}{(e.Reason.Length > 0 ? $", {e.Reason}" : "")}")],
             RunEvent.WentStale or RunEvent.Reopened => [Line(LineWording.Of(state, happened), Ink.Mind)],
@@ -85,24 +116,27 @@ internal static class PositionStory
     private static IEnumerable<TextLine> Reading(RunState state, RunEvent.ReadingTaken taken)
     {
         TakenReading reading = taken.Reading;
-        yield return Line(LineWording.Of(state, taken), reading.Good ? Ink.Plain : Ink.Bad);
-        foreach (string fault in reading.Faults)
-        {
-            yield return Line(fault, Ink.Bad, 2);
-        }
-
         Judgement window = reading.Judgement;
         bool judged = window.Low is not null || window.Aim is not null || window.High is not null;
-        string places =
-            reading.Places.Count > 1 ? string.Join(", ", reading.Places.Select(p => $"{p.Place} {p.Value}")) : "";
+        string gauge = reading.Gauge.Length > 0 ? $"gauge {reading.Gauge}" : "";
         string[] facts =
         [
-            places,
-            judged ? LineWording.Window(window) : "",
-            reading.Gauge.Length > 0 ? $"gauge {reading.Gauge}" : "",
+            .. new[]
+            {
+                reading.Places.Count > 1 ? string.Join(", ", reading.Places.Select(p => $"{p.Place} {p.Value}")) : "",
+                judged ? LineWording.Window(window) : "",
+            }.Where(fact => fact.Length > 0),
         ];
-        string told = string.Join("; ", facts.Where(fact => fact.Length > 0));
-        if (told.Length > 0)
+        bool isShort = facts.Length == 0 && !reading.Faults.Any() && gauge.Length > 0;
+        string said = LineWording.Of(state, taken);
+        yield return Line(isShort ? $"{said}; {gauge}" : said, reading.Good ? Ink.Plain : Ink.Bad);
+        foreach (string fault in reading.Faults)
+        {
+            yield return Line(fault, Ink.Bad);
+        }
+
+        string told = string.Join("; ", facts.Append(gauge).Where(fact => fact.Length > 0));
+        if (told.Length > 0 && !isShort)
         {
             yield return Line(told, Ink.Quiet, 2);
         }

@@ -31,13 +31,11 @@ internal sealed class TrendScreen(ShopSession session, string name) : TextScreen
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
         [
-            "1 all",
-            "2 by person",
-            "3 gauge",
-            "4 cutter",
-            "5 head",
+            .. Ways.Select((way, i) => (Key: $"{(char)('1' + i)} {(i == 0 ? "all" : $"by {way.Whose}")}", i))
+                .Where(way => way.i != _way)
+                .Select(way => way.Key),
             _asFound ? "6 as built" : "6 as found",
-            PageKeys,
+            PageKeys.Length > 0 ? "+ -" : "",
             "0 back",
         ];
 
