@@ -4,7 +4,6 @@ using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Lines;
-using ProcRunner.Tui.Screens.Run;
 
 namespace ProcRunner.Tui.Training;
 
@@ -50,9 +49,8 @@ internal static class Coach
             lines.Add($"Here: {own}.");
         }
 
-        if (prompt.Awaits == Awaited.Reading)
+        if (lesson.GaugeIn(prompt) is { Resolution: var least })
         {
-            Quantity least = lesson.GaugeOf(prompt).Character.Gauge.Resolution;
             lines.Add(
                 prompt.Places.Count > 1
                     ? $"Read every place to the gauge's last digit, {least}: {string.Join(", ", prompt.Places)}."

@@ -1,4 +1,3 @@
-using ProcRunner.People;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Parts;
 using ProcRunner.Tui.Screens.Shop;

@@ -137,6 +137,10 @@ internal sealed class LessonRun
     /// <summary>The gauge that a step is read with.</summary>
     public PracticeGauge GaugeOf(Prompt prompt) => _session.GaugeFor(prompt.Step.Taking!);
 
+    /// <summary>The gauge that is read at a step, as the shop knows it; null where none is.</summary>
+    public Shop.Gauge? GaugeIn(Prompt prompt) =>
+        prompt.Awaits == Awaited.Reading ? GaugeOf(prompt).Character.Gauge : null;
+
     /// <summary>What there is to be seen at an inspection, in words; empty elsewhere.</summary>
     public string Seen(Prompt prompt) => prompt.Awaits == Awaited.Finding ? _session.Finding(prompt.At) : "";
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Lessons;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Screens;
@@ -23,7 +24,8 @@ internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string p
     /// <inheritdoc/>
     protected override string Intro =>
         "The head is invented and nothing here is worth anything. Read the gauge that is drawn, type what it shows, decide as you "
-        + $"would at the bench. Your PIN here is 1357, the lead's (moss) 135790. Enter begins {Next + 1}.";
+        + "would at the bench. Your PIN here is 1357, the lead's (moss) 135790. "
+        + string.Create(CultureInfo.InvariantCulture, $"Enter begins {Next + 1}.");
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>

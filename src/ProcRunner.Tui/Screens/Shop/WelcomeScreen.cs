@@ -26,9 +26,9 @@ internal sealed class WelcomeScreen(ShopDoor door) : ListScreen(new DoorWords())
     protected override IReadOnlyList<string> Cells(int index, Look look) =>
         index switch
         {
-            0 => ["practice: lessons with gauges to read, on an invented head"],
-            1 => ["try it on the demo shop: an invented head, people and gauges"],
-            2 => ["found this shop's own store: its name, its first lead, a PIN"],
+            0 => ["try it on the demo shop: an invented head, people and gauges"],
+            1 => ["found this shop's own store: its name, its first lead, a PIN"],
+            2 => ["practice: lessons with gauges to read, on an invented head"],
             _ => ["leave"],
         };
 
@@ -38,13 +38,13 @@ internal sealed class WelcomeScreen(ShopDoor door) : ListScreen(new DoorWords())
         switch (index)
         {
             case 0:
-                (Screen? practice, string why) = door.Practice();
-                return practice is null ? Refuse(why) : new Turn.To(practice);
-            case 1:
                 (IReadOnlyList<Screen> screens, string fault) = door.OpenDemo();
                 return screens.Count == 0 ? Refuse(fault) : new Turn.Instead(screens[0], screens.ElementAtOrDefault(1));
-            case 2:
+            case 1:
                 return new Turn.To(new FoundShopForm(door));
+            case 2:
+                (Screen? practice, string why) = door.Practice();
+                return practice is null ? Refuse(why) : new Turn.To(practice);
             default:
                 return new Turn.Leave();
         }
