@@ -66,7 +66,7 @@ public static class HeadComparison
         {
             Characteristic characteristic = plan.CharacteristicAt(i);
             string name = characteristic.Name;
-            if (!Array.Exists(Words, w => Has(name, w)) || Has(name, Other))
+            if (!Array.Exists(Words, w => IsOf(name, w)) || Has(name, Other))
             {
                 continue;
             }
@@ -107,6 +107,9 @@ public static class HeadComparison
             }
         }
     }
+
+    // Deck thickness is a thickness; thickness after clean-up is a plan, and recession off its kind a spread.
+    private static bool IsOf(string name, string word) => name.EndsWith(word, StringComparison.OrdinalIgnoreCase);
 
     private static bool Has(string text, string word) => text.Contains(word, StringComparison.OrdinalIgnoreCase);
 

@@ -56,7 +56,7 @@ internal static class EngineHeads
         return answer;
     }
 
-    /// <summary>The figures as a table.</summary>
+    /// <summary>The figures as a table; what differs or isn't known comes first.</summary>
     /// <param name="here">This head's stamp.</param>
     /// <param name="there">The other's.</param>
     /// <param name="figures">The figures.</param>
@@ -73,11 +73,15 @@ internal static class EngineHeads
         return
         [
             $"{"".PadRight(of)}  {here.PadRight(first)}  {there.PadRight(second)}  apart by",
-            .. figures.Select(f =>
-                $"{f.Of.PadRight(of)}  {Shown(f.Here).PadRight(first)}  {Shown(f.There).PadRight(second)}  {f.Difference}{(f.Differs ? "  TOO FAR APART" : "")}".TrimEnd()
-            ),
+            .. InOrderOfConcern(figures)
+                .Select(f =>
+                    $"{f.Of.PadRight(of)}  {Shown(f.Here).PadRight(first)}  {Shown(f.There).PadRight(second)}  {f.Difference}{(f.Differs ? "  TOO FAR APART" : "")}".TrimEnd()
+                ),
         ];
     }
+
+    private static IEnumerable<HeadFigure> InOrderOfConcern(IEnumerable<HeadFigure> figures) =>
+        figures.OrderByDescending(f => f.Differs).ThenByDescending(f => f.Here.Length == 0 || f.There.Length == 0);
 
     private static string Shown(string text) => text.Length == 0 ? "not known" : text;
 

@@ -17,9 +17,14 @@ internal static class RecallLines
         IReadOnlyList<(IndexedJob Job, IndexedReading Reading)> readings
     )
     {
-        int jobs = readings.Select(r => r.Job.Id).Distinct().Count();
-        yield return $"{JobListing.Number(readings.Count)} readings with {gauge} on {JobListing.Number(jobs)} heads since {JobListing.Minute(since)} UTC{(asBooked ? ", when the shop book last has it known good" : "")}";
-        foreach (IGrouping<string, (IndexedJob Job, IndexedReading Reading)> job in readings.GroupBy(r => r.Job.Id))
+        IGrouping<string, (IndexedJob Job, IndexedReading Reading)>[] heads = [.. readings.GroupBy(r => r.Job.Id)];
+        yield return $"{Count(readings.Count, "reading")} with {gauge} on {Count(heads.Length, "head")} since {JobListing.Minute(since)} UTC{(asBooked ? ", when the shop book last has it known good" : "")}";
+        foreach (string line in Heads([.. heads.Select(h => (h.First().Job, h.Count()))]))
+        {
+            yield return line;
+        }
+
+        foreach (IGrouping<string, (IndexedJob Job, IndexedReading Reading)> job in heads)
         {
             IndexedJob head = job.First().Job;
             string practice = head.Practice ? " (practice)" : "";
@@ -33,6 +38,19 @@ internal static class RecallLines
             }
         }
     }
+
+    // Which heads are concerned, before what was read on each.
+    private static IEnumerable<string> Heads(IReadOnlyList<(IndexedJob Job, int Readings)> heads)
+    {
+        int stamp = heads.Select(h => h.Job.Stamp.Length).DefaultIfEmpty(0).Max();
+        int count = heads.Select(h => JobListing.Number(h.Readings).Length).DefaultIfEmpty(0).Max();
+        return heads.Select(h =>
+            $"  {h.Job.Stamp.PadRight(stamp)}  {h.Job.State, -8}  {JobListing.Number(h.Readings).PadLeft(count)} {(h.Readings == 1 ? "reading " : "readings")}  {h.Job.Customer}"
+        );
+    }
+
+    private static string Count(int count, string what) =>
+        $"{JobListing.Number(count)} {what}{(count == 1 ? "" : "s")}";
 
     /// <summary>Where a part stands in a job.</summary>
     public static string Where(IndexedJob job, string number, string? lot) =>

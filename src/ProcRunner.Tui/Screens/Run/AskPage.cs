@@ -10,6 +10,7 @@ namespace ProcRunner.Tui.Screens.Run;
 /// </summary>
 internal sealed class AskPage(RunWork work, string title) : RunPage(work)
 {
+    private const int ShortAbout = 6;
     private int _top;
     private int _fits = int.MaxValue;
 
@@ -52,6 +53,27 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
     /// <summary>Back to the run.</summary>
     public Turn Done() => ToRun();
 
+    // What fits stays as it is, so that tables stand; a long one leaves the options their room.
+    private int DrawAbout(Canvas canvas, int row, int bottom)
+    {
+        int width = canvas.Width - 4;
+        string[] lines = [.. About.SelectMany(l => l.Length <= width ? [l] : Canvas.Wrap(l, width))];
+        int room = Math.Max(bottom - row - Options.Count - 1, ShortAbout);
+        int shown = lines.Length <= room ? lines.Length : room - 1;
+        foreach (string line in lines.Take(shown))
+        {
+            canvas.Put(2, row++, line);
+        }
+
+        if (shown < lines.Length)
+        {
+            string more = string.Create(CultureInfo.InvariantCulture, $"and {lines.Length - shown} lines more");
+            canvas.Put(2, row++, more, Ink.Quiet);
+        }
+
+        return row;
+    }
+
     /// <inheritdoc/>
     public override void Draw(Canvas canvas, Look look)
     {
@@ -59,10 +81,7 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
         canvas.Put(1, Frame.Top, $" {title} ", Ink.Act);
         int bottom = canvas.Height - Frame.BottomRows - (Trouble is null ? 0 : 3);
         int row = Frame.Top + 2;
-        foreach (string line in About)
-        {
-            row = canvas.PutWrapped(2, row, canvas.Width - 4, bottom - row, line);
-        }
+        row = DrawAbout(canvas, row, bottom);
 
         DrawOptions(canvas, row + (About.Count > 0 ? 1 : 0), bottom);
         if (Trouble is { } trouble)

@@ -66,6 +66,9 @@ internal sealed class FoundScreen : ListScreen
         [Count > 0 ? "number Enter looks at it" : "", PageKeys, "/ narrow it", "0 Enter back", "* keys"];
 
     /// <inheritdoc/>
+    protected override string Asks => Count > 0 ? "Number or stamp" : "Number";
+
+    /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns => IsWide ? Wide : Narrow;
 
     /// <inheritdoc/>
@@ -93,6 +96,13 @@ internal sealed class FoundScreen : ListScreen
 
     /// <inheritdoc/>
     protected override string? BelowOf(int index) => IsWide || More(index).Length == 0 ? null : More(index);
+
+    /// <inheritdoc/>
+    protected override Turn Other(string text)
+    {
+        int index = _jobs.ToList().FindIndex(j => string.Equals(j.Stamp, text, StringComparison.OrdinalIgnoreCase));
+        return index < 0 ? Refuse($"Neither a number of this list nor a stamp in it: {text}") : Chosen(index);
+    }
 
     /// <inheritdoc/>
     protected override Turn Chosen(int index)

@@ -85,9 +85,8 @@ internal sealed class JobListScreen : ListScreen
         JobEntry job = _jobs[index];
         string since = Ago.Of(job.Since, look.Now);
         string who = _session.NameOf(job.Person);
-        return IsWide
-            ? [job.Stamp, job.WaitsFor, since, job.Bench, who, job.Customer]
-            : [job.Stamp, job.WaitsFor, since, who];
+        string waits = job.IsClosed ? job.State : job.WaitsFor;
+        return IsWide ? [job.Stamp, waits, since, job.Bench, who, job.Customer] : [job.Stamp, waits, since, who];
     }
 
     /// <inheritdoc/>

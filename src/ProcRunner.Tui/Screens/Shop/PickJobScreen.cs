@@ -33,6 +33,9 @@ internal sealed class PickJobScreen(ShopSession session, string title, Func<IRea
     protected override string Title => title;
 
     /// <inheritdoc/>
+    protected override string Asks => Count > 0 ? "Number or stamp" : "Number";
+
+    /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns => IsWide ? Wide : Narrow;
 
     /// <inheritdoc/>
@@ -57,6 +60,13 @@ internal sealed class PickJobScreen(ShopSession session, string title, Func<IRea
 
     /// <inheritdoc/>
     protected override string? BelowOf(int index) => IsWide || More(index).Length == 0 ? null : More(index);
+
+    /// <inheritdoc/>
+    protected override Turn Other(string text)
+    {
+        int index = _jobs.ToList().FindIndex(j => string.Equals(j.Stamp, text, StringComparison.OrdinalIgnoreCase));
+        return index < 0 ? Refuse($"Neither a number of this list nor a stamp in it: {text}") : Chosen(index);
+    }
 
     /// <inheritdoc/>
     protected override Turn Chosen(int index)
