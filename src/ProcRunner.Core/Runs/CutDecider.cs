@@ -90,13 +90,7 @@ internal static class CutDecider
             return Deciding.No("There is no pass here to correct.", "Report what changed, or measure again.");
         }
 
-        (CutOutlook? outlook, string why) = Targets.For(
-            on.State,
-            on.Shop,
-            at,
-            before,
-            record.ApproachedBeforeLastPass
-        );
+        (CutOutlook? outlook, string why) = Targets.For(on.State, on.Shop, at, before, record.ApproachedBeforeLastPass);
         Decision decision = outlook is null
             ? Deciding.No($"The target can't be worked out: {why}.")
             : Pass(on, at, before, outlook, text);

@@ -115,7 +115,11 @@ public sealed class RunPagesTests : IDisposable
     {
         (DemoJob job, PadOperator pad) = At("seat counterbore / counterbore depth 2E");
         pad.Enter("2");
-        Assert.Contains("The target is 0.2770 in; 2 in is a long way past it.", Flat(pad.See(), columns: 50), StringComparison.Ordinal);
+        Assert.Contains(
+            "The target is 0.2770 in; 2 in is a long way past it.",
+            Flat(pad.See(), columns: 50),
+            StringComparison.Ordinal
+        );
 
         pad.Enter(".2770");
         Assert.Equal(0.2770m, job.Job.State.Find(job.Job.State.LastAt!.Value)!.Cut!.Readout.Value);
@@ -127,7 +131,8 @@ public sealed class RunPagesTests : IDisposable
             picture
                 .Split('\n')
                 .SelectMany(row =>
-                    row[..Math.Min(columns, row.Length)].Split((char[])[' ', '|'], StringSplitOptions.RemoveEmptyEntries)
+                    row[..Math.Min(columns, row.Length)]
+                        .Split((char[])[' ', '|'], StringSplitOptions.RemoveEmptyEntries)
                 )
         );
 

@@ -26,7 +26,11 @@ public sealed class MissingGaugeTests : IDisposable
 
         _bench.Session.Works("vale");
         Desk desk = new Desk(new JobListScreen(_bench.Session)).Type("\n\n");
-        Assert.Contains("M1  outside micrometer 0 to 6  PAST: calibrated until 2031-01-31", See(desk), StringComparison.Ordinal);
+        Assert.Contains(
+            "M1  outside micrometer 0 to 6  PAST: calibrated until 2031-01-31",
+            See(desk),
+            StringComparison.Ordinal
+        );
 
         desk.Type("1\n2032-01-31\n\n");
         Assert.Contains("Measure deck thickness", See(desk), StringComparison.Ordinal);

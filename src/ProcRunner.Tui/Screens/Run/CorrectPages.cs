@@ -87,7 +87,11 @@ internal static class CorrectPages
     // The places of the last reading as they would be typed; none where a unit would have to be typed with them.
     private static string[] Places(RunWork work, At at) =>
         work.Plan.Steps[at.Step].Taking is { } taking && work.State.Find(at) is { Readings: [.., { } last] }
-            ? Bare(last, work.Plan.Procedure.Characteristics[work.Plan.CharacteristicIndex(taking.Characteristic)], work.Plan)
+            ? Bare(
+                last,
+                work.Plan.Procedure.Characteristics[work.Plan.CharacteristicIndex(taking.Characteristic)],
+                work.Plan
+            )
             : [];
 
     private static string[] Bare(TakenReading last, Characteristic of, Plan plan) =>

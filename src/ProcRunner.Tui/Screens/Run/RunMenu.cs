@@ -1,11 +1,8 @@
-using System.Globalization;
 using ProcRunner.People;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
-using ProcRunner.Shop;
 using ProcRunner.Tui.Jobs;
-using ProcRunner.Tui.Screens.Shop;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -24,7 +21,7 @@ internal static class RunMenu
             new("go", "to another open step or position", _ => To(Positions(work))),
             new("history", "what was entered at this position", _ => To(History(work))),
             new("changed", "report a change: cutter edge, pilot, readout", _ => To(Changes(work))),
-            new("gauge", "which gauge is in use", _ => To(Gauges(work))),
+            new("gauge", "which gauge is in use", _ => To(GaugePages.Kinds(work))),
             new("hand over", "another person goes on", _ => To(HandOver(work))),
             new("hold", "put the job aside", _ => To(Hold(work))),
             new("leave", "to the list of jobs; all that was recorded is kept", _ => Turn.Back),
@@ -63,72 +60,6 @@ internal static class RunMenu
     /// <summary>Nothing can be done now.</summary>
     public static AskPage NothingOpen(RunWork work) =>
         new(work, "Nothing is open") { About = ["No step can be worked on now."], Menu = true };
-
-    /// <summary>No depth can be worked to before the readout is set up.</summary>
-    public static AskPage NoReadout(RunWork work) =>
-        Missing(
-            work,
-            "The machine's readout isn't set up",
-            "The number to cut to is worked out in the terms of the machine's display: its unit, its steps, which way it counts.",
-            ("set it up", session => new ReadoutForm(session))
-        );
-
-    /// <summary>Chooses the gauge of a kind, or takes one into use where the shop has none.</summary>
-    public static AskPage GaugeOf(RunWork work, string kind) =>
-        work.Job.Shop.Gauges.Values.Any(g => g.Kind == kind)
-            ? AnyGauge(work, kind)
-            : Missing(
-                work,
-                $"The shop has no gauge of the kind \"{kind}\"",
-                "Readings here are taken with one, and each says which one it was.",
-                ("take one into use", session => new AddGaugeForm(session, kind))
-            );
-
-    private static AskPage Missing(
-        RunWork work,
-        string title,
-        string why,
-        (string Words, Func<ShopSession, Screen> Form) mend
-    ) =>
-        new(work, title)
-        {
-            About = [why],
-            Options = work.Session is { } session
-                ? [new(mend.Words, "", _ => Form(mend.Form(session)))]
-                : [],
-            OnEnter = ("go on, once it is there", page => page.Done()),
-            Menu = true,
-        };
-
-    private static AskPage AnyGauge(RunWork work, string kind) =>
-        new(work, $"Which {kind}?")
-        {
-            OnEnter = work.Job.Shop.Gauges.Values.Any(g => g.Kind == kind && g.CalibratedUntil < work.Job.Today)
-                ? ("go on, once one can be used", page => page.Done())
-                : null,
-            Options =
-            [
-                .. work.Job.Shop.Gauges.Values.Where(g => g.Kind == kind).Select(g => OneGauge(work, g)),
-            ],
-            Menu = true,
-        };
-
-    // One past its calibration measures nothing; its new date can be entered here.
-    private static Option OneGauge(RunWork work, Gauge gauge)
-    {
-        string name = $"{gauge.Id}  {gauge.Name}";
-        return !(gauge.CalibratedUntil < work.Job.Today)
-                ? new(
-                    name,
-                    Calibrated(gauge),
-                    page => page.Go(work.Do(new RunCommand.ChooseGauge(gauge.Kind, gauge.Id)), "")
-                )
-            : work.Session is { } session
-                ? new(name, $"PAST: {Calibrated(gauge)}; enter its new date", _ => Form(new CalibrationForm(session, gauge)))
-            : new(name, $"PAST: {Calibrated(gauge)}", page => page.No($"{gauge.Id} is past its calibration.", ""));
-    }
-
-    private static Turn.To Form(Screen form) => new(form);
 
     /// <summary>Asks a reason: a stock answer or typed words. A stray reading is no reason.</summary>
     public static AskPage Reason(
@@ -279,23 +210,6 @@ internal static class RunMenu
             ],
         };
 
-    private static AskPage Gauges(RunWork work) =>
-        new(work, "Which kind of gauge?")
-        {
-            Options =
-            [
-                .. work
-                    .Job.Shop.Gauges.Values.Select(g => g.Kind)
-                    .Distinct()
-                    .Order(StringComparer.Ordinal)
-                    .Select(kind => new Option(
-                        kind,
-                        work.State.Gauges.TryGetValue(kind, out string? id) ? $"in use: {id}" : "none chosen yet",
-                        _ => To(GaugeOf(work, kind))
-                    )),
-            ],
-        };
-
     private static AskPage HandOver(RunWork work) =>
         new(work, "Who goes on?")
         {
@@ -318,11 +232,6 @@ internal static class RunMenu
             StockAnswers.Hold,
             (page, reason) => page.Go(work.Do(new RunCommand.Hold(reason)), reason)
         );
-
-    private static string Calibrated(Gauge gauge) =>
-        gauge.CalibratedUntil is { } until
-            ? $"calibrated until {until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}"
-            : "";
 
     private static Turn.Instead To(Screen page) => new(page);
 }

@@ -1,7 +1,7 @@
+using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Shop;
-using ProcRunner.Procedures;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens.Shop;
 using ProcRunner.Tui.Training;
@@ -54,8 +54,8 @@ internal static class RunScreen
         {
             Awaited.WayOn => new RefusalPage(work, prompt),
             Awaited.Signature => SignPages.Who(work, prompt),
-            _ when prompt.Step.Work is StepWork.Zero && work.Job.Shop.Readout is null => RunMenu.NoReadout(work),
-            _ when GaugeDue(work, prompt) is { } kind => RunMenu.GaugeOf(work, kind),
+            _ when prompt.Step.Work is StepWork.Zero && work.Job.Shop.Readout is null => GaugePages.NoReadout(work),
+            _ when GaugeDue(work, prompt) is { } kind => GaugePages.GaugeOf(work, kind),
             _ => new StepPage(work, prompt),
         };
     }
