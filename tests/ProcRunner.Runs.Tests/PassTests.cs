@@ -1,6 +1,4 @@
-using ProcRunner.Quantities;
 using ProcRunner.Runs.Prompts;
-using ProcRunner.Shop;
 
 namespace ProcRunner.Runs.Tests;
 
