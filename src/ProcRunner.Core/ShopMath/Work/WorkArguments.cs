@@ -1,3 +1,4 @@
+using ProcRunner.Formulas;
 using ProcRunner.Quantities;
 
 namespace ProcRunner.ShopMath;
@@ -61,7 +62,11 @@ public sealed class WorkArguments
         {
             if (parameters.FirstOrDefault(one => one.Name == name) is not { } parameter)
             {
-                return new ShopFault(name, text, "this function asks for " + Names(parameters));
+                return new ShopFault(
+                    name,
+                    text,
+                    Meant(parameters, name) + "this function asks for " + Names(parameters)
+                );
             }
 
             if (!read._texts.TryAdd(name, text))
@@ -76,7 +81,7 @@ public sealed class WorkArguments
         }
 
         return parameters.FirstOrDefault(one => !one.IsOptional && !read._texts.ContainsKey(one.Name)) is { } missing
-            ? new ShopFault(missing.Name, "nothing", $"give a {missing.Takes}: {missing.Summary}")
+            ? new ShopFault(missing.Name, "nothing", $"give it: {missing.Summary} ({missing.Takes})")
             : read;
     }
 
@@ -250,6 +255,17 @@ public sealed class WorkArguments
     {
         string last = text.Split(' ', StringSplitOptions.RemoveEmptyEntries).LastOrDefault() ?? "";
         return Quantity.TryParse(last, out Quantity quantity) ? quantity.Unit : Units.Find(last) ?? Units.One;
+    }
+
+    // A near name is only asked about, never taken: a limit must not pass for a reading.
+    private static string Meant(IReadOnlyList<WorkParameter> parameters, string name)
+    {
+        string[] near =
+        [
+            .. parameters.Select(one => one.Name).Where(one => one.Split('-').Contains(name)),
+            .. NearNames.Of(name, parameters.Select(one => one.Name)),
+        ];
+        return near.Length > 0 ? $"did you mean {string.Join(" or ", near.Distinct())}? " : "";
     }
 
     private static string Names(IReadOnlyList<WorkParameter> parameters) =>
