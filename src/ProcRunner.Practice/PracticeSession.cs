@@ -135,9 +135,10 @@ public sealed class PracticeSession
                     break;
                 case RunEvent.Reopened reopened:
                     _prepared.ExceptWith(reopened.Items);
+                    BeginAnew(reopened.Items);
                     break;
-                case RunEvent.ZeroSet zero when Binding.WorkOf(zero.At.Step)?.Work.Touches is { } touches:
-                    _bench.Spindle.SetAt(touches(_bench, zero.At.Position), zero.Zero.Set);
+                case RunEvent.ZeroSet zero when Binding.WorkOf(zero.At.Step)?.Work is { Touches: { } touches } work:
+                    _bench.Spindle.SetAt(work.Name, touches(_bench, zero.At.Position), zero.Zero.Set);
                     _prepared.Remove(zero.At);
                     break;
                 case RunEvent.PassCut pass when Binding.WorkOf(pass.At.Step)?.Work.Cuts is { } cuts:
@@ -152,6 +153,14 @@ public sealed class PracticeSession
                 default:
                     break;
             }
+        }
+    }
+
+    private void BeginAnew(IEnumerable<At> items)
+    {
+        foreach (At at in items)
+        {
+            Binding.WorkOf(at.Step)?.Work.BeginsAnew?.Invoke(_bench);
         }
     }
 

@@ -41,7 +41,7 @@ internal static class FieldRank
         bool holds =
             foldedWanted.Length >= StampLikeness.ShortestPart
             && folded.Contains(foldedWanted, StringComparison.Ordinal);
-        return holds ? StampLikeness.OfFolded(folded, foldedWanted)
+        return holds ? StampLikeness.OfFolded(text, folded, wanted, foldedWanted)
             : foldedWanted.Length >= StampLikeness.ShortestForOneOff && StampLikeness.IsOneOff(folded, foldedWanted)
                 ? StampLikeness.OneOff
             : (byte)0;

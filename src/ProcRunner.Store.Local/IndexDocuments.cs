@@ -157,7 +157,9 @@ internal static class IndexDocuments
                 IndexText.Row(job.Cutters.AsSpan()),
                 IndexText.Row(job.Notes.AsSpan()),
             ]),
-            ["parts"] = IndexText.Rows(job.Parts.Select(p => IndexText.Row(p.Name, p.Number, p.Lot, p.Position))),
+            ["parts"] = IndexText.Rows(
+                job.Parts.Select(p => IndexText.Row(p.Name, p.Number, p.Lot, p.Position, p.IsInPlace ? "" : "replaced"))
+            ),
             ["names"] = IndexText.Row([.. names]),
         };
 
@@ -193,7 +195,8 @@ internal static class IndexDocuments
     private static ImmutableArray<string> ListOf(string row) =>
         ImmutableCollectionsMarshal.AsImmutableArray(IndexText.TextsOf(row));
 
-    private static IndexedPart ReadPart(string[] part) => new(part[0], part[1], part[2], part[3]);
+    private static IndexedPart ReadPart(string[] part) =>
+        new(part[0], part[1], part[2], part[3]) { IsInPlace = part[4].Length == 0 };
 
     private static string Row(IndexedReading reading) =>
         IndexText.Row(

@@ -8,7 +8,7 @@ namespace ProcRunner.Store.Local;
 internal static class IndexSum
 {
     // Rises when documents get another shape: an index of an older shape is made anew.
-    private const int Shape = 2;
+    private const int Shape = 3;
 
     /// <summary>True when the index is as the last batch left it.</summary>
     public static bool Matches(StorePaths paths)

@@ -5,4 +5,8 @@ namespace ProcRunner.Store.Local;
 /// <param name="Number">Its part number.</param>
 /// <param name="Lot">Its lot.</param>
 /// <param name="Position">Where it went, empty for the whole head.</param>
-public sealed record IndexedPart(string Name, string Number, string Lot, string Position);
+public sealed record IndexedPart(string Name, string Number, string Lot, string Position)
+{
+    /// <summary>False when another one took its place later.</summary>
+    public bool IsInPlace { get; init; } = true;
+}

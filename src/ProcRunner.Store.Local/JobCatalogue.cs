@@ -224,7 +224,10 @@ internal sealed class JobCatalogue
     private IndexedPart Once(IndexedPart part)
     {
         ref IndexedPart? there = ref CollectionsMarshal.GetValueRefOrAddDefault(_parts, part, out _);
-        return there ??= new(Once(part.Name), Once(part.Number), Once(part.Lot), Once(part.Position));
+        return there ??= new(Once(part.Name), Once(part.Number), Once(part.Lot), Once(part.Position))
+        {
+            IsInPlace = part.IsInPlace,
+        };
     }
 
     private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);

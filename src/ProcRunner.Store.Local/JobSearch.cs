@@ -121,7 +121,12 @@ internal sealed class JobSearch(TextPlaces[] texts, PackedTexts folded, int plac
         {
             folded.Holding(
                 like,
-                (number, _) => stamps.Raise(number, StampLikeness.OfFolded(folded[number], like), ranks)
+                (number, _) =>
+                    stamps.Raise(
+                        number,
+                        StampLikeness.OfFolded(stamps.Texts[number], folded[number], wanted, like),
+                        ranks
+                    )
             );
         }
 

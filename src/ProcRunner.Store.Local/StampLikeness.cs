@@ -11,6 +11,7 @@ internal static class StampLikeness
     public const byte Holds = 84;
 
     // What is only like a stamp has an odd rank, and nothing else has.
+    public const byte FoldedOnce = 83;
     public const byte Folded = 81;
     public const byte FoldedHolds = 75;
     public const byte OneOff = 71;
@@ -51,9 +52,20 @@ internal static class StampLikeness
         : at == 0 ? Begins
         : Holds;
 
-    /// <summary>How well a stamp fits that holds what was read once both are folded.</summary>
-    public static byte OfFolded(ReadOnlySpan<char> folded, string wanted) =>
-        folded.Length == wanted.Length ? Folded : FoldedHolds;
+    /// <summary>How well a stamp fits that holds what was read once both are folded; one character taken for another is better than two.</summary>
+    /// <param name="stamp">The stamp, in capitals or not.</param>
+    /// <param name="folded">The stamp, folded.</param>
+    /// <param name="wanted">What was read.</param>
+    /// <param name="foldedWanted">What was read, folded.</param>
+    public static byte OfFolded(
+        ReadOnlySpan<char> stamp,
+        ReadOnlySpan<char> folded,
+        ReadOnlySpan<char> wanted,
+        ReadOnlySpan<char> foldedWanted
+    ) =>
+        folded.Length != foldedWanted.Length ? FoldedHolds
+        : Confused(stamp, wanted) <= 1 ? FoldedOnce
+        : Folded;
 
     /// <summary>True when one character is wrong, missing or too many, or two neighbours are changed round.</summary>
     public static bool IsOneOff(ReadOnlySpan<char> a, ReadOnlySpan<char> b)
@@ -74,6 +86,30 @@ internal static class StampLikeness
         return restA.Length < 2
             || restA[1..].SequenceEqual(restB[1..])
             || (restA[0] == restB[1] && restA[1] == restB[0] && restA[2..].SequenceEqual(restB[2..]));
+    }
+
+    // Of two that fold alike, the characters that differ all the same; marks between them don't count.
+    private static int Confused(ReadOnlySpan<char> a, ReadOnlySpan<char> b)
+    {
+        int confused = 0;
+        int i = 0;
+        foreach (char c in a)
+        {
+            if (!char.IsLetterOrDigit(c))
+            {
+                continue;
+            }
+
+            while (i < b.Length && !char.IsLetterOrDigit(b[i]))
+            {
+                i++;
+            }
+
+            confused += i < b.Length && char.ToUpperInvariant(b[i]) == char.ToUpperInvariant(c) ? 0 : 1;
+            i++;
+        }
+
+        return confused;
     }
 
     private static char Fold(char c) =>

@@ -93,6 +93,39 @@ public class GaugeTests
         Assert.Equal(-0.05, reading.Error, 0.002);
     }
 
+    // The same pilot, bent by 0.05, as the gauge's own.
+    [Fact]
+    public void A_gauge_brings_its_own_bent_pilot()
+    {
+        PracticeHead head = PracticeHead.Draw(Demo.Binding.Plan.Head, Demo.Setup.Heads, new Chance(3));
+        (head[Truths.OffAlong, 0], head[Truths.OffAcross, 0]) = (0.02, 0);
+        GaugeCharacter bent = Character() with { PilotBend = 0.05 / 25.4 };
+        GaugeReading[] readings = new PracticeGauge(bent, 1).Read(head, Truths.Find("seat runout")!, 0, [0, 1], 0);
+
+        Assert.Equal(0.06, Exact.Of(readings[0].Shown).Value.ToDouble(), 0.002);
+        Assert.Equal(0.14, Exact.Of(readings[1].Shown).Value.ToDouble(), 0.002);
+    }
+
+    // A fifth of the time 0.004 in of dirt: 2,000 readings with the valve in, within four deviations of a binomial share; a stem,
+    // which lies on no seat, never.
+    [Fact]
+    public void A_dirty_seat_makes_it_read_too_little_now_and_then()
+    {
+        GaugeCharacter dirty = Character() with { DirtySeats = 0.2, DirtBy = 0.004 };
+        PracticeGauge gauge = new(dirty, 77);
+        double[] errors =
+        [
+            .. Enumerable
+                .Range(0, 2_000)
+                .Select(n => gauge.Read(Head, Truths.Find("recession")!, 0, [0], n)[0].Error / 25.4),
+        ];
+        int off = errors.Count(e => Math.Abs(e + 0.004) < 0.0001);
+
+        Assert.Equal(errors.Length, off + errors.Count(e => Math.Abs(e) < 0.0001));
+        Assert.InRange(off, 400 - (4 * 17.9), 400 + (4 * 17.9));
+        Assert.InRange(gauge.Read(Head, Truths.Stem, 0, [0], 0)[0].Error / 25.4, -0.0001, 0.0001);
+    }
+
     // ISO 1: lengths are meant at 20 degC. 127 mm of aluminium (21.5e-6 per K, handbook value) 10 K warm is 0.027305 mm too long.
     [Fact]
     public void A_warm_head_measures_too_long()

@@ -4,6 +4,7 @@ using ProcRunner.Lessons;
 using ProcRunner.Practice.Rehearsals;
 using ProcRunner.Procedures;
 using ProcRunner.Procedures.Checks;
+using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Yaml;
 
@@ -38,6 +39,71 @@ public class OvershootTests
         double share = (double)tally.CutsOver / tally.Cuts;
         Assert.Equal(expected, share, 4 * Math.Sqrt(expected * (1 - expected) / tally.Cuts));
     }
+
+    // The operator that comes with the program, with all that errs at random in its cuts: the reading at touch-off (spread, feel,
+    // steps of 0.0001), touching off, stopping by hand (in steps of the readout, 0.0005), the spindle. The program rounds its
+    // target shallow to the readout's step; who stops a step short goes on to the target. In inches the depth lies off where the
+    // cut is to stop by
+    //   N(0, s) - q - r + k 0.0005,   s^2 = spread^2 + feel^2 + touch off^2 + spindle^2,
+    // with q even within half a step of the gauge, r one of 0 to 0.0004 (where the depth at touch-off lies between two steps of
+    // the readout: it varies by more than any of them), and k 1 as often as the hand goes half a step past or more, once those
+    // that fall short are left out. The share above the room x is the mean over q, r and k of Phi((k 0.0005 - r - x - q) / s), and
+    // over q that is a difference of G(z) = z Phi(z) + phi(z).
+    [Theory]
+    [InlineData(0.0006)]
+    [InlineData(0.0002)]
+    [InlineData(0.0)]
+    [InlineData(-0.0003)]
+    public void Cuts_of_the_operator_that_comes_with_the_program_go_too_deep_as_often_as_its_errors_say(double room)
+    {
+        Dictionary<string, Quantity> tools = new(Demo.Setup.Tools) { ["flex"] = None, ["edge wear"] = None };
+        GaugeCharacter gauge = Demo.Setup.Gauges.Single(g => g.Gauge.Kind == "depth");
+        Bindings.Binding binding = Bind(room);
+        binding = binding.With(binding.Setup with { Tools = tools, Gauges = [gauge], Readout = Demo.Setup.Readout });
+        Tally tally = Rehearsal.Run(binding, 2027, 2_000, 2, _ => { });
+        double expected = Expected(
+            room,
+            Math.Sqrt(
+                Square(gauge.Spread) + Square(gauge.Feel) + Square(Inches("touch off")) + Square(Inches("spindle"))
+            ),
+            (double)gauge.Gauge.Resolution.Value,
+            Inches("stop") / (double)Demo.Setup.Readout.Step
+        );
+
+        Assert.Equal(StepOfReadout, Demo.Setup.Readout.Step);
+        Assert.InRange(tally.Cuts, 2_000, 8_000);
+        double share = (double)tally.CutsOver / tally.Cuts;
+        Assert.Equal(expected, share, 4 * Math.Sqrt(expected * (1 - expected) / tally.Cuts));
+    }
+
+    private const decimal StepOfReadout = 0.0005m;
+
+    private static Quantity None => new(0, Units.Inch);
+
+    private static double Expected(double room, double deviation, double step, double stopInSteps)
+    {
+        double past = Normal.CDF(0, 1, -0.5 / stopInSteps);
+        double one = past / (1 - past);
+        double sum = 0;
+        foreach ((double k, double weight) in new[] { (0.0, 1 - one), (1.0, one) })
+        {
+            for (int r = 0; r < 5; r++)
+            {
+                double middle = (k * (double)StepOfReadout) - (r * step) - room;
+                double half = step / 2;
+                double mean = deviation / step * (G((middle + half) / deviation) - G((middle - half) / deviation));
+                sum += weight / 5 * mean;
+            }
+        }
+
+        return sum;
+    }
+
+    private static double G(double z) => (z * Normal.CDF(0, 1, z)) + Normal.PDF(0, 1, z);
+
+    private static double Square(double value) => value * value;
+
+    private static double Inches(string tool) => Exact.Of(Demo.Setup.Tools[tool]).In(Units.Inch).ToDouble();
 
     // The high limit lies by the room above where the cut is stopped.
     private static Bindings.Binding Bind(double room)

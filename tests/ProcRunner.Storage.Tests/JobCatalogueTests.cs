@@ -68,6 +68,17 @@ public sealed class JobCatalogueTests
     }
 
     [Fact]
+    public void One_character_taken_for_another_is_likelier_than_two()
+    {
+        // O for 0 alone is 3001; for 3007 it takes 1 for 7 besides, though that was worked on later.
+        _jobs.Put(Job("f", "3001", "", 0));
+        _jobs.Put(Job("g", "3007", "", 9));
+
+        Assert.Equal(["f", "g"], Ids(new JobQuery { Text = "3O01" }));
+        Assert.Equal(["g", "f"], Ids(new JobQuery { Text = "30-o7" }));
+    }
+
+    [Fact]
     public void Everything_that_is_given_must_fit()
     {
         Assert.Equal(["c"], Ids(new JobQuery { Text = "field", In = [(JobField.Stamp, "B1")] }));

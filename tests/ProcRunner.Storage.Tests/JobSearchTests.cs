@@ -66,7 +66,7 @@ public sealed class JobSearchTests
                 .Select(j => (j.j, j.Item2.DefaultIfEmpty(0).Max())),
         ];
         bool isThere = fit.Any(f => f.Rank == 100);
-        return fit.Where(f => !isThere || f.Rank is not (81 or 75 or 71))
+        return fit.Where(f => !isThere || f.Rank is not (83 or 81 or 75 or 71))
             .OrderByDescending(f => f.Rank)
             .ThenByDescending(f => f.Job.LastActivity)
             .Select(f => (f.Job.Id, f.Rank));

@@ -1,3 +1,4 @@
+using ProcRunner.Problems;
 using ProcRunner.Shop;
 
 namespace ProcRunner.Lessons;
@@ -20,6 +21,18 @@ public sealed record GaugeCharacter(
     double NotZeroedBy
 )
 {
+    /// <summary>Where it stands in its file.</summary>
+    public Place Source { get; init; }
+
+    /// <summary>By how much the pilot is bent that it turns about.</summary>
+    public double PilotBend { get; init; }
+
+    /// <summary>How often the seat under it is dirty when it is read, of 1; wiped, and read again, it is another chance.</summary>
+    public double DirtySeats { get; init; }
+
+    /// <summary>By how much it reads too little then.</summary>
+    public double DirtBy { get; init; }
+
     /// <summary>The standard uncertainty of one reading, resolution included (JCGM 100:2008, 4.3.7: a step d adds d/sqrt(12)); slips left out.</summary>
     public double Standard()
     {

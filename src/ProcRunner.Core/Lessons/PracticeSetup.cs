@@ -45,6 +45,12 @@ public sealed record PracticeSetup
     /// <summary>How the model operator decides, by the decision's subject.</summary>
     public required IReadOnlyDictionary<string, IReadOnlyList<ChoiceRule>> Decisions { get; init; }
 
+    /// <summary>
+    /// How far out of its limits the shop concedes a value where no rework helps, by the value's name; what isn't named here
+    /// is never conceded.
+    /// </summary>
+    public IReadOnlyDictionary<string, Quantity> Concedes { get; init; } = new Dictionary<string, Quantity>();
+
     /// <summary>True when the model operator ends a cut as soon as a reading is within its window, rather than at the aim.</summary>
     public bool EndsCutsInWindow { get; init; }
 

@@ -98,7 +98,13 @@ internal static class Targets
             return null;
         }
 
-        bool stopsShort = toAim > allowed && left > allowed;
+        // Measured less than a step of the readout before its approach: that is the approach, and the next cut goes to the aim.
+        bool isMeasured = travelled == behind;
+        bool stopsShort =
+            allowed is { } before
+            && toAim > before
+            && left > before
+            && (!isMeasured || left - before >= maths.StepOfTravel);
         Rational travel = behind + toAim - (stopsShort ? allowed!.Value : Rational.Zero);
         Quantity show = maths.NumberAt(Base(progress, maths), ToGo(progress, maths, travel));
         string working =

@@ -26,7 +26,9 @@ internal static class ZeroDecider
 
         StepWork.Zero zero = (StepWork.Zero)on.StepOf(at).Work;
         StepRecord? record = on.State.Find(at);
-        return IsMeasured(on, at, zero, record) ? Maths(on, at).NumberToSet(Exact.Of(MeasuredAt(on, record))) : null;
+        return IsMeasured(on, at, zero, record)
+            ? Maths(on, at).NumberToSet(Exact.Of(MeasuredAt(on, at, record)))
+            : null;
     }
 
     // The reading is there, for this zero, and nothing has moved since.
@@ -66,7 +68,7 @@ internal static class ZeroDecider
             );
         }
 
-        Quantity measured = MeasuredAt(on, record);
+        Quantity measured = MeasuredAt(on, at, record);
         Quantity wanted = Maths(on, at).NumberToSet(Exact.Of(measured));
         EntryResult entry = EntryText.Parse(text, new FieldHint(readout.Unit, 1, 1, null, null));
         if (entry is not EntryResult.Taken { Values: [{ } shown] } taken)
@@ -101,6 +103,27 @@ internal static class ZeroDecider
     private static ReadoutMaths Maths(Deciding on, At at) =>
         new(on.Shop.Readout!, on.Plan.PositionOf(at.Position)?.GuideAngle ?? 0);
 
-    private static Quantity MeasuredAt(Deciding on, StepRecord? record) =>
-        record?.AtZero?.Value ?? new Quantity(0, on.Plan.Head.LengthUnit);
+    private static Quantity MeasuredAt(Deciding on, At at, StepRecord? record) =>
+        record?.AtZero?.Value ?? CutSoFar(on, at) ?? new Quantity(0, on.Plan.Head.LengthUnit);
+
+    // A cut that takes off the very surface that its zero is touched on: set anew in the middle of it, the zero lies as deep as
+    // the cut has come, by its last reading and the travel since. From 0 the whole cut would be taken a second time.
+    private static Quantity? CutSoFar(Deciding on, At at)
+    {
+        if (
+            on.Plan.CutOfZero(at.Step) is not { } cut
+            || on.Plan.StepAt(cut).Moves.All(move => move.Of != on.StepOf(at).Subject)
+            || on.State.Find(at with { Step = cut }) is not { Cut: { } progress }
+        )
+        {
+            return null;
+        }
+
+        Exact depth = Maths(on, at)
+            .DepthAfter(
+                Exact.Of(progress.Reading),
+                Rational.FromDecimal(progress.Travel.Value - progress.TravelAtReading.Value)
+            );
+        return Show.In(depth, progress.Reading.Unit);
+    }
 }

@@ -60,6 +60,8 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
             CheckTruths(part);
         }
 
+        CheckConcessions();
+        CheckGauges();
         foreach ((string name, Quantity tool) in setup.Tools)
         {
             if (!Tooling.Known.TryGetValue(name, out Dimension kind))
@@ -247,6 +249,62 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
                 {
                     Add(rule.Source, $"the procedure has no inspection of '{found}'");
                 }
+            }
+        }
+    }
+
+    private void CheckGauges()
+    {
+        foreach (GaugeCharacter character in setup.Gauges)
+        {
+            Shop.Gauge gauge = character.Gauge;
+            Taking[] takings =
+            [
+                .. plan
+                    .Steps.Select(s => s.Taking)
+                    .OfType<Taking>()
+                    .Where(t => (t.GaugeKind ?? t.Characteristic) == gauge.Kind),
+            ];
+            if (takings.Length == 0)
+            {
+                IEnumerable<string> kinds = plan.Steps.Select(s => s.Taking?.GaugeKind).OfType<string>().Distinct();
+                Add(
+                    character.Source,
+                    $"gauge {gauge.Id}: no step reads with a gauge of the kind '{gauge.Kind}'; there is {string.Join(", ", kinds)}"
+                );
+            }
+
+            foreach (Taking taking in takings)
+            {
+                Dimension wanted = plan.Procedure
+                    .Characteristics[plan.CharacteristicIndex(taking.Characteristic)]
+                    .Dimension;
+                if (gauge.Resolution.Dimension != wanted || gauge.Uncertainty.Dimension != wanted)
+                {
+                    Add(
+                        character.Source,
+                        $"gauge {gauge.Id} reads to {gauge.Resolution} within {gauge.Uncertainty}; '{taking.Characteristic}' is {wanted}"
+                    );
+                    break;
+                }
+            }
+        }
+    }
+
+    private void CheckConcessions()
+    {
+        foreach ((string name, Quantity most) in setup.Concedes)
+        {
+            if (!plan.TryCharacteristic(name, out int index))
+            {
+                Add(File, $"the procedure has no reading '{name}' to concede");
+            }
+            else if (most.Dimension != plan.Procedure.Characteristics[index].Dimension.OfDifference() || most.Value < 0)
+            {
+                Add(
+                    File,
+                    $"'{name}' is conceded by {most}, where {plan.Procedure.Characteristics[index].Dimension} of 0 or more is wanted"
+                );
             }
         }
     }

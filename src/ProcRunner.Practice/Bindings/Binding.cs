@@ -1,3 +1,4 @@
+using ProcRunner.Formulas;
 using ProcRunner.Lessons;
 using ProcRunner.Practice.Works;
 using ProcRunner.Problems;
@@ -13,7 +14,7 @@ public sealed class Binding
     private readonly Dictionary<int, (Work Work, IReadOnlyList<AimTerm> To)> _works;
     private readonly Dictionary<string, (Work Work, IReadOnlyList<AimTerm> To)> _ways;
     private readonly Dictionary<int, BoundFinding> _findings;
-    private readonly Dictionary<(int Step, int Characteristic), int[]> _inputs = [];
+    private readonly Dictionary<(int Step, int Characteristic), (Formula Formula, int[] Inputs)> _workings = [];
 
     internal Binding(
         Plan plan,
@@ -29,7 +30,7 @@ public sealed class Binding
         {
             foreach (WorkOut worked in step.Taking?.WorksOut ?? [])
             {
-                _inputs[(step.Index, plan.CharacteristicIndex(worked.Name))] = InputsOf(worked);
+                _workings[(step.Index, plan.CharacteristicIndex(worked.Name))] = (worked.Formula, InputsOf(worked));
             }
         }
     }
@@ -58,9 +59,9 @@ public sealed class Binding
     public BoundDimension? Reading(string characteristic) =>
         Plan.TryCharacteristic(characteristic, out int index) ? Reading(index) : null;
 
-    /// <summary>The readings behind a value that a step gives: itself, or what it was worked out from.</summary>
-    internal IReadOnlyList<int> Inputs(int step, int characteristic) =>
-        _inputs.TryGetValue((step, characteristic), out int[]? inputs) ? inputs : [characteristic];
+    /// <summary>How a step works a value out, and from which; null for a value that it reads.</summary>
+    internal (Formula Formula, IReadOnlyList<int> Inputs)? WorkingOf(int step, int characteristic) =>
+        _workings.TryGetValue((step, characteristic), out (Formula, int[]) working) ? working : null;
 
     /// <summary>How an inspection is found on the head; null: always good.</summary>
     public BoundFinding? Finding(int step) => _findings.GetValueOrDefault(step);

@@ -6,9 +6,13 @@ namespace ProcRunner.Practice.Gauges;
 /// <param name="Shown">What the gauge shows, to its resolution.</param>
 /// <param name="True">What is true, in base units. The run and the trainee never see it.</param>
 /// <param name="IsTurnOff">It is read one turn of its thimble off.</param>
+/// <param name="IsDirty">Dirt lay on the seat.</param>
 /// <param name="IsNotZeroed">It wasn't zeroed.</param>
-public readonly record struct GaugeReading(Quantity Shown, double True, bool IsTurnOff, bool IsNotZeroed)
+public readonly record struct GaugeReading(Quantity Shown, double True, bool IsTurnOff, bool IsNotZeroed, bool IsDirty)
 {
+    /// <summary>True when it is a slip rather than the gauge's own error.</summary>
+    public bool IsSlip => IsTurnOff || IsNotZeroed || IsDirty;
+
     /// <summary>How much more is shown than is true, in base units.</summary>
     public double Error => Exact.Of(Shown).Value.ToDouble() - True;
 }

@@ -42,24 +42,32 @@ public sealed class PracticeGauge(GaugeCharacter character, ulong key)
         bool turnOff = turn > 0 && chance.Happens(character.WrongTurns);
         bool notZeroed = chance.Happens(character.NotZeroed);
         double sign = chance.Happens(0.5) ? 1 : -1;
-        double off = (turnOff ? sign * turn : 0) + (notZeroed ? character.NotZeroedBy : 0);
+        double dirt = dimension.IsOnSeat && IsDirty(stream) ? character.DirtBy : 0;
+        double off = (turnOff ? sign * turn : 0) + (notZeroed ? character.NotZeroedBy : 0) - dirt;
+        double bend = character.PilotBend * unit.Factor.ToDouble();
         GaugeReading[] readings = new GaugeReading[places.Count];
         for (int i = 0; i < readings.Length; i++)
         {
-            double seen = Seen(head, dimension, position, places[i]);
+            double seen = Seen(head, dimension, (position, places[i]), bend);
             double error =
                 character.Bias + (character.Spread * chance.Normal()) + (character.Feel * chance.Normal()) + off;
             double value = ((seen - unit.Offset.ToDouble()) / unit.Factor.ToDouble()) + error;
-            readings[i] = new(Stepped(value), head[dimension, position, places[i]], turnOff, notZeroed);
+            readings[i] = new(Stepped(value), head[dimension, position, places[i]], turnOff, notZeroed, dirt != 0);
         }
 
         return readings;
     }
 
+    // A stream of its own, so that dirt changes nothing else that chance draws.
+    private bool IsDirty(ulong stream) =>
+        character.DirtySeats > 0 && new Chance(SplitMix.Inside(stream, "dirt")).Happens(character.DirtySeats);
+
     // A warm casting shows every length on it too long (ISO 1: lengths are meant at 20 degC).
-    private static double Seen(PracticeHead head, HeadDimension dimension, int position, int place)
+    private static double Seen(PracticeHead head, HeadDimension dimension, (int Position, int Place) at, double bend)
     {
-        double seen = dimension.Seen is { } look ? look(head, position, place) : head[dimension, position, place];
+        double seen = dimension.Seen is { } look
+            ? look(head, at.Position, at.Place, bend)
+            : head[dimension, at.Position, at.Place];
         bool grows = dimension.Kind == Dimension.OfLength && dimension.IsOfCasting;
         return grows ? seen * (1 + (head[Truths.HeadExpansion, 0] * (head[Truths.HeadTemperature, 0] - 293.15))) : seen;
     }

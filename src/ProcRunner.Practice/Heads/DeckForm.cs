@@ -25,6 +25,7 @@ internal sealed class DeckForm
     private readonly double _casting;
     private readonly double _pit;
     private double _removedAtPit;
+    private double? _firstTouched;
 
     public DeckForm(
         double casting,
@@ -97,6 +98,9 @@ internal sealed class DeckForm
         return most - least;
     }
 
+    /// <summary>Another skim is begun: what it takes is counted from the highest spot as it is now.</summary>
+    public void BeginSkim() => (_firstTouched, Taken) = (null, 0);
+
     /// <summary>
     /// The cutter runs over the deck: what stands above its plane comes off, and the cutter leaves its own small form.
     /// </summary>
@@ -118,7 +122,8 @@ internal sealed class DeckForm
             _heights[i] = Math.Min(_heights[i], plane);
         }
 
-        Taken = Math.Max(Taken, depth);
+        _firstTouched ??= from;
+        Taken = Math.Max(Taken, _firstTouched.Value - (from - depth));
     }
 
     private double[] Points(int line) =>

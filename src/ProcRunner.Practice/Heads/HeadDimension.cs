@@ -11,7 +11,7 @@ public sealed class HeadDimension
         Dimension kind,
         IReadOnlyList<string> places,
         Func<PracticeHead, int, int, double>? worked,
-        Func<PracticeHead, int, int, double>? seen = null
+        Func<PracticeHead, int, int, double, double>? seen = null
     ) => (Name, OfHead, Kind, Places, Worked, Seen) = (name, ofHead, kind, places, worked, seen);
 
     /// <summary>Name, as practice files use it.</summary>
@@ -32,8 +32,14 @@ public sealed class HeadDimension
     /// <summary>How it follows from others, in base units: head, position, place; null when it is given.</summary>
     internal Func<PracticeHead, int, int, double>? Worked { get; }
 
-    /// <summary>What a faultless gauge would be shown where that isn't the truth: dirt under the valve, a bent pilot; null: the truth.</summary>
-    internal Func<PracticeHead, int, int, double>? Seen { get; }
+    /// <summary>
+    /// What a faultless gauge would be shown where that isn't the truth: dirt under the valve, a bent pilot; null: the truth. Head,
+    /// position, place, and by how much the gauge's own pilot is bent.
+    /// </summary>
+    internal Func<PracticeHead, int, int, double, double>? Seen { get; }
+
+    /// <summary>True when it is measured with the valve on its seat, so that dirt there shows.</summary>
+    internal bool IsOnSeat => Name is "recession" or "stem height" or "seat vacuum" or "final vacuum";
 
     /// <summary>True when it is cut in the casting and grows with the casting's heat.</summary>
     internal bool IsOfCasting =>

@@ -69,6 +69,8 @@ public static class Truths
     internal static readonly HeadDimension GuideInside = At("guide inside");
     internal static readonly HeadDimension GuideBore = At("guide bore", Bore);
     internal static readonly HeadDimension StandOut = At("guide stand-out");
+    internal static readonly HeadDimension GuideExpansion = At("guide expansion", Dimension.OfExpansion);
+    internal static readonly HeadDimension GuideColder = At("guide colder by", Dimension.OfTemperatureDifference);
 
     // The valve.
     internal static readonly HeadDimension Stem = At("stem", Bore);
@@ -93,6 +95,8 @@ public static class Truths
     internal static readonly HeadDimension InsertOutside = At("insert outside", ["one way", "across"]);
     internal static readonly HeadDimension InsertHeight = At("insert height", ["one side", "other side"]);
     internal static readonly HeadDimension InsertInside = At("insert inside");
+    internal static readonly HeadDimension InsertExpansion = At("insert expansion", Dimension.OfExpansion);
+    internal static readonly HeadDimension InsertColder = At("insert colder by", Dimension.OfTemperatureDifference);
     internal static readonly HeadDimension CounterboreBore = At("counterbore bore", Ends);
     internal static readonly HeadDimension CounterboreDepth = At("counterbore depth", Round);
     internal static readonly HeadDimension InsertGap = At("insert gap", Round);

@@ -17,7 +17,7 @@ internal static class WorkedTruths
             Truths.Round,
             Recession,
             // Dirt holds the valve off its seat.
-            (h, p, i) => Recession(h, p, i) - SquareToDeck(h[Truths.DirtHeight, p], h.GuideAngle(p))
+            (h, p, i, _) => Recession(h, p, i) - SquareToDeck(h[Truths.DirtHeight, p], h.GuideAngle(p))
         ),
         Of("stem height", (h, p) => h[Truths.ValveLength, p] + Depth(h, p) - h[Truths.SpringPocket, p]),
         Of("bare height", Bare),
@@ -32,8 +32,11 @@ internal static class WorkedTruths
             ["pilot as it stands", "pilot turned"],
             (h, p, _) => RunoutOf(h[Truths.OffAlong, p], h[Truths.OffAcross, p]),
             // The indicator turns about the pilot: what the pilot is bent by stands first on one side, then on the other.
-            (h, p, i) =>
-                RunoutOf(h[Truths.OffAlong, p] - ((i == 0 ? 1 : -1) * h[Truths.PilotBend, p]), h[Truths.OffAcross, p])
+            (h, p, i, own) =>
+                RunoutOf(
+                    h[Truths.OffAlong, p] - ((i == 0 ? 1 : -1) * (h[Truths.PilotBend, p] + own)),
+                    h[Truths.OffAcross, p]
+                )
         ),
         Of("seat vacuum", Pressure, Vacuum),
         Of("final vacuum", Pressure, Vacuum),
@@ -47,6 +50,8 @@ internal static class WorkedTruths
         Of("most guide fit", (h, p) => Most(h, Truths.GuideOutside, p) - Least(h, Truths.GuideHole, p)),
         Of("least insert fit", (h, p) => Least(h, Truths.InsertOutside, p) - Most(h, Truths.CounterboreBore, p)),
         Of("most insert fit", (h, p) => Most(h, Truths.InsertOutside, p) - Least(h, Truths.CounterboreBore, p)),
+        Of("guide fit as it goes in", GuideFitNow),
+        Of("insert fit as it goes in", InsertFitNow),
         Of("insert set-back", (h, p) => Most(h, Truths.CounterboreDepth, p) - Most(h, Truths.InsertHeight, p)),
         Of("seat load", Dimension.OfForce, (h, p) => LoadAt(h, p, Bare(h, p) - h[Truths.ShimStack, p])),
         Of(
@@ -78,6 +83,35 @@ internal static class WorkedTruths
         + Depth(head, position)
         - head[Truths.SpringPocket, position]
         - head[Truths.TipToRetainer, position];
+
+    /// <summary>The guide's interference with guide and head as warm as they are, negative where it slips in.</summary>
+    public static double GuideFitNow(PracticeHead head, int position) =>
+        FitAt(
+            Mean(head, Truths.GuideOutside, position),
+            Mean(head, Truths.GuideHole, position),
+            head[Truths.GuideExpansion, position],
+            head[Truths.HeadExpansion, 0],
+            -head[Truths.GuideColder, position],
+            Warmer(head)
+        );
+
+    /// <summary>The insert's interference with insert and head as warm as they are, negative where it slips in.</summary>
+    public static double InsertFitNow(PracticeHead head, int position) =>
+        FitAt(
+            Mean(head, Truths.InsertOutside, position),
+            Mean(head, Truths.CounterboreBore, position),
+            head[Truths.InsertExpansion, position],
+            head[Truths.HeadExpansion, 0],
+            -head[Truths.InsertColder, position],
+            Warmer(head)
+        );
+
+    // Parts and bores are true at the room's temperature, where they are measured.
+    private static double Warmer(PracticeHead head) =>
+        head[Truths.HeadTemperature, 0] - head[Truths.RoomTemperature, 0];
+
+    private static double Mean(PracticeHead head, HeadDimension of, int position) =>
+        Enumerable.Range(0, of.Places.Count).Average(i => head[of, position, i]);
 
     // A spring is straight between the two loads it is known by.
     private static double LoadAt(PracticeHead head, int position, double height)

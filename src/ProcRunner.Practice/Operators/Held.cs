@@ -10,6 +10,8 @@ namespace ProcRunner.Practice.Operators;
 /// <param name="High">High limit in base units, or null.</param>
 /// <param name="Standard">The reading's standard uncertainty, in base units.</param>
 /// <param name="Moved">True when the head changed there after the reading and nobody asked for it again.</param>
+/// <param name="Slipped">True when a reading behind it was a slip: a turn off, not zeroed, a dirty seat.</param>
+/// <param name="Conceded">True when it stands by a concession.</param>
 public readonly record struct Held(
     int Characteristic,
     int Position,
@@ -19,18 +21,29 @@ public readonly record struct Held(
     double? Low,
     double? High,
     double Standard,
-    bool Moved
+    bool Moved,
+    bool Slipped,
+    bool Conceded
 )
 {
+    private const double Farthest = 6;
+
     /// <summary>True when what is true in the end is out of the limits, by more than arithmetic.</summary>
-    public bool IsOut => Misses(TrueNow);
+    public bool IsOut => Misses(TrueNow, Low, High);
 
     /// <summary>True when the reading as entered was within the limits.</summary>
-    public bool WasPassed => !Misses(Shown);
+    public bool WasPassed => !Misses(Shown, Low, High);
 
-    /// <summary>True when it is out and no error of a gauge can be why: it wasn't passed, or the head changed after it was read.</summary>
-    public bool IsUnexplained => IsOut && (!WasPassed || Moved);
+    /// <summary>
+    /// True when it is out, nobody conceded it, and no error of a gauge can be why: it wasn't passed, the head changed after it was
+    /// read, or the truth lies further off than any reading without a slip does (six standard uncertainties).
+    /// </summary>
+    public bool IsUnexplained =>
+        IsOut && !Conceded && (!WasPassed || Moved || (!Slipped && Standard > 0 && Math.Abs(Deviations) > Farthest));
 
-    private bool Misses(double value) =>
-        (Low is { } low && value < low - 1e-7) || (High is { } high && value > high + 1e-7);
+    /// <summary>By how many standard uncertainties of its reading the truth lies off what was read; 0 without any.</summary>
+    public double Deviations => Standard > 0 ? (TrueNow - Shown) / Standard : 0;
+
+    internal static bool Misses(double value, double? low, double? high) =>
+        (low is { } least && value < least - 1e-7) || (high is { } most && value > most + 1e-7);
 }

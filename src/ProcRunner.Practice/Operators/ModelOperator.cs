@@ -14,7 +14,8 @@ namespace ProcRunner.Practice.Operators;
 /// <summary>
 /// Plays a procedure on a practice head from its opening to its end through the real decisions, in memory: asks the gauges,
 /// works to the program's targets, decides by the setup's rules, and answers a refusal as the procedure offers: measure again
-/// once, then the ways on in their order, then give the head up.
+/// once, then rework and other parts in their order; where nothing of that is left or helps, a concession as far as the setup
+/// says that the shop concedes, and otherwise the head is given up.
 /// </summary>
 public sealed class ModelOperator
 {
@@ -33,6 +34,8 @@ public sealed class ModelOperator
     private readonly Dictionary<At, GaugeReading[]> _looked = [];
     private readonly List<CutEnd> _cuts = [];
     private readonly HashSet<At> _inMetal = [];
+    private readonly List<At> _concessions = [];
+    private readonly VerdictCounts _verdicts;
     private readonly Func<RunCommand, (string Fault, IReadOnlyList<RunEvent> Events)>? _carry;
     private int _entries;
 
@@ -40,6 +43,7 @@ public sealed class ModelOperator
     {
         (_binding, _shop) = (binding, shop);
         _session = new PracticeSession(binding, seed, number);
+        _verdicts = new VerdictCounts(binding);
         _state = new RunState(binding.Plan, "practice");
     }
 
@@ -52,6 +56,7 @@ public sealed class ModelOperator
     {
         (_binding, _shop) = (session.Binding, shop);
         (_session, _state, _carry) = (session, state, carry);
+        _verdicts = new VerdictCounts(session.Binding);
     }
 
     private Plan Plan => _binding.Plan;
@@ -128,12 +133,24 @@ public sealed class ModelOperator
         {
             JobStanding.Released => Ended(HeadEnd.Released, ""),
             JobStanding.Scrapped => Ended(HeadEnd.Scrapped, _refusals.Count > 0 ? Plan.NameOf(_refusals[^1].At) : ""),
-            _ => Ended(HeadEnd.Stuck, refused.Length > 0 ? refused : "too many entries, or nothing is open"),
+            _ => Ended(HeadEnd.Stuck, refused.Length > 0 ? refused : NoEnd()),
         };
     }
 
+    private string NoEnd() =>
+        Prompter.Next(_state) is { } at ? $"too many entries, the last at {Plan.NameOf(at)}" : "nothing is open";
+
     private HeadOutcome Ended(HeadEnd end, string why) =>
-        new(end, why, _entries, _refusals, _cuts, end == HeadEnd.Released ? [.. Holding()] : []);
+        new(
+            end,
+            why,
+            _entries,
+            _refusals,
+            _cuts,
+            _concessions,
+            _verdicts.All,
+            end == HeadEnd.Released ? [.. new HeldValues(_session, _state, _taken).All()] : []
+        );
 
     // What is refused is tried in another way once; the words of the refusal are the answer when that doesn't help.
     private string Answer(Prompt prompt)
@@ -217,6 +234,7 @@ public sealed class ModelOperator
                     looked,
                     StandardOf(_session.GaugeFor(taking))
                 );
+                _verdicts.Add(_session.Head, taken, looked);
                 NoticeCut(taken, looked);
                 break;
             case RunEvent.EntryQuestioned asked:
@@ -224,6 +242,9 @@ public sealed class ModelOperator
                 break;
             case RunEvent.PassCut pass:
                 _inMetal.Add(pass.At);
+                break;
+            case RunEvent.Conceded conceded:
+                _concessions.Add(conceded.At);
                 break;
             case RunEvent.CutEnded ended:
                 NoticeEnd(ended.At);
@@ -342,7 +363,9 @@ public sealed class ModelOperator
         WayOn? way =
             again is not null && (tries == 1 || rework.Length == 0) && tries < MostTries ? again
             : rework.Length > 0 && tries < MostTries ? rework[(tries - 2 + rework.Length) % rework.Length]
-            : prompt.WaysOn.FirstOrDefault(w => w.Kind == WayKind.Scrap);
+            : prompt.WaysOn.FirstOrDefault(w =>
+                w.Kind == WayKind.Concession && Concession.IsGiven(_binding, _state, at)
+            ) ?? prompt.WaysOn.FirstOrDefault(w => w.Kind == WayKind.Scrap);
         if (way is null)
         {
             return $"no way on at {Plan.NameOf(at)}";
@@ -350,72 +373,13 @@ public sealed class ModelOperator
 
         _refusals.Add((at, way.Text));
         return
-            Try(new RunCommand.TakeWay(at, way.Text, "rehearsal", way.Kind == WayKind.Scrap ? Mark : null))
+            Try(new RunCommand.TakeWay(at, way.Text, "rehearsal", NeedsLead(way) ? Mark : null))
                 is { Length: > 0 } refused
             ? $"{refused} at {Plan.NameOf(at)}: {way.Text}"
             : "";
     }
 
+    private static bool NeedsLead(WayOn way) => way.Kind is WayKind.Scrap or WayKind.Concession;
+
     private static Mark Mark => new(PracticeShop.Lead, PracticeShop.Name, Start, PracticeShop.Sign);
-
-    // Every judged value at the end, against what is true of the head then.
-    private IEnumerable<Held> Holding()
-    {
-        for (int c = 0; c < Plan.Procedure.Characteristics.Count; c++)
-        {
-            if (_binding.Reading(c) is not { } bound)
-            {
-                continue;
-            }
-
-            bool ofHead = Plan.Procedure.Characteristics[c].OfHead;
-            for (int p = ofHead ? At.Head : 0; p < (ofHead ? 0 : Plan.Positions.Count); p++)
-            {
-                if (_state.Value(c, p) is { } value && value.Judgement is { Low: not null } or { High: not null })
-                {
-                    foreach (Held held in Held(c, p, bound, _state.Value(c, p)!))
-                    {
-                        yield return held;
-                    }
-                }
-            }
-        }
-    }
-
-    private IEnumerable<Held> Held(int c, int p, BoundDimension bound, ValueRecord value)
-    {
-        Quantity[] shown = value.Places.Count > 0 ? [.. value.Places.Select(v => v.Value)] : [value.Value];
-        IReadOnlyList<int> places = bound.PlacesOf([
-            .. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : [],
-        ]);
-        int[] inputs = [.. _binding.Inputs(value.ByStep, c).Where(i => _taken.ContainsKey((i, p)))];
-        double standard = Math.Sqrt(inputs.Sum(i => _taken[(i, p)].Standard * _taken[(i, p)].Standard));
-        bool moved = inputs.Any(i => HasMoved(i, p));
-        for (int i = 0; i < shown.Length; i++)
-        {
-            yield return new Held(
-                c,
-                p,
-                value.Places.Count > 1 ? value.Places[i].Place : "",
-                PracticeHead.InBase(shown[i]),
-                _session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]],
-                value.Judgement.Low is { } low ? PracticeHead.InBase(low) : null,
-                value.Judgement.High is { } high ? PracticeHead.InBase(high) : null,
-                standard,
-                moved
-            );
-        }
-    }
-
-    private bool HasMoved(int characteristic, int position)
-    {
-        BoundDimension bound = _binding.Reading(characteristic)!;
-        GaugeReading[] readings = _taken[(characteristic, position)].Readings;
-        IReadOnlyList<PlaceValue> named = _state.Value(characteristic, position)?.Places ?? [];
-        IReadOnlyList<int> places = bound.PlacesOf([.. named.Count > 1 ? named.Select(v => v.Place) : []]);
-        return readings
-            .Take(places.Count)
-            .Where((r, i) => Math.Abs(_session.Head[bound.Dimension, position, places[i]] - r.True) > 1e-6)
-            .Any();
-    }
 }

@@ -60,6 +60,13 @@ public sealed class Distribution
     /// <summary>True when the limits aren't the same for every head: mean, spread and bars then say little.</summary>
     public bool LimitsShift { get; private set; }
 
+    /// <summary>Where a bar begins.</summary>
+    public double Start(int bar) => From + ((To - From) * bar / Bars);
+
+    /// <summary>True for a bar that lies beyond a limit as a whole.</summary>
+    public bool IsOut(int bar) =>
+        (Low is { } low && Start(bar + 1) <= low + 1e-9) || (High is { } high && Start(bar) >= high - 1e-9);
+
     internal void Add(double value, bool isOut, double? low, double? high)
     {
         LimitsShift |= !Same(low, Low) || !Same(high, High);

@@ -10,7 +10,8 @@ namespace ProcRunner.Practice.Rehearsals;
 /// <summary>Many practice heads through one procedure, on several cores. The same seed gives the same tally on any number of them.</summary>
 public static class Rehearsal
 {
-    private const int InChunk = 20;
+    /// <summary>How many heads are played one after the other before their tally is added to the others.</summary>
+    public const int InChunk = 20;
 
     /// <summary>Plays heads 0 to <paramref name="heads"/> less 1.</summary>
     /// <param name="binding">The setup on its procedure and head.</param>
@@ -18,23 +19,50 @@ public static class Rehearsal
     /// <param name="heads">How many.</param>
     /// <param name="cores">On how many cores, 1 or more.</param>
     /// <param name="progress">Told how many are done; called from any thread, one at a time.</param>
-    public static Tally Run(Binding binding, ulong seed, int heads, int cores, Action<int> progress)
+    /// <param name="stop">Stops it between two chunks of heads.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static Tally Run(
+        Binding binding,
+        ulong seed,
+        int heads,
+        int cores,
+        Action<int> progress,
+        CancellationToken stop = default
+    ) => Run(binding, seed, (heads, 0), cores, progress, stop).All;
+
+    /// <summary>As the other, with a tally of the first few heads beside that of all.</summary>
+    /// <param name="binding">The setup on its procedure and head.</param>
+    /// <param name="seed">Where all chance starts from.</param>
+    /// <param name="heads">How many, and how many of them make the first few: whole chunks of <see cref="InChunk"/>.</param>
+    /// <param name="cores">On how many cores, 1 or more.</param>
+    /// <param name="progress">Told how many are done; called from any thread, one at a time.</param>
+    /// <param name="stop">Stops it between two chunks of heads.</param>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static (Tally All, Tally First) Run(
+        Binding binding,
+        ulong seed,
+        (int All, int First) heads,
+        int cores,
+        Action<int> progress,
+        CancellationToken stop
+    )
     {
         ShopState shop = PracticeShop.Of(binding.Setup);
         Tally all = new(binding.Plan);
+        Tally first = new(binding.Plan);
         SortedDictionary<int, Tally> early = [];
         int next = 0;
         int done = 0;
         Lock merging = new();
-        int chunks = (heads + InChunk - 1) / InChunk;
+        int chunks = (heads.All + InChunk - 1) / InChunk;
         Parallel.For(
             0,
             chunks,
-            new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, cores) },
+            new ParallelOptions { MaxDegreeOfParallelism = Math.Max(1, cores), CancellationToken = stop },
             chunk =>
             {
                 Tally part = new(binding.Plan);
-                for (int i = chunk * InChunk; i < Math.Min(heads, (chunk + 1) * InChunk); i++)
+                for (int i = chunk * InChunk; i < Math.Min(heads.All, (chunk + 1) * InChunk); i++)
                 {
                     part.Add(i, ModelOperator.Play(binding, shop, seed, (ulong)i));
                 }
@@ -46,6 +74,11 @@ public static class Rehearsal
                     while (early.Remove(next, out Tally? ready))
                     {
                         all.Add(ready);
+                        if (next * InChunk < heads.First)
+                        {
+                            first.Add(ready);
+                        }
+
                         next++;
                     }
 
@@ -54,7 +87,7 @@ public static class Rehearsal
                 }
             }
         );
-        return all;
+        return (all, first);
     }
 
     /// <summary>A binding whose gauges of one kind read without error; the shop's knowledge of them stays.</summary>
@@ -73,6 +106,8 @@ public static class Rehearsal
                                 Feel = 0,
                                 WrongTurns = 0,
                                 NotZeroed = 0,
+                                PilotBend = 0,
+                                DirtySeats = 0,
                             }
                             : g
                     ),
@@ -94,6 +129,8 @@ public static class Rehearsal
                                 Bias = g.Bias * times,
                                 Spread = g.Spread * times,
                                 Feel = g.Feel * times,
+                                PilotBend = g.PilotBend * times,
+                                DirtBy = g.DirtBy * times,
                             }
                             : g
                     ),
@@ -101,18 +138,27 @@ public static class Rehearsal
             }
         );
 
-    /// <summary>The settings from which cuts take how far they stop short, with the kind of gauge that ends such a cut.</summary>
-    public static IReadOnlyList<(string Setting, string Gauge)> ApproachSettings(Plan plan) =>
+    /// <summary>
+    /// The settings from which cuts take how far they stop short, with the kind of gauge that ends such cuts and the indices of
+    /// their steps.
+    /// </summary>
+    public static IReadOnlyList<(string Setting, string Gauge, IReadOnlyList<int> Steps)> ApproachSettings(Plan plan)
+    {
+        const string Prefix = "setting.";
+        return
         [
             .. plan
-                .Steps.Select(s => s.Work)
-                .OfType<StepWork.Cut>()
-                .SelectMany(c =>
-                    c.StopShort.Names.Where(n => n.StartsWith("setting.", StringComparison.Ordinal))
-                        .Select(n => (n["setting.".Length..], c.Taking.GaugeKind ?? ""))
+                .Steps.SelectMany(s =>
+                    s.Work is StepWork.Cut cut
+                        ? cut
+                            .StopShort.Names.Where(n => n.StartsWith(Prefix, StringComparison.Ordinal))
+                            .Select(n => (Setting: n[Prefix.Length..], Gauge: cut.Taking.GaugeKind ?? "", s.Index))
+                        : []
                 )
-                .Distinct(),
+                .GroupBy(c => (c.Setting, c.Gauge))
+                .Select(g => (g.Key.Setting, g.Key.Gauge, (IReadOnlyList<int>)[.. g.Select(c => c.Index)])),
         ];
+    }
 
     /// <summary>A binding whose procedure has another value for a setting.</summary>
     public static Binding WithSetting(Binding binding, string setting, Quantity value)

@@ -2,73 +2,122 @@ using System.Globalization;
 using System.Net;
 using System.Text;
 using ProcRunner.Quantities;
-using ProcRunner.Runs;
+using static ProcRunner.Practice.Rehearsals.Figures;
 
 namespace ProcRunner.Practice.Rehearsals;
 
-/// <summary>A rehearsal as one page: no script, nothing fetched, drawings inside.</summary>
+/// <summary>A rehearsal as one page: no script, nothing fetched, drawings inside, every text from a file made harmless.</summary>
 public static class RehearsalPage
 {
-    private const int Width = 560;
+    private const int Width = 640;
     private const int Height = 150;
+
+    private const string Style = """
+        body{font:16px/1.5 sans-serif;color:#111;background:#fff;max-width:62em;margin:0 auto;padding:0 1em 3em}
+        .practice{background:#000;color:#fff;padding:.4em 1em;font-weight:bold;margin:0 -1em}
+        table{border-collapse:collapse;margin:.5em 0 2em;display:block;overflow-x:auto}
+        th,td{padding:.2em .8em .2em 0;border-bottom:1px solid #bbb;text-align:right;font-variant-numeric:tabular-nums}
+        th:first-child,td:first-child,tbody th{text-align:left;font-weight:normal}
+        thead th{border-bottom:2px solid #111;font-weight:bold}
+        .says{max-width:45em;color:#333}
+        svg{display:block;max-width:100%;height:auto;margin:.5em 0 2em}
+        @media print{table{display:table;break-inside:avoid}}
+        """;
 
     /// <summary>The page.</summary>
     public static string Of(RehearsalResult result)
     {
-        Plan plan = result.Binding.Plan;
+        string title = Safe(RehearsalReport.TitleOf(result));
         StringBuilder page = new();
-        page.Append("<!doctype html>\n<html lang=\"en\"><head><meta charset=\"utf-8\"><title>Rehearsal: ")
-            .Append(Safe(plan.Procedure.Title))
+        page.Append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append(
-                "</title>\n<style>body{font:16px sans-serif;max-width:60em;margin:2em auto;padding:0 1em}pre{font:13px monospace;overflow-x:auto}"
+                "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'\">\n"
             )
+            .Append("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
             .Append(
-                ".practice{background:#000;color:#fff;padding:.3em 1em;font-weight:bold}svg{display:block;margin:.5em 0 2em}</style></head><body>\n"
+                CultureInfo.InvariantCulture,
+                $"<title>Rehearsal: {title}</title>\n<style>\n{Style}\n</style>\n</head>\n<body>\n"
             )
-            .Append("<p class=\"practice\">PRACTICE: practice heads, worth nothing to a customer</p>\n<h1>Rehearsal: ")
-            .Append(Safe(plan.Procedure.Title))
-            .Append(" on ")
-            .Append(Safe(plan.Head.Title))
-            .Append("</h1>\n");
-        foreach (
-            ((int Characteristic, string Kind) key, Distribution spread) in RehearsalLines.Plotted(result.Tally, plan)
-        )
+            .Append("<p class=\"practice\">PRACTICE: practice heads, worth nothing to a customer</p>\n<main>\n")
+            .Append(
+                CultureInfo.InvariantCulture,
+                $"<h1>Rehearsal: {title}</h1>\n<p>{Safe(RehearsalReport.HeadsOf(result))}</p>\n"
+            );
+        foreach (ReportPart part in RehearsalReport.Of(result))
         {
-            Unit unit = RehearsalLines.UnitOf(plan, key.Characteristic);
-            page.Append("<h2>")
-                .Append(Safe(RehearsalLines.NameOf(plan, key)))
-                .Append(" at the release, in truth</h2>\n");
-            Draw(page, spread, unit);
+            page.Append(CultureInfo.InvariantCulture, $"<section>\n<h2>{Safe(part.Title)}</h2>\n");
+            if (part.Says.Length > 0)
+            {
+                page.Append(CultureInfo.InvariantCulture, $"<p class=\"says\">{Safe(part.Says)}</p>\n");
+            }
+
+            Write(page, part);
+            page.Append("</section>\n");
         }
 
-        page.Append("<h2>In figures</h2>\n<pre>")
-            .Append(Safe(string.Join('\n', RehearsalLines.Of(result))))
-            .Append("</pre>\n</body></html>\n");
-        return page.ToString();
+        return page.Append("</main>\n</body>\n</html>\n").ToString();
     }
 
-    private static void Draw(StringBuilder page, Distribution spread, Unit unit)
+    private static void Write(StringBuilder page, ReportPart part)
     {
+        if (part is ReportPart.Plot plot)
+        {
+            Draw(page, plot);
+        }
+        else if (part is ReportPart.Table { Rows.Count: > 0 } table)
+        {
+            Write(page, table);
+        }
+    }
+
+    private static void Write(StringBuilder page, ReportPart.Table table)
+    {
+        page.Append("<table>\n<thead><tr>");
+        foreach (string column in table.Columns)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<th scope=\"col\">{Safe(column)}</th>");
+        }
+
+        page.Append("</tr></thead>\n<tbody>\n");
+        foreach (IReadOnlyList<string> row in table.Rows)
+        {
+            page.Append(CultureInfo.InvariantCulture, $"<tr><th scope=\"row\">{Safe(row[0])}</th>");
+            foreach (string cell in row.Skip(1))
+            {
+                page.Append(CultureInfo.InvariantCulture, $"<td>{Safe(cell)}</td>");
+            }
+
+            page.Append("</tr>\n");
+        }
+
+        page.Append("</tbody>\n</table>\n");
+    }
+
+    // Told by shape as well as by shade: what is beyond a limit is hatched by its outline alone.
+    private static void Draw(StringBuilder page, ReportPart.Plot plot)
+    {
+        (Distribution spread, Unit unit) = (plot.Spread, plot.Unit);
         long tallest = Math.Max(1, spread.Histogram.Max());
-        string title =
-            $"{N(spread.Count)} values, mean {RehearsalLines.In(spread.Mean, unit)}, deviation {RehearsalLines.SizeIn(spread.Deviation, unit)} {unit}";
+        string told =
+            $"{N(spread.Count)} values: mean {In(spread.Mean, unit)}, deviation {SizeIn(spread.Deviation, unit)}, least {In(spread.Least, unit)}, most {In(spread.Most, unit)} {unit.Symbol}; {N(spread.Out)} out of limits";
         page.Append(
             CultureInfo.InvariantCulture,
-            $"<svg width=\"{Width}\" height=\"{Height + 30}\" role=\"img\"><title>{Safe(title)}</title>\n"
+            $"<svg viewBox=\"0 0 {Width} {Height + 30}\" width=\"{Width}\" height=\"{Height + 30}\" role=\"img\" aria-label=\"{Safe(told)}\">\n<title>{Safe(told)}</title>\n"
         );
         double bar = (double)Width / Distribution.Bars;
         for (int i = 0; i < Distribution.Bars; i++)
         {
-            double height = (double)Height * spread.Histogram[i] / tallest;
+            double height = spread.Histogram[i] == 0 ? 0 : Math.Max(1, (double)Height * spread.Histogram[i] / tallest);
+            string look = spread.IsOut(i) ? "fill=\"#fff\" stroke=\"#111\"" : "fill=\"#445\"";
             page.Append(
                 CultureInfo.InvariantCulture,
-                $"<rect x=\"{(i * bar) + 1:F1}\" y=\"{Height - height:F1}\" width=\"{bar - 2:F1}\" height=\"{height:F1}\" fill=\"#556\"/>\n"
+                $"<rect x=\"{(i * bar) + 1:F1}\" y=\"{Height - height:F1}\" width=\"{bar - 2:F1}\" height=\"{height:F1}\" {look}/>\n"
             );
         }
 
         Mark(page, spread, spread.Low, "low", unit);
         Mark(page, spread, spread.High, "high", unit);
-        page.Append("</svg>\n");
+        page.Append(CultureInfo.InvariantCulture, $"</svg>\n<p class=\"says\">{Safe(told)}</p>\n");
     }
 
     private static void Mark(StringBuilder page, Distribution spread, double? limit, string name, Unit unit)
@@ -78,12 +127,10 @@ public static class RehearsalPage
             double x = (at - spread.From) / (spread.To - spread.From) * Width;
             page.Append(
                 CultureInfo.InvariantCulture,
-                $"<line x1=\"{x:F1}\" x2=\"{x:F1}\" y1=\"0\" y2=\"{Height}\" stroke=\"#000\" stroke-dasharray=\"4 3\"/><text x=\"{x:F1}\" y=\"{Height + 16}\" font-size=\"13\" text-anchor=\"middle\">{name} {RehearsalLines.In(at, unit)}</text>\n"
+                $"<line x1=\"{x:F1}\" x2=\"{x:F1}\" y1=\"0\" y2=\"{Height}\" stroke=\"#111\" stroke-dasharray=\"4 3\"/><text x=\"{x:F1}\" y=\"{Height + 18}\" font-size=\"14\" text-anchor=\"middle\">{name} {In(at, unit)} {Safe(unit.Symbol)}</text>\n"
             );
         }
     }
 
-    private static string N(long count) => count.ToString("#,0", CultureInfo.InvariantCulture);
-
-    private static string Safe(string text) => WebUtility.HtmlEncode(text);
+    private static string Safe(string text) => WebUtility.HtmlEncode(Text.SafeText.Show(text));
 }

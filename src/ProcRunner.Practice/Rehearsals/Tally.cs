@@ -7,7 +7,7 @@ namespace ProcRunner.Practice.Rehearsals;
 /// <summary>What many heads came to. Its size doesn't grow with their number.</summary>
 public sealed class Tally
 {
-    private const int MostEscapes = 200;
+    private const int MostEscapes = 5000;
     private readonly Plan _plan;
     private readonly Dictionary<int, long> _refused = [];
     private readonly Dictionary<int, long> _given = [];
@@ -21,8 +21,16 @@ public sealed class Tally
         )
     );
     private readonly List<Escape> _escapes = [];
+    private readonly List<bool> _firstTimes = [];
+    private readonly SortedDictionary<int, CutCount> _cuts = [];
+    private readonly ReadingCount[] _readings;
+    private readonly ConformanceBin[] _conformance = ConformanceBin.None();
 
-    internal Tally(Plan plan) => _plan = plan;
+    internal Tally(Plan plan)
+    {
+        _plan = plan;
+        _readings = new ReadingCount[plan.Procedure.Characteristics.Count];
+    }
 
     /// <summary>How many heads.</summary>
     public long Heads { get; private set; }
@@ -32,6 +40,12 @@ public sealed class Tally
 
     /// <summary>Released without one result out of spec on the way.</summary>
     public long FirstTime { get; private set; }
+
+    /// <summary>Whether each head was in spec the first time, in their order.</summary>
+    public IReadOnlyList<bool> FirstTimes => _firstTimes;
+
+    /// <summary>Released with one result or more conceded.</summary>
+    public long Conceded { get; private set; }
 
     /// <summary>How many were given up.</summary>
     public long Scrapped { get; private set; }
@@ -54,11 +68,23 @@ public sealed class Tally
     /// <summary>How many values out of limits the readings and their gauges' uncertainty let expect (JCGM 106:2012, 7.4, summed).</summary>
     public double Expected { get; private set; }
 
+    /// <summary>Values that stand by a concession and are out of limits in truth; they aren't counted as escaped.</summary>
+    public long ConcededOut { get; private set; }
+
+    /// <summary>Judged values by their chance of being in limits.</summary>
+    public IReadOnlyList<ConformanceBin> Conformance => _conformance;
+
     /// <summary>How many cuts came to their end.</summary>
     public long Cuts { get; private set; }
 
     /// <summary>How many of them went deeper than the high limit, in truth.</summary>
     public long CutsOver { get; private set; }
+
+    /// <summary>Cuts by the index of their step.</summary>
+    public IReadOnlyDictionary<int, CutCount> CutsAt => _cuts;
+
+    /// <summary>How the verdicts on readings stood to the truth when they were taken, by index of the characteristic.</summary>
+    public IReadOnlyList<ReadingCount> Readings => _readings;
 
     /// <summary>Heads refused at a step, by its index.</summary>
     public IReadOnlyDictionary<int, long> RefusedAt => _refused;
@@ -82,8 +108,10 @@ public sealed class Tally
         FirstTime += head.FirstTime ? 1 : 0;
         Released += head.End == HeadEnd.Released ? 1 : 0;
         Scrapped += head.End == HeadEnd.Scrapped ? 1 : 0;
-        Cuts += head.Cuts.Count;
-        CutsOver += head.Cuts.Count(c => c.IsOver);
+        Conceded += head.End == HeadEnd.Released && head.Concessions.Count > 0 ? 1 : 0;
+        _firstTimes.Add(head.FirstTime);
+        Add(head.Cuts);
+        Add(head.Readings);
         foreach (int step in head.Refusals.Select(r => r.At.Step).Distinct())
         {
             _refused[step] = _refused.GetValueOrDefault(step) + 1;
@@ -108,8 +136,53 @@ public sealed class Tally
         HeadsWithEscape += Escaped > escaped ? 1 : 0;
     }
 
+    private void Add(IReadOnlyList<CutEnd> cuts)
+    {
+        foreach (CutEnd cut in cuts)
+        {
+            Cuts++;
+            CutsOver += cut.IsOver ? 1 : 0;
+            if (cut.High is { } high)
+            {
+                CountOf(cut.At.Step).Add(high - cut.Deepest, cut.IsOver);
+            }
+        }
+    }
+
+    private void Add(IReadOnlyList<ReadingCount> readings)
+    {
+        for (int i = 0; i < _readings.Length; i++)
+        {
+            _readings[i] += readings[i];
+        }
+    }
+
+    private CutCount CountOf(int step)
+    {
+        if (!_cuts.TryGetValue(step, out CutCount? count))
+        {
+            _cuts[step] = count = new CutCount();
+        }
+
+        return count;
+    }
+
     internal void Add(Tally other)
     {
+        Conceded += other.Conceded;
+        ConcededOut += other.ConcededOut;
+        _firstTimes.AddRange(other._firstTimes);
+        Add(other._readings);
+        for (int i = 0; i < _conformance.Length; i++)
+        {
+            _conformance[i] = _conformance[i].With(other._conformance[i]);
+        }
+
+        foreach ((int step, CutCount cuts) in other._cuts)
+        {
+            CountOf(step).Add(cuts);
+        }
+
         Heads += other.Heads;
         Entries += other.Entries;
         Released += other.Released;
@@ -152,8 +225,16 @@ public sealed class Tally
     private void Add(long number, Held value)
     {
         Judged++;
-        double conforms = value.Standard > 0 ? Conformance(value) : 1;
-        Expected += 1 - conforms;
+        double conforms = value.Standard > 0 ? ChanceOf(value) : 1;
+        bool escaped = value.IsOut && !value.Conceded;
+        ConcededOut += value.IsOut && value.Conceded ? 1 : 0;
+        if (!value.Conceded)
+        {
+            int bin = ConformanceBin.IndexOf(conforms);
+            _conformance[bin] = _conformance[bin].With(conforms, escaped);
+            Expected += 1 - conforms;
+        }
+
         string kind = value.Position == At.Head ? "" : _plan.Positions[value.Position].Kind;
         if (!_spreads.TryGetValue((value.Characteristic, kind), out Distribution? spread))
         {
@@ -161,7 +242,7 @@ public sealed class Tally
         }
 
         spread.Add(value.TrueNow, value.IsOut, value.Low, value.High);
-        if (value.IsOut)
+        if (escaped)
         {
             Escaped++;
             Unexplained += value.IsUnexplained ? 1 : 0;
@@ -169,7 +250,7 @@ public sealed class Tally
         }
     }
 
-    private static double Conformance(Held value) =>
+    private static double ChanceOf(Held value) =>
         (value.High is { } high ? Normal((high - value.Shown) / value.Standard) : 1)
         - (value.Low is { } low ? Normal((low - value.Shown) / value.Standard) : 0);
 

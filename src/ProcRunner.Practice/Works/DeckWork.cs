@@ -10,7 +10,7 @@ internal static class DeckWork
     [
         new("level head", false, Level),
         new("touch deck", false, null, (b, _) => b.DeckTouched = -b.Head.Deck.Highest),
-        new("cut deck", false, null, null, Skim),
+        new("cut deck", false, null, null, Skim, bench => bench.Head.Deck.BeginSkim()),
         new("let head come to room", false, ComeToRoom),
         new(
             "warm head",

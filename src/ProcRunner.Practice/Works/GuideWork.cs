@@ -9,6 +9,7 @@ internal static class GuideWork
     public static IEnumerable<Work> All { get; } =
     [
         new("new guide in hand", false, (b, p, _) => b.Fit("guide", p, b.ChanceOf("guide", p))),
+        new("chill guide", false, (b, p, _) => b.Head[Truths.GuideColder, p] = b.Tools["chill"]),
         new("press guide", true, PressGuide),
         new("size guide", true, SizeGuide),
         new("new insert in hand", false, (b, p, _) => b.Fit("insert", p, b.ChanceOf("insert", p))),
@@ -17,10 +18,12 @@ internal static class GuideWork
         // The face round the counterbore lies in the chamber and isn't skimmed with the deck.
         new("touch face", false, null, (_, _) => 0),
         new("cut counterbore", false, null, null, CutCounterbore),
+        new("chill insert", false, (b, p, _) => b.Head[Truths.InsertColder, p] = b.Tools["chill"]),
         new("press insert", false, PressInsert),
     ];
 
-    // The guide's bore closes by the interference; then it stands where the stop is.
+    // The guide's bore closes by the interference that is left when all has come to the room's warmth. One that is tight as it
+    // goes in stands off its stop by a little; one that slips in lies on it.
     private static void PressGuide(Bench bench, int position, double to)
     {
         Chance chance = bench.ChanceOf("press guide", position);
@@ -34,7 +37,9 @@ internal static class GuideWork
             head[Truths.GuideBore, position, i] = inside - closing;
         }
 
-        head[Truths.StandOut, position] = to + (bench.Tools["press stop"] * chance.Normal());
+        double off = bench.Tools["press stop"] * chance.Normal();
+        head[Truths.StandOut, position] = to + (WorkedTruths.GuideFitNow(head, position) > 0 ? off : 0);
+        head[Truths.GuideColder, position] = 0;
         bench.PinchNeighbours(position, interference, outside, inside);
     }
 
@@ -88,11 +93,14 @@ internal static class GuideWork
         }
     }
 
+    // Only one that is tight as it goes in can stop before the bottom; heat in the head and cold in the insert let it fall in.
     private static void PressInsert(Bench bench, int position, double to)
     {
         Chance chance = bench.ChanceOf("press insert", position);
         PracticeHead head = bench.Head;
-        bool proud = chance.Happens(bench.Tools["insert not bottomed"]);
+        bool stops = chance.Happens(bench.Tools["insert not bottomed"]);
+        bool proud = stops && WorkedTruths.InsertFitNow(head, position) > 0;
+        head[Truths.InsertColder, position] = 0;
         for (int i = 0; i < Truths.InsertGap.Places.Count; i++)
         {
             head[Truths.InsertGap, position, i] = proud ? bench.Tools["not bottomed by"] : 0;

@@ -19,18 +19,23 @@ internal sealed class Spindle(Readout readout, Tooling tools, Chance chance, Cha
     private double _set;
     private double _travel;
     private double _depth;
-    private int _passes;
+    private readonly Dictionary<string, int> _passes = new(StringComparer.Ordinal);
+    private string _tool = "";
 
     /// <summary>The readout is set to a number with the tool touching a surface.</summary>
-    public void SetAt(double surface, Quantity number)
+    /// <param name="tool">Which tool: each wears by its own passes.</param>
+    /// <param name="surface">How deep the surface lies.</param>
+    /// <param name="number">The number.</param>
+    public void SetAt(string tool, double surface, Quantity number)
     {
+        _tool = tool;
         _zero = surface + (tools["touch off"] * chance.Normal());
         _set = (double)number.Value;
         (_travel, _depth) = (0, surface);
     }
 
     /// <summary>A fresh edge.</summary>
-    public void ChangeEdge() => _passes = 0;
+    public void ChangeEdge() => _passes.Remove(_tool);
 
     /// <summary>What the readout shows when the operator stops at a number: a little before or past it, to the readout's step.</summary>
     public Quantity StopAt(Quantity wanted)
@@ -51,9 +56,10 @@ internal sealed class Spindle(Readout readout, Tooling tools, Chance chance, Cha
         double doubling = readout.ShowsDiameter ? 2 : 1;
         double travel = ((double)shown.Value - _set) * sense / doubling * Factor;
         travel = readout.StepMode ? _travel + ((double)shown.Value * sense / doubling * Factor) : travel;
+        int passes = _passes.GetValueOrDefault(_tool);
         double metal = Math.Max(0, _zero + travel - _depth);
-        double behind = (tools["flex"] * metal) + (tools["edge wear"] * _passes) + tools["backlash"];
-        _passes++;
+        double behind = (tools["flex"] * metal) + (tools["edge wear"] * passes) + tools["backlash"];
+        _passes[_tool] = passes + 1;
         _travel = travel;
         _depth = Math.Max(_depth, _zero + travel - behind + (tools["spindle"] * chance.Normal()));
         return _depth;

@@ -44,6 +44,7 @@ internal sealed class Tooling(IReadOnlyDictionary<string, Quantity> tools)
             ["made insert"] = Dimension.OfLength,
             ["room error"] = Dimension.OfTemperatureDifference,
             ["oven"] = Dimension.OfTemperatureDifference,
+            ["chill"] = Dimension.OfTemperatureDifference,
         };
 
     private readonly Dictionary<string, double> _tools = tools.ToDictionary(

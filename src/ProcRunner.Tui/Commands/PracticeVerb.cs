@@ -1,7 +1,5 @@
 using System.CommandLine;
 using ProcRunner.Lessons;
-using ProcRunner.Practice.Bindings;
-using ProcRunner.Store.Local;
 using ProcRunner.Tui.Host;
 using ProcRunner.Tui.Lines;
 using ProcRunner.Tui.Screens;
@@ -14,7 +12,14 @@ namespace ProcRunner.Tui.Commands;
 /// <summary><c>practice [LESSON]</c>: lessons on a practice head.</summary>
 internal static class PracticeVerb
 {
-    private const string Learner = "finch";
+    private static string Learner => PracticeDoor.Invented.Id;
+
+    private static readonly Dictionary<string, CoachMode> Modes = new(StringComparer.Ordinal)
+    {
+        ["off"] = CoachMode.Off,
+        ["asked"] = CoachMode.Asked,
+        ["each-step"] = CoachMode.EachStep,
+    };
 
     /// <summary>The verb.</summary>
     public static Command Create()
@@ -25,27 +30,32 @@ internal static class PracticeVerb
             Arity = ArgumentArity.ZeroOrOne,
         };
         Option<bool> plain = new("--plain") { Description = "line mode: prompts out, one entry a line in" };
-        Option<string> who = new("--as")
+        Option<string?> who = new("--as")
         {
-            Description = "id of the learner, one of the practice room's people",
+            Description = "id of the learner; without it the screen asks, and one lesson is taken by an invented one",
             HelpName = "person",
-            DefaultValueFactory = _ => Learner,
         };
-        Option<bool> coach = new("--coach") { Description = "the coach speaks after every step; otherwise when asked" };
+        Option<string> coach = new("--coach")
+        {
+            Description = "when the coach speaks: off, asked or each-step",
+            HelpName = "when",
+            DefaultValueFactory = _ => "asked",
+        };
+        coach.AcceptOnlyFromAmong([.. Modes.Keys]);
         Command verb = new("practice", "learn on a practice head that nobody owns") { lesson, plain, who, coach };
         verb.SetAction(parsed =>
             Act(
                 parsed.GetValue(lesson),
-                StoreOption.Given(parsed) ?? Path.Combine(Machine.DataFolder, "practice-room"),
-                parsed.GetValue(who)!,
-                parsed.GetValue(coach),
+                StoreOption.Given(parsed) ?? Machine.PracticeFolder,
+                parsed.GetValue(who),
+                Modes[parsed.GetValue(coach)!],
                 parsed.GetValue(plain)
             )
         );
         return verb;
     }
 
-    private static int Act(string? name, string folder, string person, bool coaches, bool plain)
+    private static int Act(string? name, string folder, string? person, CoachMode coach, bool plain)
     {
         IReadOnlyList<Lesson> lessons = LessonShelf.All();
         Lesson? lesson = lessons.FirstOrDefault(one => one.Name == name);
@@ -57,34 +67,27 @@ internal static class PracticeVerb
             );
         }
 
-        (_, Binding? binding, string fault) = LessonShelf.Bind(lesson ?? lessons[0]);
-        if (binding is null)
-        {
-            return Say.Usage(fault, "");
-        }
-
-        (LocalStore? opened, fault) = PracticeRoom.Open(folder, binding.Setup);
+        (PracticeDoor? opened, string fault) = PracticeDoor.Open(folder, coach);
         if (opened is null)
         {
             return Say.Usage(fault, "");
         }
 
-        using LocalStore store = opened;
-        DebriefBook book = new(folder);
-        if (!store.Shop.People.ContainsKey(person))
+        using PracticeDoor door = opened;
+        if (person is not null && !door.Store.Shop.People.ContainsKey(person))
         {
             return Say.Usage(
                 $"Nobody in the practice room is called {person}.",
-                $"There is: {string.Join(", ", store.Shop.People.Keys)}. The verb people adds others to --store {folder}."
+                $"There is: {string.Join(", ", door.Store.Shop.People.Keys)}. Without --as the screen asks a name."
             );
         }
 
-        return plain ? InLines(store, book, lesson!, person, coaches) : OnScreen(store, book, lesson, person, coaches);
+        return plain ? InLines(door, lesson!, person ?? Learner) : OnScreen(door, lesson, person);
     }
 
-    private static int InLines(LocalStore store, DebriefBook book, Lesson lesson, string person, bool coaches)
+    private static int InLines(PracticeDoor door, Lesson lesson, string person)
     {
-        (LessonRun? run, string fault) = LessonRun.Open(store, book, lesson, person, coaches);
+        (LessonRun? run, string fault) = LessonRun.Open(door.Store, door.Book, lesson, person, door.Coach);
         if (run is null)
         {
             return Say.Usage(fault, "");
@@ -94,12 +97,21 @@ internal static class PracticeVerb
         LineInput input = new(Console.In, Console.IsInputRedirected, Console.Out);
         return new LineRun(run.Job, input, Console.Out)
         {
-            Beside = prompt => GaugeView.Lines(run, prompt),
-            Ending = () => run.IsOver ? ["", "LESSON OVER", .. run.Close().Lines(run.Job.State)] : null,
+            Beside = prompt => [.. run.TakeRemarks().Select(line => $"coach: {line}"), .. GaugeView.Lines(run, prompt)],
+            Ending = () =>
+                run.IsOver
+                    ?
+                    [
+                        .. run.TakeRemarks().Select(line => $"coach: {line}"),
+                        "",
+                        "LESSON OVER",
+                        .. run.Close().Lines(run.Job.State),
+                    ]
+                    : null,
         }.Run();
     }
 
-    private static int OnScreen(LocalStore store, DebriefBook book, Lesson? lesson, string person, bool coaches)
+    private static int OnScreen(PracticeDoor door, Lesson? lesson, string? person)
     {
         TerminalKind terminal = ScreenHost.Terminal(out string fault);
         if (fault.Length > 0)
@@ -107,10 +119,10 @@ internal static class PracticeVerb
             return Say.Usage(fault, "Without one: procrunner practice LESSON --plain, one entry a line.");
         }
 
-        List<Screen> screens = [new LessonsScreen(store, book, person, coaches)];
+        List<Screen> screens = [lesson is null && person is null ? door.First() : door.Lessons(person ?? Learner)];
         if (lesson is not null)
         {
-            (LessonRun? run, fault) = LessonRun.Open(store, book, lesson, person, coaches);
+            (LessonRun? run, fault) = LessonRun.Open(door.Store, door.Book, lesson, person ?? Learner, door.Coach);
             if (run is null)
             {
                 return Say.Usage(fault, "");

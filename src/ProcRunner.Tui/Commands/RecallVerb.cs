@@ -57,9 +57,7 @@ internal static class RecallVerb
         }
         else
         {
-            Say.Line(
-                $"{JobListing.Number(jobs.Length)} {(jobs.Length == 1 ? "job holds" : "jobs hold")} {number}{(lot is null ? "" : $", lot {lot}")}"
-            );
+            Say.Line(RecallLines.Held(jobs, number, lot));
             foreach (string line in jobs.IsEmpty ? [] : Lines(jobs, number, lot))
             {
                 Say.Line(line);
@@ -101,7 +99,8 @@ internal static class RecallVerb
                                     ("part", new Json.Text(p.Name)),
                                     ("number", new Json.Text(p.Number)),
                                     ("lot", new Json.Text(p.Lot)),
-                                    ("at", new Json.Text(p.Position))
+                                    ("at", new Json.Text(p.Position)),
+                                    ("in-place", new Json.Flag(p.IsInPlace))
                                 )
                         ),
                 ])

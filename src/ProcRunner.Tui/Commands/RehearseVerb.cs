@@ -8,6 +8,7 @@ using ProcRunner.Problems;
 using ProcRunner.Procedures;
 using ProcRunner.Procedures.Checks;
 using ProcRunner.Runs;
+using ProcRunner.Store.Local;
 using ProcRunner.Tui.Shell;
 using ProcRunner.Yaml;
 
@@ -56,6 +57,11 @@ internal static class RehearseVerb
         DefaultValueFactory = _ => 0,
     };
 
+    private static readonly Option<int?> Compare = new("--compare")
+    {
+        Description = "heads for each comparison of gauges and allowances; otherwise a fifth of them",
+    };
+
     private static readonly Option<bool> Alone = new("--alone")
     {
         Description = "the heads alone: no comparison of gauges and allowances",
@@ -76,6 +82,7 @@ internal static class RehearseVerb
             Gauges,
             Practice,
             Cores,
+            Compare,
             Alone,
             Output,
             json,
@@ -88,11 +95,21 @@ internal static class RehearseVerb
     {
         int heads = parsed.GetValue(Heads);
         int cores = parsed.GetValue(Cores) == 0 ? Environment.ProcessorCount : parsed.GetValue(Cores);
-        if (heads is < 1 or > MostHeads || cores < 1 || parsed.GetValue(Seed) < 0)
+        int row = parsed.GetValue(Alone) ? 0 : parsed.GetValue(Compare) ?? RehearsalResult.UsualRow(heads);
+        if (heads is < 1 or > MostHeads || cores < 1 || parsed.GetValue(Seed) < 0 || row < 0 || row > heads)
         {
             return Say.Usage(
-                $"From 1 to {MostHeads.ToString(CultureInfo.InvariantCulture)} heads, on 1 core or more, from a seed of 0 or more.",
+                $"From 1 to {MostHeads.ToString(CultureInfo.InvariantCulture)} heads, on 1 core or more, from a seed of 0 or more; compared are as many heads or fewer.",
                 ""
+            );
+        }
+
+        string? output = parsed.GetValue(Output);
+        if (output is not null && !output.EndsWith(".html", StringComparison.OrdinalIgnoreCase))
+        {
+            return Say.Usage(
+                $"{output} doesn't say which form it is to have.",
+                "A page ends in .html; --json prints JSON."
             );
         }
 
@@ -104,45 +121,30 @@ internal static class RehearseVerb
         );
         return binding is null
             ? Status.Usage
-            : Run(
-                binding,
-                (ulong)parsed.GetValue(Seed),
-                heads,
-                cores,
-                !parsed.GetValue(Alone),
-                parsed.GetValue(Output),
-                json
-            );
+            : Run(binding, (ulong)parsed.GetValue(Seed), (heads, row), cores, output, json);
     }
 
-    private static int Run(Binding binding, ulong seed, int heads, int cores, bool compares, string? output, bool json)
+    private static int Run(Binding binding, ulong seed, (int All, int Row) heads, int cores, string? output, bool json)
     {
         Dictionary<string, Progress> progress = new(StringComparer.Ordinal);
         long started = Machine.Time.GetTimestamp();
-        RehearsalResult result = RehearsalResult.Of(
-            binding,
-            seed,
-            heads,
-            cores,
-            compares,
-            (what, done, of) =>
-            {
-                if (!progress.TryGetValue(what, out Progress? line))
-                {
-                    progress[what] = line = new Progress(Machine.Time, Console.Error, what);
-                }
-
-                line.Report(done, of);
-            }
-        );
-        double seconds = Machine.Time.GetElapsedTime(started).TotalSeconds;
-        if (output is not null)
+        RehearsalResult result;
+        using (StopSignals signals = new())
         {
-            File.WriteAllText(
-                output,
-                RehearsalPage.Of(result),
-                new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)
-            );
+            try
+            {
+                result = RehearsalResult.Of(binding, seed, heads.All, heads.Row, cores, Report, signals.Token);
+            }
+            catch (OperationCanceledException)
+            {
+                return Say.No("Stopped. Nothing was written.");
+            }
+        }
+
+        double seconds = Machine.Time.GetElapsedTime(started).TotalSeconds;
+        if (output is not null && Written(output, RehearsalPage.Of(result)) is { } fault)
+        {
+            return Say.Usage(fault, "");
         }
 
         if (json)
@@ -162,6 +164,31 @@ internal static class RehearseVerb
         }
 
         return result.Tally.Unexplained == 0 && result.Tally.Stuck.Count == 0 ? Status.Done : Status.No;
+
+        void Report(string what, int done, int of)
+        {
+            if (!progress.TryGetValue(what, out Progress? line))
+            {
+                progress[what] = line = new Progress(Machine.Time, Console.Error, what);
+            }
+
+            line.Report(done, of);
+        }
+    }
+
+    // Whole or not at all.
+    private static string? Written(string path, string page)
+    {
+        try
+        {
+            OwnFile.Replace(path, file => file.Write(Encoding.UTF8.GetBytes(page)));
+            Say.Aside($"Written: {path}");
+            return null;
+        }
+        catch (Exception e) when (DiskTrouble.Is(e))
+        {
+            return $"{path} can't be written. {DiskTrouble.InWords(e)}";
+        }
     }
 
     private static Binding? Bind(string procedureName, string headName, string? practiceName, string? gaugesName)

@@ -82,9 +82,21 @@ internal static class VerifyVerb
 
             VerifyAgain.Tell(reader, again);
             VerifyAnswer.TellOfDemo(demo);
+            TellOfCopies([.. own.Where(c => !c.Holds)], reader);
         }
 
         return checks.TrueForAll(c => c.Check.Holds) ? Status.Done : Status.No;
+    }
+
+    // Whole files that don't fit together: cut short, or copied one after the other.
+    private static void TellOfCopies(JobCheck[] broken, StoreReader reader)
+    {
+        if (broken.Length > 0 && Array.TrueForAll(broken, c => reader.ReadTrail(c.Of).Verdict is TrailVerdict.Holds))
+        {
+            Say.Aside(
+                "If this folder is a copy that was made while somebody worked: procrunner --store IT backup FOLDER --what-agrees takes what its files agree on, and says what it leaves out."
+            );
+        }
     }
 
     private static bool IsStamp(string folder, string wanted) =>

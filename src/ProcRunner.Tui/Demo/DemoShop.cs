@@ -31,8 +31,8 @@ internal static class DemoShop
     /// <summary>The demo shop's name, by which it is told from a real one.</summary>
     public const string Name = "Demo shop (invented)";
 
-    // Rounds for PINs that everybody knows: enough to be real, few enough not to wait for.
-    private const int Rounds = 10_000;
+    /// <summary>Rounds for PINs that everybody knows: enough to be real, few enough not to wait for.</summary>
+    public const int Rounds = 10_000;
 
     /// <summary>True for the demo job's stamp.</summary>
     public static bool IsDemo(string stamp) =>

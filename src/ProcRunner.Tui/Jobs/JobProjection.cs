@@ -49,6 +49,15 @@ internal static class JobProjection
         }
     }
 
+    // A later one of the same kind at the same place has taken the earlier one's.
+    private static IndexedPart Part(RunState state, RunEvent.PartFitted part, int index) =>
+        new(part.Part, part.Number, part.Lot, state.Plan.PositionName(part.At.Position))
+        {
+            IsInPlace = !state
+                .Parts.Skip(index + 1)
+                .Any(later => later.Part == part.Part && later.At.Position == part.At.Position),
+        };
+
     private static IndexedJob? Project(
         StoreReader reader,
         string jobId,
@@ -74,14 +83,7 @@ internal static class JobProjection
             entries[0].At,
             entries[^1].At,
             state.Worker.Length > 0 ? state.Worker : entries[^1].Operator,
-            [
-                .. state.Parts.Select(p => new IndexedPart(
-                    p.Part,
-                    p.Number,
-                    p.Lot,
-                    state.Plan.PositionName(p.At.Position)
-                )),
-            ]
+            [.. state.Parts.Select((p, i) => Part(state, p, i))]
         )
         {
             Head = state.Plan.Head.Title,

@@ -54,7 +54,21 @@ internal static class RecallLines
 
     /// <summary>Where a part stands in a job.</summary>
     public static string Where(IndexedJob job, string number, string? lot) =>
-        string.Join(", ", PartsOf(job, number, lot).Select(p => p.Position));
+        string.Join(
+            ", ",
+            PartsOf(job, number, lot).Select(p => p.IsInPlace ? p.Position : $"{p.Position} (replaced again later)")
+        );
+
+    /// <summary>How many jobs hold it, in a line; those where another one took its place later are named apart.</summary>
+    public static string Held(IReadOnlyList<IndexedJob> jobs, string number, string? lot)
+    {
+        int holding = jobs.Count(job => PartsOf(job, number, lot).Any(p => p.IsInPlace));
+        string what = $"{number}{(lot is null ? "" : $", lot {lot}")}";
+        string held = $"{JobListing.Number(holding)} {(holding == 1 ? "job holds" : "jobs hold")} {what}";
+        return holding == jobs.Count
+            ? held
+            : $"{held}; {JobListing.Number(jobs.Count - holding)} held it until another took its place";
+    }
 
     /// <summary>The parts of a number and lot in a job.</summary>
     public static IEnumerable<IndexedPart> PartsOf(IndexedJob job, string number, string? lot) =>

@@ -32,6 +32,9 @@ internal static class Machine
     /// <summary>The demo shop's store when none is named.</summary>
     public static string DemoFolder => Path.Combine(DataFolder, "demo-shop");
 
+    /// <summary>Where the practice room is.</summary>
+    public static string PracticeFolder => Path.Combine(DataFolder, "practice-room");
+
     /// <summary>The procedures and head specs that come with the program.</summary>
     public static string ProceduresFolder => Path.Combine(AppContext.BaseDirectory, "procedures");
 }

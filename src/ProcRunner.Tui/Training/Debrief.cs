@@ -12,8 +12,8 @@ namespace ProcRunner.Tui.Training;
 /// <param name="Caught">Planted faults that were answered as they should be.</param>
 /// <param name="Missed">Those that were passed over.</param>
 /// <param name="Misreads">Readings typed otherwise than shown.</param>
-/// <param name="TooDeep">Cuts that went past the high limit.</param>
-/// <param name="Redone">Readings taken again though nothing was out of limits.</param>
+/// <param name="TooDeep">What was measured after cuts that went past the high limit.</param>
+/// <param name="Redone">Where a reading was taken again though nothing was out of limits.</param>
 /// <param name="Questioned">Entries that were hard to believe.</param>
 /// <param name="Minutes">From the first of the learner's entries to the last.</param>
 internal sealed record Debrief(
@@ -22,14 +22,17 @@ internal sealed record Debrief(
     IReadOnlyList<PlantedFault> Caught,
     IReadOnlyList<PlantedFault> Missed,
     IReadOnlyList<Misread> Misreads,
-    int TooDeep,
-    int Redone,
+    IReadOnlyList<RunEvent.ReadingTaken> TooDeep,
+    IReadOnlyList<At> Redone,
     int Questioned,
     int Minutes
 )
 {
     /// <summary>True when everything planted was caught, nothing misread and nothing cut too deep.</summary>
-    public bool IsClean => Missed.Count == 0 && Misreads.Count == 0 && TooDeep == 0;
+    public bool IsClean => ToMend == 0;
+
+    /// <summary>How many things there are to do better: missed, misread, cut too deep.</summary>
+    public int ToMend => Missed.Count + Misreads.Count + TooDeep.Count;
 
     /// <summary>Looks back at a lesson.</summary>
     public static Debrief Of(LessonRun run, StoreReader reader)
@@ -52,7 +55,7 @@ internal sealed record Debrief(
             [.. run.Lesson.Planted.Where(fault => run.IsCaught(fault) == true)],
             [.. run.Lesson.Planted.Where(fault => run.IsCaught(fault) == false)],
             run.Misreads,
-            events.OfType<RunEvent.ReadingTaken>().Count(taken => IsTooDeep(state, taken)),
+            [.. events.OfType<RunEvent.ReadingTaken>().Where(taken => IsTooDeep(state, taken))],
             AgainForNothing(events),
             events.OfType<RunEvent.EntryQuestioned>().Count(),
             mine.Length == 0 ? 0 : (int)Math.Ceiling((mine[^1].At - mine[0].At).TotalMinutes)
@@ -71,7 +74,8 @@ internal sealed record Debrief(
         foreach (PlantedFault fault in Missed)
         {
             string where = fault.Position is { } position ? $"{fault.Step}, {position}" : fault.Step;
-            yield return $"missed: {fault.What}. At {where} the answer is: {fault.Answer}. {fault.Why}";
+            string read = Read(state, fault) is { Length: > 0 } text ? $"; {text}" : "";
+            yield return $"missed: {fault.What}{read}. At {where} the answer is: {fault.Answer}. {fault.Why}";
         }
 
         foreach (Misread one in Misreads)
@@ -80,22 +84,34 @@ internal sealed record Debrief(
             yield return $"misread: {state.Plan.NameOf(one.At)}{place}: {one.Typed} typed, {one.Shown} shown.";
         }
 
-        foreach (
-            (int count, string what) in new[]
-            {
-                (TooDeep, "cut past the high limit"),
-                (Redone, "measured again though nothing was out of limits"),
-                (Questioned, "entries that were hard to believe"),
-            }
-        )
+        foreach (RunEvent.ReadingTaken one in TooDeep)
         {
-            if (count > 0)
-            {
-                yield return $"{what}: {Number(count)}";
-            }
+            yield return $"cut too deep: {state.Plan.NameOf(one.At)}: {one.Reading.Value}, and the high limit is "
+                + $"{one.Reading.Judgement.High}. Metal can't be put back: stop at the approach, measure, then cut the rest.";
+        }
+
+        if (Redone.Count > 0)
+        {
+            IEnumerable<string> where = Redone.Distinct().Select(state.Plan.NameOf);
+            yield return $"measured again for nothing: {string.Join("; ", where)}. Every reading there was in its limits.";
+        }
+
+        if (Questioned > 0)
+        {
+            yield return $"entries that were hard to believe: {Number(Questioned)}";
         }
 
         yield return $"time: {Number(Minutes)} min";
+    }
+
+    // What was measured where a fault was passed over, against its limits: the number that should have told.
+    private static string Read(RunState state, PlantedFault fault)
+    {
+        state.Plan.TryStep(fault.Step, out int step);
+        int position = fault.Position is { } name && state.Plan.TryPosition(name, out int index) ? index : At.Head;
+        return state.Find(new At(step, position))?.Readings is [.., var last]
+            ? string.Join(", ", last.Faults.Prepend($"{last.Characteristic} was {last.Value}"))
+            : "";
     }
 
     private static bool IsTooDeep(RunState state, RunEvent.ReadingTaken taken) =>
@@ -104,16 +120,20 @@ internal sealed record Debrief(
         && taken.Reading.Value.CompareTo(high) > 0;
 
     // The same step read again with nothing out, nothing moved and no cut in between.
-    private static int AgainForNothing(IReadOnlyList<RunEvent> events)
+    private static List<At> AgainForNothing(IReadOnlyList<RunEvent> events)
     {
         Dictionary<At, bool> settled = [];
-        int count = 0;
+        List<At> again = [];
         foreach (RunEvent happened in events)
         {
             switch (happened)
             {
                 case RunEvent.ReadingTaken taken:
-                    count += settled.GetValueOrDefault(taken.At) ? 1 : 0;
+                    if (settled.GetValueOrDefault(taken.At))
+                    {
+                        again.Add(taken.At);
+                    }
+
                     settled[taken.At] = taken.Reading.Good && taken.Reading.Judgement.Verdict != Verdict.Short;
                     break;
                 case RunEvent.WentStale stale:
@@ -130,7 +150,7 @@ internal sealed record Debrief(
             }
         }
 
-        return count;
+        return again;
     }
 
     private static string Number(int value) => value.ToString(CultureInfo.InvariantCulture);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using ProcRunner.Trail;
 
@@ -7,16 +8,29 @@ namespace ProcRunner.Tui.Training;
 /// <param name="folder">The folder.</param>
 internal sealed class DebriefBook(string folder)
 {
+    private const string TimeFormat = "yyyy-MM-ddTHH:mm:ssZ";
+
     private string Path => System.IO.Path.Combine(folder, "debriefs.jsonl");
 
     /// <summary>A line of the book.</summary>
     /// <param name="Job">Id of the job it was taken on.</param>
     /// <param name="Lesson">The lesson's name.</param>
     /// <param name="Person">Who took it.</param>
+    /// <param name="At">When it ended.</param>
     /// <param name="Caught">Faults caught.</param>
     /// <param name="Planted">Faults planted, as far as they were reached.</param>
-    /// <param name="IsClean">True when nothing was missed, misread or cut too deep.</param>
-    public sealed record Line(string Job, string Lesson, string Person, int Caught, int Planted, bool IsClean);
+    /// <param name="ToMend">What was missed, misread or cut too deep, counted; 0 of a clean one.</param>
+    /// <param name="Minutes">How long it took.</param>
+    public sealed record Line(
+        string Job,
+        string Lesson,
+        string Person,
+        DateTimeOffset At,
+        int Caught,
+        int Planted,
+        int ToMend,
+        int Minutes
+    );
 
     /// <summary>Every line, the oldest first; one that can't be read is passed over.</summary>
     public IReadOnlyList<Line> Read()
@@ -36,9 +50,18 @@ internal sealed class DebriefBook(string folder)
                 && map.TextAt("person") is { } person
                 && map.WholeAt("caught") is { } caught
                 && map.WholeAt("planted") is { } planted
+                && map.WholeAt("to-mend") is { } toMend
+                && map.WholeAt("minutes") is { } minutes
+                && DateTimeOffset.TryParseExact(
+                    map.TextAt("at"),
+                    TimeFormat,
+                    CultureInfo.InvariantCulture,
+                    DateTimeStyles.AssumeUniversal,
+                    out DateTimeOffset at
+                )
             )
             {
-                lines.Add(new(job, lesson, person, (int)caught, (int)planted, map.TextAt("clean") == "yes"));
+                lines.Add(new(job, lesson, person, at, (int)caught, (int)planted, (int)toMend, (int)minutes));
             }
         }
 
@@ -46,7 +69,10 @@ internal sealed class DebriefBook(string folder)
     }
 
     /// <summary>Writes a debrief, once for each job.</summary>
-    public void Write(string job, Debrief debrief)
+    /// <param name="job">Id of the job it was taken on.</param>
+    /// <param name="at">When it ended.</param>
+    /// <param name="debrief">How it went.</param>
+    public void Write(string job, DateTimeOffset at, Debrief debrief)
     {
         if (Read().Any(line => line.Job == job))
         {
@@ -59,7 +85,9 @@ internal sealed class DebriefBook(string folder)
             ("person", new Json.Text(debrief.Person)),
             ("caught", new Json.Whole(debrief.Caught.Count)),
             ("planted", new Json.Whole(debrief.Caught.Count + debrief.Missed.Count)),
-            ("clean", new Json.Text(debrief.IsClean ? "yes" : "no"))
+            ("to-mend", new Json.Whole(debrief.ToMend)),
+            ("minutes", new Json.Whole(debrief.Minutes)),
+            ("at", new Json.Text(at.UtcDateTime.ToString(TimeFormat, CultureInfo.InvariantCulture)))
         );
         FileStreamOptions options = new() { Mode = FileMode.Append, Access = FileAccess.Write };
         if (!OperatingSystem.IsWindows())
@@ -69,17 +97,9 @@ internal sealed class DebriefBook(string folder)
 
         using FileStream file = new(Path, options);
         file.Write([.. CanonicalJson.Write(map), (byte)'\n']);
+        file.Flush(flushToDisk: true);
     }
 
-    /// <summary>A person's progress in a lesson, drawn: a letter for each time it was taken, the oldest first.</summary>
-    public string Chart(string lesson, string person) =>
-        string.Concat(
-            Read()
-                .Where(line => line.Lesson == lesson && line.Person == person)
-                .Select(line =>
-                    line.IsClean ? '#'
-                    : line.Caught > 0 && line.Caught == line.Planted ? '+'
-                    : '.'
-                )
-        );
+    /// <summary>A person's lessons, the oldest first.</summary>
+    public IReadOnlyList<Line> Of(string person) => [.. Read().Where(line => line.Person == person)];
 }

@@ -38,14 +38,22 @@ internal sealed class LessonRun
     /// <summary>The job that it is worked on.</summary>
     public JobRun Job { get; }
 
-    /// <summary>True when the coach speaks after every step; false: only when asked.</summary>
-    public bool Coaches { get; init; }
+    /// <summary>When the coach speaks.</summary>
+    public CoachMode Coach { get; set; }
 
     /// <summary>Readings that weren't typed as the face showed them, in order.</summary>
     public IReadOnlyList<Misread> Misreads => _misreads;
 
-    /// <summary>The last answer, as the coach sees it; empty when there is nothing to say.</summary>
-    public string Remark { get; private set; } = "";
+    /// <summary>What the coach has to say of the last answer and wasn't read yet; nothing where it speaks only when asked.</summary>
+    public IReadOnlyList<string> Remarks { get; private set; } = [];
+
+    /// <summary>Takes what the coach has to say as read.</summary>
+    public IReadOnlyList<string> TakeRemarks()
+    {
+        IReadOnlyList<string> said = Remarks;
+        Remarks = [];
+        return said;
+    }
 
     /// <summary>True once the step that ends the lesson is answered wherever it is asked, or the job is closed.</summary>
     public bool IsOver =>
@@ -69,13 +77,13 @@ internal sealed class LessonRun
     /// <param name="book">Where it is written how lessons went.</param>
     /// <param name="lesson">The lesson.</param>
     /// <param name="person">Id of the learner.</param>
-    /// <param name="coaches">True when the coach speaks after every step.</param>
+    /// <param name="coach">When the coach speaks.</param>
     public static (LessonRun? Run, string Fault) Open(
         LocalStore store,
         DebriefBook book,
         Lesson lesson,
         string person,
-        bool coaches
+        CoachMode coach
     )
     {
         (PlanTexts? texts, Binding? binding, string fault) = LessonShelf.Bind(lesson);
@@ -84,11 +92,12 @@ internal sealed class LessonRun
             return (null, fault);
         }
 
-        string stamp = lesson.Name.ToUpperInvariant().Replace(' ', '-');
+        // Everybody has heads of their own.
+        string stamp = $"{lesson.Name} {person}".ToUpperInvariant().Replace(' ', '-');
         string[] mine = [.. store.Shop.Jobs.Values.Where(j => IsTry(j.Stamp, stamp)).Select(j => j.Id)];
         foreach (string id in mine)
         {
-            (LessonRun? open, fault) = Resume(store, book, lesson, binding, id, person, coaches);
+            (LessonRun? open, fault) = Resume(store, book, lesson, binding, id, person, coach);
             if (open is null || !open.IsOver)
             {
                 return (open, fault);
@@ -104,16 +113,18 @@ internal sealed class LessonRun
             Complaint = lesson.Title,
             Practice = true,
         };
-        (JobRun? job, fault) = JobRun.Begin(store, Machine.Time, texts, header, DemoShop.People[0].Id);
+        // Who goes before the learner is somebody else: the trail shows where the learner takes over.
+        string before = DemoShop.People.Select(p => p.Id).First(id => id != person);
+        (JobRun? job, fault) = JobRun.Begin(store, Machine.Time, texts, header, before);
         if (job is null)
         {
             return (null, fault);
         }
 
-        LessonRun run = new(lesson, binding, job, book) { Coaches = coaches };
+        LessonRun run = new(lesson, binding, job, book);
         job.Recorded = run.Happened;
         fault = run.WorkUpTo(person);
-        run._misreads.Clear();
+        run.Coach = coach;
         return fault.Length > 0 ? (null, $"The lesson can't be made ready: {fault}") : (run, "");
     }
 
@@ -126,22 +137,24 @@ internal sealed class LessonRun
     /// <summary>The gauge that a step is read with.</summary>
     public PracticeGauge GaugeOf(Prompt prompt) => _session.GaugeFor(prompt.Step.Taking!);
 
+    /// <summary>The gauge that is read at a step, as the shop knows it; null where none is.</summary>
+    public Shop.Gauge? GaugeIn(Prompt prompt) =>
+        prompt.Awaits == Awaited.Reading ? GaugeOf(prompt).Character.Gauge : null;
+
     /// <summary>What there is to be seen at an inspection, in words; empty elsewhere.</summary>
     public string Seen(Prompt prompt) => prompt.Awaits == Awaited.Finding ? _session.Finding(prompt.At) : "";
-
-    /// <summary>A hint for a step: the lesson's own, or why the step matters.</summary>
-    public string Hint(Prompt prompt) =>
-        Lesson.Hints.TryGetValue(prompt.Step.FullName, out string? hint) ? hint
-        : prompt.Step.Why.Length > 0 ? prompt.Step.Why
-        : "No hint here: do what the page says, and read the gauge.";
 
     /// <summary>Looks back at the lesson and writes down how it went, once.</summary>
     public Debrief Close()
     {
         Debrief debrief = Debrief.Of(this, Job.Store!);
-        _book.Write(Job.State.JobId, debrief);
+        _book.Write(Job.State.JobId, Machine.Time.GetUtcNow(), debrief);
         return debrief;
     }
+
+    /// <summary>Every time the learner took this lesson, the oldest first.</summary>
+    public IReadOnlyList<DebriefBook.Line> Times() =>
+        [.. _book.Of(Job.Person).Where(line => line.Lesson == Lesson.Name)];
 
     /// <summary>Whether a planted fault was answered as it should be: true, false, or null while its step is still to come.</summary>
     public bool? IsCaught(PlantedFault fault)
@@ -167,7 +180,7 @@ internal sealed class LessonRun
         Binding binding,
         string id,
         string person,
-        bool coaches
+        CoachMode coach
     )
     {
         (JobRun? job, string fault) = JobRun.Resume(store, Machine.Time, id, person);
@@ -176,9 +189,8 @@ internal sealed class LessonRun
             return (null, fault);
         }
 
-        LessonRun run = new(lesson, binding, job, book) { Coaches = coaches };
+        LessonRun run = new(lesson, binding, job, book) { Coach = coach };
         IReadOnlyList<RunEvent> last = [];
-        bool learner = lesson.From is null;
         (RunState? state, fault) = JobReading.Fold(
             store.Reader,
             id,
@@ -186,12 +198,6 @@ internal sealed class LessonRun
             (before, _, events) =>
             {
                 run.Take(before, last);
-                learner |= events.Any(e => e is RunEvent.HandedOver);
-                if (!learner)
-                {
-                    run._misreads.Clear();
-                }
-
                 last = events;
             }
         );
@@ -223,7 +229,7 @@ internal sealed class LessonRun
             }
         }
 
-        return Job.Person == person ? "" : FaultOf(Job.Do(new RunCommand.HandOver(person)));
+        return FaultOf(Job.Do(new RunCommand.HandOver(person)));
     }
 
     private bool IsThere(At at) =>
@@ -259,29 +265,7 @@ internal sealed class LessonRun
     {
         int before = _misreads.Count;
         Take(Job.State, events);
-        Remark =
-            _misreads.Count > before
-                ? $"{_misreads[^1].Typed} was typed, the gauge shows {_misreads[^1].Shown}"
-                : Noticed(events);
-    }
-
-    // What the coach says of an answer: the rule of a planted fault that was caught or passed over.
-    private string Noticed(IReadOnlyList<RunEvent> events)
-    {
-        foreach (PlantedFault fault in Lesson.Planted)
-        {
-            bool here = events.Any(e =>
-                AnswerOf(e) is { } answer
-                && Plan.Steps[answer.At.Step].FullName == fault.Step
-                && (fault.Position is null || Plan.PositionName(answer.At.Position) == fault.Position)
-            );
-            if (here)
-            {
-                return IsCaught(fault) == true ? $"caught: {fault.What}. {fault.Why}" : $"look again: {fault.Why}";
-            }
-        }
-
-        return "";
+        Remarks = Coach == CoachMode.EachStep ? Training.Coach.OnAnswer(this, events, [.. _misreads.Skip(before)]) : [];
     }
 
     // Looks at the gauges before the head learns of the entry: the next taking is another draw.
@@ -299,9 +283,12 @@ internal sealed class LessonRun
                 _answers.Add(answer);
             }
 
+            // What the one before answered is none of the learner's doing.
             if (happened is RunEvent.HandedOver && !_isLearners)
             {
                 _isLearners = true;
+                _answers.Clear();
+                _misreads.Clear();
                 _session.Change(Lesson.Then);
             }
         }
@@ -322,7 +309,8 @@ internal sealed class LessonRun
         }
     }
 
-    private static (At At, string Answer)? AnswerOf(RunEvent happened) =>
+    /// <summary>What an event answers where; null for one that is no answer.</summary>
+    public static (At At, string Answer)? AnswerOf(RunEvent happened) =>
         happened switch
         {
             RunEvent.FindingNoted e => (e.At, e.Finding),

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Lessons;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Screens;
@@ -8,43 +9,71 @@ using ProcRunner.Tui.Screens.Shop;
 namespace ProcRunner.Tui.Training;
 
 /// <summary>The lessons, with how each went so far; a number begins one or takes it up again.</summary>
-internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string person, bool coaches)
+internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string person, CoachMode coach)
     : ListScreen(new DoorWords())
 {
     private readonly IReadOnlyList<Lesson> _lessons = LessonShelf.All();
+    private IReadOnlyList<DebriefBook.Line> _taken = book.Of(person);
 
     /// <inheritdoc/>
     public override bool IsPractice => true;
 
     /// <inheritdoc/>
-    protected override string Title => "Lessons on a practice head";
+    protected override string Title => $"Lessons: {Name}";
 
     /// <inheritdoc/>
     protected override string Intro =>
         "The head is invented and nothing here is worth anything. Read the gauge that is drawn, type what it shows, decide as you "
-        + "would at the bench. Signing off: a trainee's PIN is 1357, the lead's beside it (moss) 135790. Enter begins the first.";
+        + "would at the bench. Your PIN here is 1357, the lead's (moss) 135790. "
+        + string.Create(CultureInfo.InvariantCulture, $"Enter begins {Next + 1}.");
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<string> Keys =>
+        ["Enter goes on", "number Enter chooses", PageKeys, "/ progress", "0 Enter back"];
+
+    /// <inheritdoc/>
+    protected override bool HasMenu => true;
 
     /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns { get; } =
-    [new("lesson", 20, 26), new("what comes in", 34, 60), new("so far", 0, 0)];
+    [new("lesson", 22, 26), new("what comes in", 38, 70), new("so far", 0, 0)];
 
     /// <inheritdoc/>
     protected override int Count => _lessons.Count;
 
+    private string Name => store.Shop.People[person].Name;
+
+    // The first that was never taken clean; the first of all when every one was.
+    private int Next =>
+        Math.Max(
+            0,
+            _lessons.ToList().FindIndex(lesson => !_taken.Any(line => line.Lesson == lesson.Name && line.ToMend == 0))
+        );
+
     /// <inheritdoc/>
-    protected override IReadOnlyList<string> Cells(int index, Look look)
+    public override void Return()
     {
-        string chart = book.Chart(_lessons[index].Name, person);
-        return [_lessons[index].Name, _lessons[index].Title, chart.Length > 0 ? chart : "not yet"];
+        _taken = book.Of(person);
+        base.Return();
     }
 
     /// <inheritdoc/>
-    protected override Turn Bare() => Chosen(0);
+    protected override IReadOnlyList<string> Cells(int index, Look look)
+    {
+        string signs = ProgressChart.Signs(_taken.Where(line => line.Lesson == _lessons[index].Name));
+        return [_lessons[index].Name, _lessons[index].Title, signs.Length > 0 ? signs : "not yet"];
+    }
+
+    /// <inheritdoc/>
+    protected override Turn Bare() => Chosen(Next);
+
+    /// <inheritdoc/>
+    protected override Turn Menu() => new Turn.To(new ProgressScreen(Name, _taken, _lessons.Count));
 
     /// <inheritdoc/>
     protected override Turn Chosen(int index)
     {
-        (LessonRun? run, string fault) = LessonRun.Open(store, book, _lessons[index], person, coaches);
+        (LessonRun? run, string fault) = LessonRun.Open(store, book, _lessons[index], person, coach);
         return run is null ? Refuse(fault) : new Turn.To(RunScreen.Open(run));
     }
 }

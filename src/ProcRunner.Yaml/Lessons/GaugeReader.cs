@@ -22,6 +22,9 @@ internal sealed class GaugeReader(ProblemLog log)
         "wrong-turns",
         "not-zeroed",
         "not-zeroed-by",
+        "pilot-bend",
+        "dirty-seats",
+        "dirt-by",
     ];
 
     private readonly ValueReader _values = new(log);
@@ -79,6 +82,12 @@ internal sealed class GaugeReader(ProblemLog log)
             return null;
         }
 
+        if (step.Value <= 0)
+        {
+            log.Add("PR-Y10", keys.Find("resolution")!.Place, $"{step} was read; a resolution above 0 is wanted");
+            return null;
+        }
+
         Gauge gauge = new(
             entry.Key.Text,
             _values.Text(keys.Find("called")) ?? entry.Key.Text,
@@ -89,15 +98,23 @@ internal sealed class GaugeReader(ProblemLog log)
             CalibratedUntil: null
         );
         double Of(string key) => AmountIn(keys.Find(key), step.Unit);
+        double Size(string key) => NotNegative(keys.Find(key), Of(key));
+        _ = Size("uncertainty");
         return new GaugeCharacter(
             gauge,
             Of("bias"),
-            Of("spread"),
-            Of("feel"),
+            Size("spread"),
+            Size("feel"),
             Share(keys.Find("wrong-turns")),
             Share(keys.Find("not-zeroed")),
             Of("not-zeroed-by")
-        );
+        )
+        {
+            Source = entry.Key.Place,
+            PilotBend = Of("pilot-bend"),
+            DirtySeats = Share(keys.Find("dirty-seats")),
+            DirtBy = Of("dirt-by"),
+        };
     }
 
     private double AmountIn(Node? node, Unit unit)
@@ -114,6 +131,16 @@ internal sealed class GaugeReader(ProblemLog log)
 
         log.Add("PR-Y09", node!.Place, $"{amount} was read; this is an amount in {unit}, as the gauge's resolution is");
         return 0;
+    }
+
+    private double NotNegative(Node? node, double amount)
+    {
+        if (amount < 0)
+        {
+            log.Add("PR-Y10", node!.Place, "a deviation or an uncertainty below 0 was read; it has no sign");
+        }
+
+        return amount;
     }
 
     private double Share(Node? node)

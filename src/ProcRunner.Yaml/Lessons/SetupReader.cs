@@ -24,6 +24,7 @@ internal sealed class SetupReader(ProblemLog log)
         "ways",
         "findings",
         "decisions",
+        "concedes",
         "ends-cuts-in-window",
         "heads",
         "parts",
@@ -62,6 +63,7 @@ internal sealed class SetupReader(ProblemLog log)
             Findings = [.. Map(keys.Find("findings"), "findings").Select(Finding).OfType<BoundFinding>()],
             Decisions = Map(keys.Find("decisions"), "decisions")
                 .ToDictionary(e => e.Key.Text, e => Rules(e.Value), StringComparer.Ordinal),
+            Concedes = Amounts(keys.Find("concedes"), "concessions", unit),
             EndsCutsInWindow = _values.YesNo(keys.Find("ends-cuts-in-window")) ?? false,
             Heads = truths.Read(keys.Require("heads"), "true values"),
             Parts = truths.ReadParts(keys.Find("parts")),
@@ -70,10 +72,12 @@ internal sealed class SetupReader(ProblemLog log)
     }
 
     /// <summary>Errors of tools by name; a number alone is a pure number.</summary>
-    public IReadOnlyDictionary<string, Quantity> Tools(Node? node) =>
+    public IReadOnlyDictionary<string, Quantity> Tools(Node? node) => Amounts(node, "tools", null);
+
+    private Dictionary<string, Quantity> Amounts(Node? node, string what, Unit? bare) =>
         _values
-            .Entries(node, "tools")
-            .Select(e => (e.Key.Text, Value: _values.Quantity(e.Value, null)))
+            .Entries(node, what)
+            .Select(e => (e.Key.Text, Value: _values.Quantity(e.Value, bare)))
             .Where(t => t.Value is not null)
             .ToDictionary(t => t.Text, t => t.Value!.Value, StringComparer.Ordinal);
 

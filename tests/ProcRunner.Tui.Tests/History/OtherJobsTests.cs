@@ -181,6 +181,34 @@ public sealed class OtherJobsTests : IDisposable
     }
 
     [Fact]
+    public void A_part_that_another_took_the_place_of_is_recalled_as_such()
+    {
+        _demo.UpTo("guide replacement / valve 2E");
+        Assert.Equal(Status.Done, _demo.Lines(["70-135, lot 70-1-22"]));
+        At at = _demo.Job.State.Parts[0].At;
+        RunEvent.PartFitted next = new(at, _demo.Job.State.Parts[0].Part, "70-135", "70-2-22");
+        EntryDraft draft = new("vale", [RunEventFormat.Write(_demo.Job.State.Plan, next)]);
+        Assert.IsType<AppendResult.Written>(_demo.Store.Append(_demo.Job.State.JobId, draft));
+
+        IndexedJob[] first = [.. _demo.Store.Index!.Holding("70-135", "70-1-22")];
+        Assert.Equal("2E (replaced again later)", RecallLines.Where(Assert.Single(first), "70-135", "70-1-22"));
+        Assert.Equal(
+            "0 jobs hold 70-135, lot 70-1-22; 1 held it until another took its place",
+            RecallLines.Held(first, "70-135", "70-1-22")
+        );
+        IndexedJob[] second = [.. _demo.Store.Index!.Holding("70-135", "70-2-22")];
+        Assert.Equal("2E", RecallLines.Where(Assert.Single(second), "70-135", "70-2-22"));
+        Assert.Equal("1 job holds 70-135, lot 70-2-22", RecallLines.Held(second, "70-135", "70-2-22"));
+
+        // The same out of the file, as the next program reads it.
+        _demo.Reopen();
+        Assert.Equal(
+            "2E (replaced again later)",
+            RecallLines.Where(Assert.Single(_demo.Store.Index!.Holding("70-135", "70-1-22")), "70-135", "70-1-22")
+        );
+    }
+
+    [Fact]
     public void A_trend_counts_what_was_made_leaves_practice_out_and_tells_as_found_apart()
     {
         Assert.Equal(Status.Done, _demo.Lines(DemoJob.Entries));

@@ -20,14 +20,15 @@ internal sealed class DebriefPage(RunWork work, LessonRun lesson) : RunPage(work
             row = canvas.PutWrapped(2, row, canvas.Width - 4, Math.Max(0, end - row), line);
         }
 
-        canvas.PutWrapped(
+        row = canvas.PutWrapped(
             2,
             row + 1,
             canvas.Width - 4,
             Math.Max(0, end - row - 1),
-            $"Learned here: {lesson.Lesson.Learn}",
-            Ink.Quiet
+            $"To be learned here: {lesson.Lesson.Learn}.",
+            Ink.Strong
         );
+        DrawTimes(canvas, row + 1, end);
         Frame.Foot(
             canvas,
             look,
@@ -40,6 +41,22 @@ internal sealed class DebriefPage(RunWork work, LessonRun lesson) : RunPage(work
                 MoreKeys = "/ history",
             }
         );
+    }
+
+    // The latest times that fit, below each other, so that progress is seen.
+    private void DrawTimes(Canvas canvas, int row, int end)
+    {
+        IReadOnlyList<DebriefBook.Line> times = lesson.Times();
+        int fits = end - row - 1;
+        if (fits < 1)
+        {
+            return;
+        }
+
+        foreach (string line in ProgressChart.Rows([.. times.TakeLast(fits)], canvas.Width - 4))
+        {
+            canvas.Put(2, row++, line, Ink.Quiet);
+        }
     }
 
     /// <inheritdoc/>

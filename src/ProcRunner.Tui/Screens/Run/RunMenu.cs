@@ -5,6 +5,7 @@ using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Shop;
 using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -35,8 +36,9 @@ internal static class RunMenu
 
         if (work.Lesson is { } lesson && prompt is not null)
         {
-            string[] hint = [lesson.Hint(prompt)];
-            options.Add(new("coach", "a hint for this step", _ => To(new TextPage(work, "The coach", hint))));
+            options.Add(
+                new("coach", "a hint for this step; when the coach speaks", _ => To(Coach(work, lesson, prompt)))
+            );
         }
 
         options.Add(new("maths", "work something out with these numbers; nothing is recorded", _ => Maths(work)));
@@ -173,6 +175,32 @@ internal static class RunMenu
                 ),
             ],
         };
+
+    private static AskPage Coach(RunWork work, LessonRun lesson, Prompt prompt)
+    {
+        string Is(CoachMode mode) => lesson.Coach == mode ? "as it is now" : "";
+        Option To(string words, CoachMode mode) =>
+            new(
+                words,
+                Is(mode),
+                page =>
+                {
+                    lesson.Coach = mode;
+                    return page.Done();
+                }
+            );
+        return new AskPage(work, "The coach")
+        {
+            About = lesson.Coach == CoachMode.Off ? ["The coach is off."] : Training.Coach.Hint(lesson, prompt),
+            Options =
+            [
+                To("speak after every step", CoachMode.EachStep),
+                To("speak when asked, here", CoachMode.Asked),
+                To("off: the debrief says it all", CoachMode.Off),
+            ],
+            OnEnter = ("back to the run", page => page.Done()),
+        };
+    }
 
     private static TextPage Why(RunWork work) =>
         new(work, "Why, and the keys", work.Prompt is { } prompt ? WhyText.Of(work, prompt) : WhyText.Keys)

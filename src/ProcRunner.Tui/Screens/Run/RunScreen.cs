@@ -20,6 +20,11 @@ internal static class RunScreen
     /// <summary>The page for where the run stands now.</summary>
     public static RunPage Now(RunWork work)
     {
+        if (work.Lesson?.TakeRemarks() is { Count: > 0 } remarks)
+        {
+            return new TextPage(work, "The coach", remarks);
+        }
+
         if (work.Lesson is { IsOver: true } lesson)
         {
             return new DebriefPage(work, lesson);

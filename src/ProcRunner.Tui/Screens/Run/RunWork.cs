@@ -115,11 +115,6 @@ internal sealed class RunWork
                     .Where(s => s.Length > 0),
             ];
             Said = said.Length == 0 ? "recorded" : string.Join("; ", said);
-            if (Lesson is { Coaches: true, Remark.Length: > 0 } lesson)
-            {
-                Said = $"coach: {lesson.Remark}";
-            }
-
             _forms.Clear();
         }
 

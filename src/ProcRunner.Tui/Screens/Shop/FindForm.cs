@@ -18,7 +18,7 @@ internal sealed class FindForm(ShopSession session) : FormScreen(session)
         new("Find")
         {
             Hint = () =>
-                "A stamp, or what can be read of it; a customer, head family, part, lot, gauge, cutter, person, words of a note, the proof code on a record. Heads of all years are searched, released ones too.",
+                "A stamp, or what can be read of it; a customer, head family, part, lot, gauge, cutter, person, words of a note, the proof code on a record. Of several words each must stand somewhere. Heads of all years are searched, released ones too.",
         },
     ];
 

@@ -28,7 +28,8 @@ internal sealed class FoundShopForm : FormScreen
     protected override string Title => "The shop's own store";
 
     /// <inheritdoc/>
-    protected override string Intro => $"It will be in {_door.ShopFolder}. Copying that folder is the backup.";
+    protected override string Intro =>
+        $"It will be in {_door.ShopFolder}. procrunner backup copies it, also while somebody works.";
 
     /// <inheritdoc/>
     protected override IReadOnlyList<Field> Fields { get; }

@@ -5,6 +5,7 @@ using ProcRunner.Tui.Drawing;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens.Parts;
 using ProcRunner.Tui.Shell;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Screens.Shop;
 
@@ -23,6 +24,8 @@ internal sealed class ShopDoor(
     int rounds = PersonKeys.DefaultRounds
 ) : IDisposable, IAttendance
 {
+    private PracticeDoor? _practice;
+
     /// <summary>Where the shop's own store is, or will be.</summary>
     public string ShopFolder { get; } = folder ?? Machine.ShopFolder;
 
@@ -42,6 +45,10 @@ internal sealed class ShopDoor(
     public ShopSession? Session { get; private set; }
 
     private string DemoFolder { get; } = folder ?? Machine.DemoFolder;
+
+    // A room of its own beside a store in a folder of its own: no lesson ever touches a shop's store.
+    private string PracticeFolder { get; } =
+        folder is null ? Machine.PracticeFolder : $"{Path.TrimEndingDirectorySeparator(folder)}-practice";
 
     /// <summary>The screens to begin with; none, with the reason, when the store can't be opened.</summary>
     /// <param name="stamp">The stamp of the job to go on with; null: the list of jobs.</param>
@@ -80,6 +87,21 @@ internal sealed class ShopDoor(
         }
 
         return (screens, fault);
+    }
+
+    /// <summary>Opens the practice room, made if need be; no screen, with the reason, when it can't be.</summary>
+    public (Screen? Screen, string Fault) Practice()
+    {
+        if (_practice is null)
+        {
+            (_practice, string fault) = PracticeDoor.Open(PracticeFolder, CoachMode.Asked);
+            if (_practice is null)
+            {
+                return (null, fault);
+            }
+        }
+
+        return (_practice.First(), "");
     }
 
     /// <summary>Opens the demo shop, made if need be, at its head.</summary>
@@ -121,6 +143,8 @@ internal sealed class ShopDoor(
     {
         Session?.Store.Dispose();
         Session = null;
+        _practice?.Dispose();
+        _practice = null;
     }
 
     private (IReadOnlyList<Screen> Screens, string Fault) Enter(LocalStore store, string place, string? stamp)
@@ -208,7 +232,7 @@ internal sealed class ShopDoor(
     private ShopSession Begin(LocalStore store, string place)
     {
         ShopDesk desk = new(store, Machine.Entropy, rounds);
-        Session = new ShopSession(store, place, Machine.Time, settings, desk, runScreen);
+        Session = new ShopSession(store, place, Machine.Time, settings, desk, runScreen) { Practice = Practice };
         return Session;
     }
 }

@@ -26,6 +26,7 @@ internal static class ShopMenu
                 "shop maths: fits, springs, seats, heights, deck",
                 () => new FamiliesScreen(Maths(session))
             ),
+            new(() => "practice: lessons on a head that nobody owns", () => Practice(session)),
             MenuItem.Instead("settings: readout, sign-out, bell, colours", () => SettingsMenu.Of(session)),
             MenuItem.Instead("what every key does", session.Help),
             new(() => "leave the program; everything is on the disk", () => new Turn.Leave()),
@@ -33,6 +34,17 @@ internal static class ShopMenu
 
     private static MathsDesk Maths(ShopSession session) =>
         new(session, IsPractice: false, session.Store.Shop.Readout?.Unit == Units.Inch, []);
+
+    private static Turn Practice(ShopSession session)
+    {
+        (Screen? screen, string fault) = session.Practice();
+        if (screen is null)
+        {
+            session.LeaveWord(fault);
+        }
+
+        return screen is null ? Turn.Back : new Turn.Instead(screen);
+    }
 
     private static PickJobScreen Look(ShopSession session) =>
         new(session, "Look at a head", () => [.. JobLedger.Read(session.Store).Jobs.Where(job => !job.IsClosed)]);

@@ -38,6 +38,10 @@ internal sealed class ShopSession : IFrameWords, IAttendance
     /// <summary>The store.</summary>
     public LocalStore Store { get; }
 
+    /// <summary>Opens the practice room; no screen, with the reason, when there is none.</summary>
+    public Func<(Screen? Screen, string Fault)> Practice { get; init; } =
+        () => (null, "There is no practice room here.");
+
     /// <summary>The store's folder.</summary>
     public string Folder { get; }
 

@@ -1,0 +1,203 @@
+using ProcRunner.Lessons;
+using ProcRunner.Procedures;
+using ProcRunner.Quantities;
+using ProcRunner.Runs;
+using ProcRunner.Runs.Prompts;
+using ProcRunner.Tui.Lines;
+
+namespace ProcRunner.Tui.Training;
+
+/// <summary>
+/// What the coach says, with the numbers of the head in hand: before an answer how to come to it, after one what it means. A
+/// reading that isn't typed yet is never in it.
+/// </summary>
+internal static class Coach
+{
+    /// <summary>What an answer means, line by line: how it lies in its limits, what follows from it, and the rule.</summary>
+    /// <param name="lesson">The lesson, after the answer.</param>
+    /// <param name="events">What was recorded.</param>
+    /// <param name="misreads">Places whose gauge showed something else.</param>
+    public static IReadOnlyList<string> OnAnswer(
+        LessonRun lesson,
+        IReadOnlyList<RunEvent> events,
+        IReadOnlyList<Misread> misreads
+    )
+    {
+        RunState state = lesson.Job.State;
+        List<string> lines =
+        [
+            .. misreads.Select(one =>
+                $"Misread{(one.Place.Length > 0 ? $" at {one.Place}" : "")}: {one.Typed} was typed, the gauge shows {one.Shown}. "
+                + "Menu, correct, puts the right one in its place; both stay in the trail."
+            ),
+        ];
+        foreach (RunEvent happened in events)
+        {
+            lines.AddRange(Meaning(state, happened));
+        }
+
+        lines.AddRange(Planted(lesson, events));
+        return lines.Count == 0 ? [] : [.. lines, .. Next(lesson)];
+    }
+
+    /// <summary>How to come to the answer of a step, and why it matters.</summary>
+    public static IReadOnlyList<string> Hint(LessonRun lesson, Prompt prompt)
+    {
+        List<string> lines = [$"{prompt.Step.FullName}, {prompt.Position}"];
+        if (lesson.Lesson.Hints.TryGetValue(prompt.Step.FullName, out string? own))
+        {
+            lines.Add($"Here: {own}.");
+        }
+
+        if (lesson.GaugeIn(prompt) is { Resolution: var least })
+        {
+            lines.Add(
+                prompt.Places.Count > 1
+                    ? $"Read every place to the gauge's last digit, {least}: {string.Join(", ", prompt.Places)}."
+                    : $"Read the gauge to its last digit, {least}."
+            );
+        }
+
+        if (prompt.Awaits == Awaited.WayOn)
+        {
+            lines.AddRange(prompt.Faults.Select(fault => $"Out of spec: {fault}."));
+        }
+        else if (prompt.Window.Origin.Length > 0)
+        {
+            lines.Add($"It will be held against {LineWording.Window(prompt.Window)}.");
+        }
+
+        lines.AddRange(Target(prompt));
+        lines.AddRange(
+            prompt.Numbers.Select(number =>
+                $"{number.Name}: {number.Working} = {number.Value?.ToString() ?? "not known yet"}."
+            )
+        );
+        if (Matters(lesson.Job.State, prompt.Step) is { Length: > 0 } why)
+        {
+            lines.Add($"Why it is asked: {why}");
+        }
+
+        return lines;
+    }
+
+    private static IEnumerable<string> Meaning(RunState state, RunEvent happened)
+    {
+        switch (happened)
+        {
+            case RunEvent.ReadingTaken { At: var at, Reading: var reading }:
+                yield return $"{reading.Characteristic}{Of(state, at)}: {reading.Value}. {Against(reading.Value, reading.Judgement)}";
+                foreach (WorkedValue worked in reading.Worked)
+                {
+                    yield return $"{worked.Name}: {worked.Working} = {worked.Value}. {Against(worked.Value, worked.Judgement)}";
+                }
+
+                if (reading.Predicted is { } predicted)
+                {
+                    yield return $"The readout had promised {predicted}; the gauge says {reading.Value}: the gauge counts.";
+                }
+
+                if (Matters(state, state.Plan.Steps[at.Step]) is { Length: > 0 } why)
+                {
+                    yield return $"Why it is asked: {why}";
+                }
+
+                break;
+            case RunEvent.EntryQuestioned e:
+                yield return $"Not taken yet: {e.Why}. Look at the gauge again before you answer.";
+                break;
+            case RunEvent.ZeroSet e:
+                yield return $"Where the readout shows {e.Zero.Set} the depth is {e.Zero.Measured}: every number to cut to counts from there.";
+                break;
+            case RunEvent.WentStale e:
+                yield return $"Due again, since {e.Cause}: what was measured before holds no longer.";
+                break;
+            case RunEvent.FindingNoted { Good: false } e:
+                yield return $"\"{e.Finding}\" stops the run here until one of the ways on is taken.";
+                break;
+            case RunEvent.Conceded e:
+                yield return $"Conceded: it stands in the customer's record, with {e.Mark.Name}'s name and the reason.";
+                break;
+            default:
+                break;
+        }
+    }
+
+    // The next number to work to follows from what was just entered; the next reading is for the learner to take.
+    private static IEnumerable<string> Next(LessonRun lesson) =>
+        !lesson.IsOver && Prompter.Next(lesson.Job.State) is { } at
+            ? Target(Prompter.At(lesson.Job.State, lesson.Job.Shop, at)).Select(line => $"Next: {line}")
+            : [];
+
+    private static IEnumerable<string> Target(Prompt prompt) =>
+        prompt switch
+        {
+            { Awaits: Awaited.Readout, Target: { Working.Length: > 0 } target } =>
+            [
+                $"{target.Working}; on the readout {target.Show}"
+                    + (target.StopsShort ? ", short of the aim: lift and measure there." : "."),
+            ],
+            { NumberToSet: { } set } => [$"with the cutter just touching, the readout is set to {set}."],
+            _ => [],
+        };
+
+    /// <summary>How a value lies in its window, with what is left to the end it is nearer to.</summary>
+    private static string Against(Quantity value, Judgement judged)
+    {
+        string ends = judged.Origin.Length == 0 ? "" : LineWording.Window(judged);
+        return judged.Verdict switch
+        {
+            Verdict.Out => $"Out of spec: {judged.Detail}.",
+            Verdict.Short => $"Not there yet: {ends}. {Rest(value, judged.Aim, "to the aim")}",
+            Verdict.In => $"In limits: {ends}. {Nearer(value, judged)}",
+            _ => "Nothing is judged by it here; later steps work with it.",
+        };
+    }
+
+    private static string Nearer(Quantity value, Judgement judged)
+    {
+        bool isLow =
+            judged.High is not { } high || (judged.Low is { } low && Gap(value, low).CompareTo(Gap(value, high)) <= 0);
+        return isLow ? Rest(value, judged.Low, "above the low end") : Rest(value, judged.High, "below the high end");
+    }
+
+    private static string Rest(Quantity value, Quantity? end, string where) =>
+        end is { } limit
+        && Gap(value, limit).TryToQuantity(limit.Unit, limit.Value.Scale, Rounding.Down, out Quantity gap)
+            ? $"{gap} {where}."
+            : "";
+
+    private static Exact Gap(Quantity value, Quantity end)
+    {
+        Exact gap = Exact.Of(value) - Exact.Of(end);
+        return gap.Value.Sign < 0 ? Exact.Of(end) - Exact.Of(value) : gap;
+    }
+
+    private static IEnumerable<string> Planted(LessonRun lesson, IReadOnlyList<RunEvent> events)
+    {
+        Plan plan = lesson.Job.State.Plan;
+        foreach (PlantedFault fault in lesson.Lesson.Planted)
+        {
+            bool isHere = events.Any(e =>
+                LessonRun.AnswerOf(e) is { } answer
+                && plan.Steps[answer.At.Step].FullName == fault.Step
+                && (fault.Position is null || plan.PositionName(answer.At.Position) == fault.Position)
+            );
+            if (isHere)
+            {
+                yield return lesson.IsCaught(fault) == true
+                    ? $"Caught: {fault.What}. {fault.Why}"
+                    : $"Look again. {fault.Why}";
+            }
+        }
+    }
+
+    private static string Matters(RunState state, Step step) =>
+        step.Why.Length > 0 ? step.Why
+        : step.Taking is { } taking && state.Plan.TryCharacteristic(taking.Characteristic, out int index)
+            ? state.Plan.Procedure.Characteristics[index].Why
+        : "";
+
+    private static string Of(RunState state, At at) =>
+        at.Position == At.Head ? "" : $" at {state.Plan.PositionName(at.Position)}";
+}
