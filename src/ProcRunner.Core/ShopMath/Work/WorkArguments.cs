@@ -1,4 +1,3 @@
-using ProcRunner.Formulas;
 using ProcRunner.Quantities;
 
 namespace ProcRunner.ShopMath;
@@ -262,10 +261,17 @@ public sealed class WorkArguments
     {
         string[] near =
         [
-            .. parameters.Select(one => one.Name).Where(one => one.Split('-').Contains(name)),
-            .. NearNames.Of(name, parameters.Select(one => one.Name)),
+            .. parameters
+                .Select(one => one.Name)
+                .Where(one =>
+                    name.Length > 1
+                    && (
+                        one.StartsWith(name, StringComparison.Ordinal)
+                        || one.Split('-').Intersect(name.Split('-')).Any()
+                    )
+                ),
         ];
-        return near.Length > 0 ? $"did you mean {string.Join(" or ", near.Distinct())}? " : "";
+        return near.Length > 0 ? $"did you mean {string.Join(" or ", near)}? " : "";
     }
 
     private static string Names(IReadOnlyList<WorkParameter> parameters) =>
