@@ -1,9 +1,17 @@
 namespace ProcRunner.Testing;
 
 /// <summary>An empty folder of one test, gone with all that is in it when disposed.</summary>
-public sealed class TempFolder : IDisposable
+/// <param name="inMemory">
+/// True where what is tested isn't the disk: kept in memory where the machine has such a place, so that nothing waits for a disk.
+/// </param>
+public sealed class TempFolder(bool inMemory = false) : IDisposable
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("procrunner-");
+    private const string Memory = "/dev/shm";
+
+    private readonly DirectoryInfo _folder =
+        inMemory && Directory.Exists(Memory)
+            ? Directory.CreateDirectory(System.IO.Path.Combine(Memory, $"procrunner-{Guid.NewGuid():N}"))
+            : Directory.CreateTempSubdirectory("procrunner-");
 
     /// <summary>Its full path.</summary>
     public string Path => _folder.FullName;

@@ -12,6 +12,9 @@ public sealed record Lesson
     /// <summary>Name of the practice setup it builds on.</summary>
     public required string Practice { get; init; }
 
+    /// <summary>Name of the head spec that takes the place of the setup's: a shorter head; null: the setup's.</summary>
+    public required string? HeadSpec { get; init; }
+
     /// <summary>What the chance in it starts from: the same seed gives the same lesson.</summary>
     public required int Seed { get; init; }
 
@@ -27,7 +30,7 @@ public sealed record Lesson
     /// <summary>Full name of the step that ends the lesson, once it is answered wherever it is asked.</summary>
     public required string Until { get; init; }
 
-    /// <summary>A way on from that step which ends the lesson as well, since it leads back through work that isn't learned here; null: none.</summary>
+    /// <summary>A way on, from whatever step, which ends the lesson as well, since it leads back through work that isn't learned here; null: none.</summary>
     public required string? UntilWay { get; init; }
 
     /// <summary>True values of this head over those of the setup.</summary>
@@ -48,6 +51,9 @@ public sealed record Lesson
     /// <summary>What is planted.</summary>
     public required IReadOnlyList<PlantedFault> Planted { get; init; }
 
+    /// <summary>What the learner sees or hears at a step where no gauge shows it, by the step's full name.</summary>
+    public required IReadOnlyDictionary<string, string> Told { get; init; }
+
     /// <summary>Hints on request, by the step's full name.</summary>
     public required IReadOnlyDictionary<string, string> Hints { get; init; }
 
@@ -55,6 +61,7 @@ public sealed record Lesson
     public PracticeSetup On(PracticeSetup setup) =>
         setup with
         {
+            Head = HeadSpec ?? setup.Head,
             Heads = setup.Heads.With(Heads),
             Parts = Parts
                 .Keys.Union(setup.Parts.Keys, StringComparer.Ordinal)

@@ -104,6 +104,7 @@ public static class Truths
     internal static readonly HeadDimension FreshOutside = At("fresh seat outside");
     internal static readonly HeadDimension FreshInside = At("fresh seat inside");
     internal static readonly HeadDimension PilotBend = At("pilot bend");
+    internal static readonly HeadDimension PilotLean = At("pilot lean");
 
     // Heights, springs and the rest.
     internal static readonly HeadDimension SpringPocket = At("spring pocket");

@@ -14,7 +14,7 @@ internal static class SeatWork
         new("cut seat", false, null, null, (b, p, deep) => Deepen(b.Head, p, deep - b.Head[Truths.SeatDepth, p])),
         new("narrow seat", true, Narrow),
         new("clean seat", false, (b, p, _) => Clean(b.Head, p)),
-        new("true pilot", false, (b, p, _) => b.Head[Truths.PilotBend, p] = 0),
+        new("true pilot", false, TruePilot),
     ];
 
     /// <summary>Wipes the seat and the face.</summary>
@@ -23,6 +23,10 @@ internal static class SeatWork
         head[Truths.Dirt, position] = 0;
         head[Truths.DirtHeight, position] = 0;
     }
+
+    // Another pilot, straight and of the guide's size.
+    private static void TruePilot(Bench bench, int position, double to) =>
+        (bench.Head[Truths.PilotBend, position], bench.Head[Truths.PilotLean, position]) = (0, 0);
 
     private static void NewValve(Bench bench, int position, double to)
     {
@@ -56,7 +60,8 @@ internal static class SeatWork
         PracticeHead head = bench.Head;
         Clean(head, position);
         double along = head[Truths.PilotBend, position] + (bench.Tools["pilot centring"] * chance.Normal());
-        double across = bench.Tools["pilot centring"] * chance.Normal();
+        // One too small for the guide leans under the cutter; the gauge's own pilot doesn't.
+        double across = head[Truths.PilotLean, position] + (bench.Tools["pilot centring"] * chance.Normal());
         double offset = Math.Sqrt(
             Math.Pow(head[Truths.OffAlong, position] - along, 2)
                 + Math.Pow(head[Truths.OffAcross, position] - across, 2)

@@ -62,6 +62,9 @@ internal sealed class JobRun
     /// <summary>Told what was recorded, after the run knows it; null: nobody is.</summary>
     public Action<IReadOnlyList<RunEvent>>? Recorded { get; set; }
 
+    /// <summary>Told what was refused; null: nobody is.</summary>
+    public Action<RunCommand>? Refused { get; set; }
+
     /// <summary>The run.</summary>
     public RunState State { get; }
 
@@ -150,6 +153,7 @@ internal sealed class JobRun
         Decision decision = RunDecider.Decide(State, _shop(), command, Now());
         if (decision is Decision.Refused refused)
         {
+            Refused?.Invoke(command);
             return new JobAnswer.Refused(refused.Why, refused.WhatToDo);
         }
 

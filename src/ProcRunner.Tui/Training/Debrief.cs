@@ -55,7 +55,7 @@ internal sealed record Debrief(
             [.. run.Lesson.Planted.Where(fault => run.IsCaught(fault) == true)],
             [.. run.Lesson.Planted.Where(fault => run.IsCaught(fault) == false)],
             run.Misreads,
-            [.. events.OfType<RunEvent.ReadingTaken>().Where(taken => IsTooDeep(state, taken))],
+            [.. OwnCuts.TooDeep(state.Plan, events)],
             AgainForNothing(events),
             events.OfType<RunEvent.EntryQuestioned>().Count(),
             mine.Length == 0 ? 0 : (int)Math.Ceiling((mine[^1].At - mine[0].At).TotalMinutes)
@@ -81,7 +81,7 @@ internal sealed record Debrief(
         foreach (Misread one in Misreads)
         {
             string place = one.Place.Length > 0 ? $", {one.Place}" : "";
-            yield return $"misread: {state.Plan.NameOf(one.At)}{place}: {one.Typed} typed, {one.Shown} shown.";
+            yield return $"misread: {state.Plan.NameOf(one.At)}{place}: {one.Typed} typed, {one.Shown} shown{one.Why}.";
         }
 
         foreach (RunEvent.ReadingTaken one in TooDeep)
@@ -113,11 +113,6 @@ internal sealed record Debrief(
             ? string.Join(", ", last.Faults.Prepend($"{last.Characteristic} was {last.Value}"))
             : "";
     }
-
-    private static bool IsTooDeep(RunState state, RunEvent.ReadingTaken taken) =>
-        state.Plan.Steps[taken.At.Step].Work is Procedures.StepWork.Cut
-        && taken.Reading.Judgement is { Verdict: Verdict.Out, High: { } high }
-        && taken.Reading.Value.CompareTo(high) > 0;
 
     // The same step read again with nothing out, nothing moved and no cut in between.
     private static List<At> AgainForNothing(IReadOnlyList<RunEvent> events)

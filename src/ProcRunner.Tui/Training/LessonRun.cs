@@ -25,6 +25,7 @@ internal sealed class LessonRun
     private readonly List<Misread> _misreads = [];
     private readonly HashSet<(At At, string Answer)> _answers = [];
     private bool _isLearners;
+    private bool _isRefused;
 
     private LessonRun(Lesson lesson, Binding binding, JobRun job, DebriefBook book)
     {
@@ -55,11 +56,15 @@ internal sealed class LessonRun
         return said;
     }
 
-    /// <summary>True once the step that ends the lesson is answered wherever it is asked, or the job is closed.</summary>
+    /// <summary>
+    /// True once the step that ends the lesson is answered wherever it is asked, or the job is closed; where it is the release,
+    /// once that was refused.
+    /// </summary>
     public bool IsOver =>
-        Job.State.Standing is JobStanding.Released or JobStanding.Scrapped
+        _isRefused
+        || Job.State.Standing is JobStanding.Released or JobStanding.Scrapped
         || IsAnswered(Lesson.Until, Lesson.At)
-        || (Lesson.UntilWay is { } way && _answers.Contains((UntilAt, way)));
+        || (Lesson.UntilWay is { } way && _answers.Any(answer => answer.Answer == way));
 
     private Plan Plan => Job.State.Plan;
 
@@ -78,12 +83,14 @@ internal sealed class LessonRun
     /// <param name="lesson">The lesson.</param>
     /// <param name="person">Id of the learner.</param>
     /// <param name="coach">When the coach speaks.</param>
+    /// <param name="time">The clock; null: the machine's.</param>
     public static (LessonRun? Run, string Fault) Open(
         LocalStore store,
         DebriefBook book,
         Lesson lesson,
         string person,
-        CoachMode coach
+        CoachMode coach,
+        TimeProvider? time = null
     )
     {
         (PlanTexts? texts, Binding? binding, string fault) = LessonShelf.Bind(lesson);
@@ -97,7 +104,7 @@ internal sealed class LessonRun
         string[] mine = [.. store.Shop.Jobs.Values.Where(j => IsTry(j.Stamp, stamp)).Select(j => j.Id)];
         foreach (string id in mine)
         {
-            (LessonRun? open, fault) = Resume(store, book, lesson, binding, id, person, coach);
+            (LessonRun? open, fault) = Resume(store, book, lesson, binding, id, person, coach, time);
             if (open is null || !open.IsOver)
             {
                 return (open, fault);
@@ -115,14 +122,14 @@ internal sealed class LessonRun
         };
         // Who goes before the learner is somebody else: the trail shows where the learner takes over.
         string before = DemoShop.People.Select(p => p.Id).First(id => id != person);
-        (JobRun? job, fault) = JobRun.Begin(store, Machine.Time, texts, header, before);
+        (JobRun? job, fault) = JobRun.Begin(store, time ?? Machine.Time, texts, header, before);
         if (job is null)
         {
             return (null, fault);
         }
 
         LessonRun run = new(lesson, binding, job, book);
-        job.Recorded = run.Happened;
+        run.Listen();
         fault = run.WorkUpTo(person);
         run.Coach = coach;
         return fault.Length > 0 ? (null, $"The lesson can't be made ready: {fault}") : (run, "");
@@ -143,6 +150,18 @@ internal sealed class LessonRun
 
     /// <summary>What there is to be seen at an inspection, in words; empty elsewhere.</summary>
     public string Seen(Prompt prompt) => prompt.Awaits == Awaited.Finding ? _session.Finding(prompt.At) : "";
+
+    /// <summary>What an inspection looks at, drawn; empty where there is nothing to draw.</summary>
+    public IReadOnlyList<string> Sight(Prompt prompt) =>
+        prompt.Awaits == Awaited.Finding && _session.Binding.Finding(prompt.At.Step) is { } bound
+            ? SightView.Of(_session.Head, bound.Of, prompt.At.Position)
+            : [];
+
+    /// <summary>What there is to be seen or heard at a step without a gauge; empty where there is nothing.</summary>
+    public string Told(Prompt prompt) =>
+        Lesson.At is null || prompt.At.Position == At.Head || prompt.Position == Lesson.At
+            ? Lesson.Told.GetValueOrDefault(prompt.Step.FullName, "")
+            : "";
 
     /// <summary>Looks back at the lesson and writes down how it went, once.</summary>
     public Debrief Close()
@@ -180,10 +199,11 @@ internal sealed class LessonRun
         Binding binding,
         string id,
         string person,
-        CoachMode coach
+        CoachMode coach,
+        TimeProvider? time
     )
     {
-        (JobRun? job, string fault) = JobRun.Resume(store, Machine.Time, id, person);
+        (JobRun? job, string fault) = JobRun.Resume(store, time ?? Machine.Time, id, person);
         if (job is null)
         {
             return (null, fault);
@@ -207,7 +227,7 @@ internal sealed class LessonRun
         }
 
         run.Take(state, last);
-        job.Recorded = run.Happened;
+        run.Listen();
         return (run, "");
     }
 
@@ -230,6 +250,12 @@ internal sealed class LessonRun
         }
 
         return FaultOf(Job.Do(new RunCommand.HandOver(person)));
+    }
+
+    private void Listen()
+    {
+        Job.Recorded = Happened;
+        Job.Refused = command => _isRefused |= command is RunCommand.Sign sign && sign.At == UntilAt;
     }
 
     private bool IsThere(At at) =>
@@ -283,6 +309,11 @@ internal sealed class LessonRun
                 _answers.Add(answer);
             }
 
+            if (happened is RunEvent.ReadingTaken { Reading.Value.Value: 0 } none)
+            {
+                _answers.Add((none.At, "none"));
+            }
+
             // What the one before answered is none of the learner's doing.
             if (happened is RunEvent.HandedOver && !_isLearners)
             {
@@ -304,7 +335,8 @@ internal sealed class LessonRun
             PlaceValue typed = taken.Reading.Places[i];
             if (typed.Value.CompareTo(shown[i].Shown) != 0)
             {
-                _misreads.Add(new Misread(taken.At, typed.Place, typed.Value, shown[i].Shown));
+                Shop.Gauge gauge = _session.GaugeFor(Plan.Steps[taken.At.Step].Taking!).Character.Gauge;
+                _misreads.Add(new Misread(taken.At, typed.Place, typed.Value, shown[i].Shown, gauge));
             }
         }
     }

@@ -31,7 +31,7 @@ internal static class LessonShelf
         }
 
         string procedure = Path.Combine(Machine.ProceduresFolder, $"{setup.Procedure}.yaml");
-        string head = Path.Combine(Machine.ProceduresFolder, "heads", $"{setup.Head}.yaml");
+        string head = Path.Combine(Machine.ProceduresFolder, "heads", $"{lesson.HeadSpec ?? setup.Head}.yaml");
         (PlanTexts? texts, IReadOnlyList<Problem> problems) = PlanTexts.Read(
             procedure,
             File.ReadAllBytes(procedure),
@@ -59,6 +59,7 @@ internal static class LessonShelf
             lesson.Until,
             .. lesson.Planted.Select(fault => fault.Step),
             .. lesson.Hints.Keys,
+            .. lesson.Told.Keys,
         ];
         foreach (string step in steps.OfType<string>().Where(step => !texts.Plan.TryStep(step, out _)))
         {
@@ -70,13 +71,9 @@ internal static class LessonShelf
             yield return $"Lesson {lesson.Name}: there is no position {at}.";
         }
 
-        if (
-            lesson.UntilWay is { } way
-            && texts.Plan.TryStep(lesson.Until, out int last)
-            && texts.Plan.Steps[last].WaysOn.All(one => one.Text != way)
-        )
+        if (lesson.UntilWay is { } way && texts.Plan.Steps.All(step => step.WaysOn.All(one => one.Text != way)))
         {
-            yield return $"Lesson {lesson.Name}: {lesson.Until} has no way on called {way}.";
+            yield return $"Lesson {lesson.Name}: no step has a way on called {way}.";
         }
 
         foreach (PlantedFault fault in lesson.Planted)

@@ -1,5 +1,6 @@
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
+using ProcRunner.Shop;
 
 namespace ProcRunner.Tui.Training;
 
@@ -8,4 +9,30 @@ namespace ProcRunner.Tui.Training;
 /// <param name="Place">The place's name; empty for a single reading.</param>
 /// <param name="Typed">What was typed.</param>
 /// <param name="Shown">What the face showed.</param>
-internal sealed record Misread(At At, string Place, Quantity Typed, Quantity Shown);
+/// <param name="Gauge">The gauge it was read from.</param>
+internal sealed record Misread(At At, string Place, Quantity Typed, Quantity Shown, Gauge Gauge)
+{
+    /// <summary>What kind of slip it looks like, after a comma; empty when it looks like none.</summary>
+    public string Why
+    {
+        get
+        {
+            if (Typed.Unit != Shown.Unit)
+            {
+                return ", in another unit";
+            }
+
+            decimal off = Math.Abs(Typed.Value - Shown.Value);
+            if (Gauge.Turn is { Value: > 0 } turn && turn.Unit == Shown.Unit && off % turn.Value == 0)
+            {
+                return $", {(off == turn.Value ? "a whole turn" : "whole turns")} off: count the turns before the pointer or the thimble";
+            }
+
+            return off >= 10 * Gauge.Resolution.Value ? ""
+                : HasFewerDigits ? ", without its last digit"
+                : ", off in its last digit";
+        }
+    }
+
+    private bool HasFewerDigits => Typed.Value % (10 * Gauge.Resolution.Value) == 0;
+}

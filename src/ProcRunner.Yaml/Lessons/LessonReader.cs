@@ -13,6 +13,7 @@ internal sealed class LessonReader(ProblemLog log)
         "lesson",
         "title",
         "practice",
+        "head-spec",
         "seed",
         "learn",
         "unit",
@@ -26,6 +27,7 @@ internal sealed class LessonReader(ProblemLog log)
         "gauges",
         "tools",
         "planted",
+        "told",
         "hints",
     ];
 
@@ -46,6 +48,7 @@ internal sealed class LessonReader(ProblemLog log)
             Name = _values.Name(keys.Require("lesson")) ?? "",
             Title = _values.Text(keys.Require("title")) ?? "",
             Practice = _values.Name(keys.Require("practice")) ?? "",
+            HeadSpec = keys.Find("head-spec") is { } head ? _values.Name(head) : null,
             Seed = _values.Whole(keys.Require("seed"), 0, int.MaxValue) ?? 0,
             Learn = _values.Text(keys.Require("learn")) ?? "",
             From = keys.Find("from") is { } from ? _values.Text(from) : null,
@@ -58,7 +61,8 @@ internal sealed class LessonReader(ProblemLog log)
             Gauges = new GaugeReader(log).ReadAll(keys.Find("gauges"), unit),
             Tools = new SetupReader(log).Tools(keys.Find("tools")),
             Planted = [.. _values.List(keys.Find("planted"), "faults").Select(Fault).OfType<PlantedFault>()],
-            Hints = Hints(keys.Find("hints")),
+            Told = Texts(keys.Find("told")),
+            Hints = Texts(keys.Find("hints")),
         };
         return log.Count == 0 ? lesson : null;
     }
@@ -80,7 +84,7 @@ internal sealed class LessonReader(ProblemLog log)
             : new PlantedFault(name, what, step, _values.Text(keys.Find("at")), answer, rule, keys.Place);
     }
 
-    private Dictionary<string, string> Hints(Node? node)
+    private Dictionary<string, string> Texts(Node? node)
     {
         if (node is not Node.Map map)
         {
@@ -88,8 +92,8 @@ internal sealed class LessonReader(ProblemLog log)
         }
 
         return map
-            .Entries.Select(e => (e.Key.Text, Hint: _values.Text(e.Value)))
-            .Where(h => h.Hint is not null)
-            .ToDictionary(h => h.Text, h => h.Hint!, StringComparer.Ordinal);
+            .Entries.Select(e => (Step: e.Key.Text, Text: _values.Text(e.Value)))
+            .Where(h => h.Text is not null)
+            .ToDictionary(h => h.Step, h => h.Text!, StringComparer.Ordinal);
     }
 }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ProcRunner.Lessons;
-using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
@@ -20,12 +19,9 @@ public sealed class LessonTests : IDisposable
 {
     private const string Learner = "finch";
 
-    private readonly TempFolder _folder = new();
+    private readonly TempFolder _folder = new(inMemory: true);
 
     public static TheoryData<string> Names => [.. LessonShelf.All().Select(lesson => lesson.Name)];
-
-    public static TheoryData<string> Planted =>
-        [.. LessonShelf.All().Where(lesson => lesson.Planted.Count > 0).Select(lesson => lesson.Name)];
 
     public void Dispose() => _folder.Dispose();
 
@@ -34,80 +30,71 @@ public sealed class LessonTests : IDisposable
     public void Taken_the_right_way_a_lesson_ends_clean_and_all_that_was_planted_is_caught(string name)
     {
         using LocalStore store = Room("right");
-        LessonRun run = Taken(store, name, right: true);
+        LessonRun run = Open(store, "right", name);
+        ScriptedLearner learner = new ScriptedLearner(run).ToTheEnd();
 
         Debrief debrief = run.Close();
-        Assert.True(debrief.IsClean, string.Join('\n', debrief.Lines(run.Job.State)));
+        Assert.True(debrief.IsClean, string.Join('\n', [.. learner.Trace, .. debrief.Lines(run.Job.State)]));
         Assert.Equal(run.Lesson.Planted, debrief.Caught);
         Assert.Equal("#", ProgressChart.Signs(Book("right").Of(Learner)));
     }
 
-    [Theory]
-    [MemberData(nameof(Planted))]
-    public void Taken_the_wrong_way_it_says_what_was_missed_and_why(string name)
+    public static TheoryData<string, string> Wrong
     {
+        get
+        {
+            TheoryData<string, string> data = [];
+            foreach (WrongWays.Wrong one in WrongWays.All)
+            {
+                data.Add(one.Lesson, one.Way);
+            }
+
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Wrong))]
+    public void Taken_a_wrong_way_the_debrief_says_what_was_wrong_and_why(string name, string way)
+    {
+        WrongWays.Wrong wrong = WrongWays.All.Single(one => one.Lesson == name && one.Way == way);
         using LocalStore store = Room("wrong");
-        LessonRun run = Taken(store, name, right: false);
+        LessonRun run = Open(store, "wrong", name);
+        ScriptedLearner learner = new ScriptedLearner(run, wrong.Answer).ToTheEnd();
 
         Debrief debrief = run.Close();
-        Assert.False(debrief.IsClean);
         string said = string.Join('\n', debrief.Lines(run.Job.State));
-        Assert.True(debrief.Missed.Count > 0 || debrief.TooDeep.Count > 0, said);
+        Assert.False(debrief.IsClean, string.Join('\n', [.. learner.Trace, said]));
+        Assert.Contains(wrong.Said, said, StringComparison.Ordinal);
         Assert.All(debrief.Missed, fault => Assert.Contains(fault.Why, said, StringComparison.Ordinal));
+        Assert.DoesNotContain('#', ProgressChart.Signs(Book("wrong").Of(Learner)));
+    }
+
+    [Fact]
+    public void Every_lesson_has_a_wrong_way() =>
         Assert.Equal(
-            debrief.ToMend.ToString(System.Globalization.CultureInfo.InvariantCulture),
-            ProgressChart.Signs(Book("wrong").Of(Learner))
+            LessonShelf.All().Select(lesson => lesson.Name).Order(StringComparer.Ordinal),
+            WrongWays.All.Select(one => one.Lesson).Distinct().Order(StringComparer.Ordinal)
+        );
+
+    [Fact]
+    public void The_page_on_practice_lists_every_lesson_as_its_file_has_it()
+    {
+        string page = File.ReadAllText(RepoRoot.PathOf("docs/practice.md"));
+        Assert.All(
+            LessonShelf.All(),
+            one => Assert.Contains($"| {one.Name} | {one.Title} | {one.Learn} |", page, StringComparison.Ordinal)
         );
     }
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void The_same_lesson_is_the_same_for_everybody_and_goes_on_from_its_trail_as_it_would_have(string name)
+    public void Before_the_learners_first_answer_nothing_is_caught(string name)
     {
-        using LocalStore one = Room("one");
-        using LocalStore other = Room("other");
-        LessonRun first = Open(one, "one", name);
-        LessonRun second = Open(other, "other", name);
-        for (int i = 0; !first.IsOver; i++)
-        {
-            Assert.Equal(Face(first), Face(second));
-            Answer(first, right: true);
-            Answer(second, right: true);
-            Assert.Equal(first.Remarks, second.Remarks);
-
-            // Left and taken up again.
-            if (i < 12 && !second.IsOver)
-            {
-                second = Open(other, "other", name);
-            }
-        }
-
-        Assert.True(second.IsOver);
-        Assert.Equal(Entries(first), Entries(second));
-        Assert.Equal(Said(first), Said(second));
-    }
-
-    [Fact]
-    public void Another_seed_is_another_head()
-    {
-        using LocalStore store = Room("seed");
-        Lesson lesson = LessonShelf.All()[0];
-        LessonRun first = Open(store, "seed", lesson.Name);
-        (LessonRun? second, string fault) = LessonRun.Open(
-            store,
-            Book("seed"),
-            lesson with
-            {
-                Name = "another",
-                Seed = lesson.Seed + 1,
-            },
-            Learner,
-            CoachMode.Off
-        );
-        Assert.True(second is not null, fault);
-        Answer(first, right: true);
-        Answer(second, right: true);
-        Assert.NotEqual(Face(first), Face(second));
+        using LocalStore store = Room("before");
+        LessonRun run = Open(store, "before", name);
+        Assert.False(run.IsOver);
+        Assert.All(run.Lesson.Planted, fault => Assert.NotEqual(true, run.IsCaught(fault)));
     }
 
     // What the model operator answers on the way to the lesson isn't the learner's: here it replaces the nicked valve itself,
@@ -132,7 +119,7 @@ public sealed class LessonTests : IDisposable
         Assert.True(run is not null, fault);
         while (!run.IsOver)
         {
-            Answer(run, right: true);
+            new ScriptedLearner(run).Answer();
         }
 
         Debrief debrief = run.Close();
@@ -144,26 +131,26 @@ public sealed class LessonTests : IDisposable
     {
         using LocalStore store = Room("coach");
         LessonRun run = Open(store, "coach", "a used deck");
-        Answer(run, right: true);
+        new ScriptedLearner(run).Answer();
         Assert.Contains(
             "degF. In limits: low 60 degF, aim 70 degF",
             string.Join(' ', run.TakeRemarks()),
             StringComparison.Ordinal
         );
-        Prompt prompt = At(run);
+        Prompt prompt = ScriptedLearner.At(run);
         string[] shown = [.. run.Shown(prompt).Select(one => one.ToString())];
         string hint = string.Join(' ', Coach.Hint(run, prompt));
         Assert.Contains("low 3.9150 in (maker)", hint, StringComparison.Ordinal);
         Assert.All(shown, one => Assert.DoesNotContain(one, hint, StringComparison.Ordinal));
 
-        Answer(run, right: true);
+        new ScriptedLearner(run).Answer();
 
         string said = string.Join(' ', run.TakeRemarks());
         Assert.Contains($"{shown.Min(StringComparer.Ordinal)}. Out of spec:", said, StringComparison.Ordinal);
         Assert.Contains("Why it is asked:", said, StringComparison.Ordinal);
         Assert.Empty(run.TakeRemarks());
         run.Coach = CoachMode.Asked;
-        Answer(run, right: true);
+        new ScriptedLearner(run).Answer();
         Assert.Empty(run.Remarks);
     }
 
@@ -175,7 +162,7 @@ public sealed class LessonTests : IDisposable
         LessonRun run = Open(store, "hints", name);
         while (!run.IsOver)
         {
-            Prompt prompt = At(run);
+            Prompt prompt = ScriptedLearner.At(run);
             string hint = string.Join('\n', Coach.Hint(run, prompt).Append(run.Lesson.Title));
             HashSet<string> known =
             [
@@ -188,7 +175,7 @@ public sealed class LessonTests : IDisposable
                 run.Shown(prompt).Select(one => one.ToString()).Where(one => !known.Contains(one)),
                 shown => Assert.DoesNotContain($" {shown}", hint, StringComparison.Ordinal)
             );
-            Answer(run, right: true);
+            new ScriptedLearner(run).Answer();
         }
     }
 
@@ -216,7 +203,8 @@ public sealed class LessonTests : IDisposable
     public void A_debrief_is_written_once_and_a_line_that_cant_be_read_is_passed_over()
     {
         using LocalStore store = Room("written");
-        LessonRun run = Taken(store, "stems", right: true, "written");
+        LessonRun run = Open(store, "written", "stems");
+        new ScriptedLearner(run).ToTheEnd();
         run.Close();
         run.Close();
         File.AppendAllText(Path.Combine(_folder["written"], "debriefs.jsonl"), "{\"job\": torn");
@@ -244,7 +232,7 @@ public sealed class LessonTests : IDisposable
     {
         using LocalStore store = Room("misread");
         LessonRun run = Open(store, "misread", "springs");
-        Prompt prompt = At(run);
+        Prompt prompt = ScriptedLearner.At(run);
         Assert.Equal("42 lbf", Assert.Single(run.Shown(prompt)).ToString());
         Assert.IsType<JobAnswer.Recorded>(run.Job.Do(new RunCommand.Enter(prompt.At, "43")));
 
@@ -302,10 +290,7 @@ public sealed class LessonTests : IDisposable
         pad.ReadCautions();
         Golden.Match(pad.Picture(), "step.txt");
 
-        while (!run.IsOver)
-        {
-            Answer(run, right: false);
-        }
+        new ScriptedLearner(run, (_, at) => at.Step.FullName == "teardown / spring" ? "keep" : null).ToTheEnd();
 
         run.TakeRemarks();
         Desk over = new(Screens.Run.RunScreen.Open(run));
@@ -332,82 +317,4 @@ public sealed class LessonTests : IDisposable
         (LessonRun? run, string fault) = LessonRun.Open(store, Book(room), lesson, Learner, CoachMode.EachStep);
         return run ?? throw new InvalidOperationException(fault);
     }
-
-    private LessonRun Taken(LocalStore store, string name, bool right, string? room = null)
-    {
-        LessonRun run = Open(store, room ?? (right ? "right" : "wrong"), name);
-        for (int i = 0; !run.IsOver; i++)
-        {
-            Assert.True(i < 80, $"no end: {run.Job.State.Plan.NameOf(At(run).At)}");
-            Answer(run, right);
-        }
-
-        return run;
-    }
-
-    private static string Face(LessonRun run) =>
-        Prompter.Next(run.Job.State) is null ? "" : string.Join('\n', Screens.Run.GaugeView.Lines(run, At(run)));
-
-    // What was recorded, without what is of the hour: marks carry a time.
-    private static IEnumerable<string> Entries(LessonRun run) =>
-        run
-            .Job.Store!.ReadTrail(run.Job.State.JobId)
-            .Entries.Skip(1)
-            .SelectMany(entry => entry.Entry.Events)
-            .Select(map => RunEventFormat.Read(run.Job.State.Plan, map))
-            .Where(happened => happened is not (RunEvent.SignedOff or RunEvent.Conceded or RunEvent.HeadScrapped))
-            .Select(happened =>
-                System.Text.Encoding.UTF8.GetString(
-                    Trail.CanonicalJson.Write(RunEventFormat.Write(run.Job.State.Plan, happened!))
-                )
-            );
-
-    private static IEnumerable<string> Said(LessonRun run) =>
-        run.Close().Lines(run.Job.State).Where(line => !line.StartsWith("time:", StringComparison.Ordinal));
-
-    private static Prompt At(LessonRun run) =>
-        Prompter.At(run.Job.State, run.Job.Shop, Prompter.Next(run.Job.State)!.Value);
-
-    private static void Answer(LessonRun run, bool right)
-    {
-        Prompt prompt = At(run);
-        At at = prompt.At;
-        string planted =
-            run.Lesson.Planted.FirstOrDefault(f =>
-                f.Step == prompt.Step.FullName && (f.Position is null || f.Position == prompt.Position)
-            )?.Answer
-            ?? "";
-        JobAnswer answer = prompt.Awaits switch
-        {
-            // Where the run allows nothing but a retest, the wrong way is to type what ought to be there.
-            Awaited.Reading when !right && planted == "measure again" => Enter(run, at, prompt.Window.Low.ToString()!),
-            Awaited.Reading => Enter(run, at, Typed(run.Shown(prompt))),
-            Awaited.Finding => Enter(run, at, right ? run.Seen(prompt) : prompt.Choices[0]),
-            Awaited.Choice => Enter(run, at, right && planted.Length > 0 ? planted : "keep"),
-            Awaited.NumberSet => Enter(run, at, prompt.NumberToSet.ToString()!),
-            Awaited.Readout => Enter(run, at, right ? prompt.Target!.Show.ToString() : TooDeep(prompt)),
-            Awaited.WayOn => Way(run, prompt, right ? planted : "concession"),
-            Awaited.Part => Enter(run, at, "P-1, lot P"),
-            _ => Enter(run, at, "done"),
-        };
-        Assert.True(answer is JobAnswer.Recorded, $"{run.Job.State.Plan.NameOf(at)}: {answer}");
-    }
-
-    private static JobAnswer Enter(LessonRun run, At at, string text) => run.Job.Do(new RunCommand.Enter(at, text));
-
-    private static JobAnswer Way(LessonRun run, Prompt prompt, string text)
-    {
-        WayOn way =
-            prompt.WaysOn.FirstOrDefault(w => w.Text.StartsWith(text, StringComparison.Ordinal))
-            ?? prompt.WaysOn.First(w => w.Kind == WayKind.Scrap);
-        return way.Kind is WayKind.Concession or WayKind.Scrap
-            ? run.Job.TakeWayByLead(prompt.At, way, "as measured", "moss", DemoShop.People[0].Pin)
-            : run.Job.Do(new RunCommand.TakeWay(prompt.At, way.Text, "as measured", null));
-    }
-
-    private static string Typed(IReadOnlyList<Quantity> shown) =>
-        string.Join("; ", shown.Select(one => one.ToString()));
-
-    private static string TooDeep(Prompt prompt) =>
-        new Quantity(prompt.Target!.Show.Value + 0.02m, prompt.Target.Show.Unit).ToString();
 }

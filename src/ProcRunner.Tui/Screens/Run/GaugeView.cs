@@ -14,9 +14,19 @@ internal static class GaugeView
     /// <param name="given">How many places are typed already: the next one's face is shown.</param>
     public static IReadOnlyList<string> Of(LessonRun lesson, Prompt prompt, int given)
     {
+        if (lesson.Sight(prompt) is { Count: > 0 } drawn)
+        {
+            return drawn;
+        }
+
         if (lesson.Seen(prompt) is { Length: > 0 } seen)
         {
             return ["what you see:", .. Canvas.Wrap(seen, GaugeFace.Width)];
+        }
+
+        if (lesson.Told(prompt) is { Length: > 0 } told)
+        {
+            return ["what you see and hear:", .. Canvas.Wrap(told, GaugeFace.Width)];
         }
 
         IReadOnlyList<Quantity> shown = lesson.Shown(prompt);

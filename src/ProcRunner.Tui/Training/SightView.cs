@@ -1,0 +1,111 @@
+using ProcRunner.Practice.Heads;
+
+namespace ProcRunner.Tui.Training;
+
+/// <summary>What an eye sees of a practice head, drawn, so that the learner judges it: blue on a face, a neck under a glass.</summary>
+internal static class SightView
+{
+    private const int Cells = 25;
+
+    /// <summary>The lines; empty where a condition has no drawing.</summary>
+    /// <param name="head">The head.</param>
+    /// <param name="condition">Which of its conditions is looked at.</param>
+    /// <param name="position">Where; -1: the head.</param>
+    public static IReadOnlyList<string> Of(PracticeHead head, string condition, int position) =>
+        (condition, head.Condition(condition, position)) switch
+        {
+            ("contact", _) => Blue(head, position),
+            ("valve neck", "nicked") => Neck("  |   |", " >|   |", "  |   |"),
+            ("valve neck", _) => Neck("  |   |", "  |   |", "  |   |"),
+            ("seat", var word) => Seat(word),
+            ("deck surface", "old") =>
+            [
+                "the deck, light along it",
+                @"////////////////////////",
+                @"////////////..:.////////",
+                @"///////////.:::..///////",
+                @"////////////////////////",
+            ],
+            ("deck surface", _) =>
+            [
+                "the deck, light along it",
+                @"////////////////////////",
+                @"////////////////////////",
+                @"////////////////////////",
+                @"////////////////////////",
+            ],
+            _ => [],
+        };
+
+    // To scale: the face from its outer edge to its inner one, and where the seat has taken the blue off.
+    private static string[] Blue(PracticeHead head, int position)
+    {
+        double Of(string name) => head[Truths.Find(name)!, position];
+        double outside = Of("face outside");
+        double inside = Of("face inside");
+        double CellOf(double diameter) => (outside - diameter) / (outside - inside) * Cells;
+        double from = CellOf(Of("seat outside"));
+        double to = CellOf(Of("seat inside"));
+        string band = string.Concat(
+            Enumerable.Range(0, Cells).Select(cell => cell + 0.5 >= from && cell + 0.5 <= to ? '#' : '.')
+        );
+        return
+        [
+            "blue on the valve's face",
+            "# where the seat touched",
+            $"|{band}|",
+            $"|{band}|",
+            "outer              stem's",
+            "edge         ^       side",
+            "           middle",
+        ];
+    }
+
+    private static string[] Neck(string one, string two, string three) =>
+        ["the neck under the glass", one, one, two, three, @"  /   \", @"_/     \_", @"\_______/"];
+
+    private static string[] Seat(string word) =>
+        word switch
+        {
+            "loose" =>
+            [
+                "seat, cut through",
+                "########         ########",
+                "######## \\_____/ ########",
+                "######## |     | ########",
+                "######## |     | ########",
+                "########         ########",
+                "it turns under the thumb",
+            ],
+            "burnt" =>
+            [
+                "seat, cut through",
+                "########\\       /########",
+                "########|\\.   _/|########",
+                "########| '  |  |########",
+                "########|    |  |########",
+                "#########################",
+                "rings dull, doesn't turn",
+            ],
+            "broken" =>
+            [
+                "seat, cut through",
+                "########\\        ########",
+                "########|\\       ########",
+                "########| |    _ ########",
+                "########| |   / |########",
+                "#########################",
+                "a piece isn't there",
+            ],
+            _ =>
+            [
+                "seat, cut through",
+                "########\\       /########",
+                "########|\\     /|########",
+                "########| |   | |########",
+                "########| |   | |########",
+                "#########################",
+                "rings clear, doesn't turn",
+            ],
+        };
+}
