@@ -1,4 +1,3 @@
-using ProcRunner.Problems;
 using ProcRunner.Procedures;
 
 namespace ProcRunner.Yaml.Tests;

@@ -167,7 +167,7 @@ public sealed class JobScreensTests : IDisposable
     }
 
     [Fact]
-    public void A_record_is_written_by_number_and_Enter()
+    public async Task A_record_is_written_by_number_and_Enter()
     {
         JobRun run = _bench.Open("1001", "Upper Field (invented)");
         Desk desk = new(new RecordForm(_bench.Session, run, _bench.Folder));
@@ -178,7 +178,7 @@ public sealed class JobScreensTests : IDisposable
         Assert.Contains("Its ending must be one of .html, .pdf, .csv, .json", See(desk), StringComparison.Ordinal);
         Desk other = new(new RecordForm(_bench.Session, run, _bench.Folder));
         other.Type("1\n\n");
-        Assert.True(Assert.IsType<RecordWritingScreen>(other.Top).Writing.Wait(TimeSpan.FromSeconds(60)));
+        await Assert.IsType<RecordWritingScreen>(other.Top).Writing.WaitAsync(TimeSpan.FromSeconds(60));
         Assert.Contains("Written: ", See(other), StringComparison.Ordinal);
 
         string page = File.ReadAllText(Path.Combine(_bench.Folder, "build-record-1001.html"));
