@@ -108,15 +108,25 @@ internal sealed class SayingBook(Telling tell)
                 _asked.Add((e.At, new Questioned(tell.Plan.NameOf(e.At), e.Typed, e.Why, "", by)));
                 break;
             case RunEvent.ReadingTaken e:
-                int asked = _asked.FindLastIndex(q => q.At == e.At && q.Question.Then.Length == 0);
-                if (asked >= 0)
-                {
-                    _asked[asked] = (e.At, _asked[asked].Question with { Then = Telling.Reading(e.Reading) });
-                }
-
+                Answer(e.At, Telling.Reading(e.Reading));
+                break;
+            case RunEvent.PassCut e:
+                Answer(e.At, $"readout {e.Progress.Readout}");
+                break;
+            case RunEvent.ZeroSet e:
+                Answer(e.At, $"readout {e.Zero.Set}");
                 break;
             default:
                 break;
+        }
+    }
+
+    private void Answer(At at, string then)
+    {
+        int asked = _asked.FindLastIndex(q => q.At == at && q.Question.Then.Length == 0);
+        if (asked >= 0)
+        {
+            _asked[asked] = (at, _asked[asked].Question with { Then = then });
         }
     }
 

@@ -90,10 +90,13 @@ internal static class CutDecider
             return Deciding.No("There is no pass here to correct.", "Report what changed, or measure again.");
         }
 
-        (CutOutlook? outlook, string why) = Targets.For(on.State, on.Shop, at, before);
-        return outlook is null
+        (CutOutlook? outlook, string why) = Targets.For(on.State, on.Shop, at, before, record.ApproachedBeforeLastPass);
+        Decision decision = outlook is null
             ? Deciding.No($"The target can't be worked out: {why}.")
             : Pass(on, at, before, outlook, text);
+        return decision is Decision.Accepted { Events: [RunEvent.EntryQuestioned asked] }
+            ? Deciding.No(asked.Why, [.. asked.Meanings.Select(m => $"Type {m} if that is meant.")])
+            : decision;
     }
 
     private static Decision Pass(Deciding on, At at, CutProgress progress, CutOutlook outlook, string text)
@@ -101,6 +104,11 @@ internal static class CutDecider
         Unit unit = outlook.Maths.Readout.Unit;
         Quantity? near = outlook.Target?.Show;
         EntryResult entry = EntryText.Parse(text, new FieldHint(unit, 1, 1, null, null));
+        if (entry is EntryResult.Questioned doubt)
+        {
+            return Deciding.Yes(new RunEvent.EntryQuestioned(at, text, doubt.Why, doubt.Meanings));
+        }
+
         if (entry is not EntryResult.Taken { Values: [{ } shown] } taken || shown.Dimension != unit.Dimension)
         {
             return EntryRefusal.Of(entry, $"what the readout shows, in {unit}");
@@ -120,10 +128,13 @@ internal static class CutDecider
         bool unitTyped = taken.Typed.Any(char.IsLetter);
         if (!unitTyped && travelled.Value - progress.Travel.Value > MostTravel(outlook))
         {
-            return Deciding.No(
-                $"The readout shows {shown}; the target is {near}. That is a long way past it.",
-                $"If it is true, type it with its unit: {shown}",
-                "If the readout was reset, report what changed."
+            return Deciding.Yes(
+                new RunEvent.EntryQuestioned(
+                    at,
+                    taken.Typed,
+                    $"The target is {near}; {shown} is a long way past it.",
+                    [shown.ToString()]
+                )
             );
         }
 
@@ -136,10 +147,11 @@ internal static class CutDecider
         );
     }
 
-    // Ten times what is left and a tenth of an inch more is a slip of the finger, not a pass.
+    // Three times what is left and a hundredth of an inch more: a lost or shifted point is past it, a cutter that ran on
+    // isn't. Common practice, no source.
     private static decimal MostTravel(CutOutlook outlook) =>
-        ((outlook.Target?.Left.Value ?? 0m) * 10m)
-        + (Show.In(Exact.Of(new Quantity(0.1m, Units.Inch)), outlook.Maths.Readout.Unit).Value);
+        ((outlook.Target?.Left.Value ?? 0m) * 3m)
+        + Show.In(Exact.Of(new Quantity(0.01m, Units.Inch)), outlook.Maths.Readout.Unit).Value;
 
     private static Decision Judge(Deciding on, At at, StepWork.Cut cut, CutProgress? progress, string text, bool again)
     {

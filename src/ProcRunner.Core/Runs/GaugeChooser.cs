@@ -34,7 +34,7 @@ internal static class GaugeChooser
                 Deciding.No(
                     $"A {kind} gauge is to be chosen first.",
                     ofKind.Length == 0
-                        ? $"The shop has none: add one of the kind {kind} (procrunner gauges)."
+                        ? $"The shop has none of the kind {kind}: add it to its gauges (in the menu, or procrunner gauges add)."
                         : $"Choose one: gauge {kind} = {list}"
                 )
             );

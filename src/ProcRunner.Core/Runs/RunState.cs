@@ -196,6 +196,7 @@ public sealed class RunState
             case RunEvent.CutterLifted lifted:
                 StepRecord raised = Touch(lifted.At);
                 raised.Cut = raised.Cut is { } progress ? progress with { Measures = true } : null;
+                raised.Question = null;
                 break;
             case RunEvent.CutEnded ended:
                 Apply(ended);

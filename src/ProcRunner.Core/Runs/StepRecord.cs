@@ -45,6 +45,9 @@ public sealed class StepRecord
     /// <summary>True once a cut has been brought to its approach since its zero: from there it goes to the aim.</summary>
     public bool Approached { get; internal set; }
 
+    /// <summary>The same before the last pass, for correcting that pass.</summary>
+    public bool ApproachedBeforeLastPass { get; private set; }
+
     /// <summary>Every reading ever taken here, the refused ones too.</summary>
     public List<TakenReading> Readings { get; } = [];
 
@@ -59,7 +62,8 @@ public sealed class StepRecord
     internal void Cuts(RunEvent.PassCut pass, long sequence)
     {
         (BeforeLastPass, BeforeReading) = (Cut, null);
-        Cut = pass.Progress;
+        (Cut, Question) = (pass.Progress, null);
+        ApproachedBeforeLastPass = Approached;
         Approached |= pass.Target.StopsShort && pass.Progress.Measures;
         (Standing, Stale, Sequence) = (StepStanding.InHand, false, sequence);
     }
@@ -67,7 +71,7 @@ public sealed class StepRecord
     /// <summary>A cut's zero was set.</summary>
     internal void StartsFrom(CutProgress zero)
     {
-        (Cut, BeforeLastPass, BeforeReading, Approached) = (zero, null, null, false);
+        (Cut, BeforeLastPass, BeforeReading, Approached, Question) = (zero, null, null, false, null);
         Standing = Standing == StepStanding.Out ? StepStanding.Out : StepStanding.Waiting;
     }
 
@@ -79,6 +83,7 @@ public sealed class StepRecord
         {
             bool wasPass = cut.Travel != cut.TravelAtReading;
             Cut = (wasPass ? BeforeLastPass : BeforeReading) ?? cut;
+            Approached = wasPass ? ApproachedBeforeLastPass : Approached;
         }
     }
 

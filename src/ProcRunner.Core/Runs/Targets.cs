@@ -12,7 +12,17 @@ internal static class Targets
     /// The target of a cut: the aim less the allowance while more than the allowance is left, else the aim itself, and the
     /// aim once the cut has been measured at its approach; or why there is none. The allowance is the largest of the shop's, the combined uncertainty and one step of the readout.
     /// </summary>
-    public static (CutOutlook? Outlook, string Why) For(RunState state, ShopState shop, At at, CutProgress progress)
+    public static (CutOutlook? Outlook, string Why) For(RunState state, ShopState shop, At at, CutProgress progress) =>
+        For(state, shop, at, progress, state.Find(at)?.Approached ?? false);
+
+    /// <summary>The same, with it said whether the cut has been measured at its approach.</summary>
+    public static (CutOutlook? Outlook, string Why) For(
+        RunState state,
+        ShopState shop,
+        At at,
+        CutProgress progress,
+        bool approached
+    )
     {
         Plan plan = state.Plan;
         if (shop.Readout is not { } readout)
@@ -39,7 +49,6 @@ internal static class Targets
             Uncertainty(state, shop, cut, maths),
             new Exact(readout.Unit.ToBase(maths.StepOfTravel), aim.Dimension)
         );
-        bool approached = state.Find(at)?.Approached ?? false;
         CutTarget? target = Target(progress, maths, aim, approached ? null : allowance, plan.Head.LengthUnit);
         return (new CutOutlook(maths, limits, target, allowance), "");
     }

@@ -64,13 +64,18 @@ internal static class ZeroDecider
         {
             return Deciding.No(
                 "The machine's readout hasn't been set up.",
-                "Set it up first: procrunner gauges readout …"
+                "Set it up first (in the menu, settings, or procrunner gauges readout)."
             );
         }
 
         Quantity measured = MeasuredAt(on, at, record);
         Quantity wanted = Maths(on, at).NumberToSet(Exact.Of(measured));
         EntryResult entry = EntryText.Parse(text, new FieldHint(readout.Unit, 1, 1, null, null));
+        if (entry is EntryResult.Questioned doubt)
+        {
+            return Deciding.Yes(new RunEvent.EntryQuestioned(at, text, doubt.Why, doubt.Meanings));
+        }
+
         if (entry is not EntryResult.Taken { Values: [{ } shown] } taken)
         {
             return EntryRefusal.Of(entry, $"what the readout shows, in {readout.Unit}");

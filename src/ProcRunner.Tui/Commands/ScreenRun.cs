@@ -22,7 +22,7 @@ internal static class ScreenRun
         }
 
         ScreenSettings settings = ScreenSettings.From(Path.Combine(Machine.DataFolder, "screen"));
-        using ShopDoor door = new(folder, settings, (_, job) => RunScreen.Open(job))
+        using ShopDoor door = new(folder, settings, (session, job) => RunScreen.Open(job, session))
         {
             Progress = new Progress(Machine.Time, Console.Error, "jobs read").Report,
         };

@@ -82,6 +82,9 @@ internal sealed class JobRun
     /// <summary>The shop.</summary>
     public ShopState Shop => _shop();
 
+    /// <summary>The day at the machine.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(_time.GetLocalNow().DateTime);
+
     /// <summary>Opens a new job in the store; null with the reason when it can't be.</summary>
     public static (JobRun? Run, string Fault) Begin(
         LocalStore store,

@@ -45,7 +45,7 @@ public sealed class RunPagesTests : IDisposable
         Assert.True(pad.Desk.TakeBell());
         Assert.Contains(
             "Read 2 in; 0.0520 in more than as found, 1.9480 in.",
-            Flat(pad.See()),
+            Flat(pad.See(), columns: 52),
             StringComparison.Ordinal
         );
         Golden.Match(pad.Picture(), "doubt.txt");
@@ -72,8 +72,69 @@ public sealed class RunPagesTests : IDisposable
         Assert.Equal("0.0512 in", Last(job).Value.ToString());
     }
 
-    private static string Flat(string picture) =>
-        string.Join(' ', picture.Split((char[])[' ', '\n', '|'], StringSplitOptions.RemoveEmptyEntries));
+    // Of many places one was misread: only that one is typed again.
+    [Fact]
+    public void A_correction_keeps_the_places_that_only_Enter_is_pressed_at()
+    {
+        (DemoJob job, PadOperator pad) = At("teardown / recession 1I");
+        Array.ForEach([".0512", ".0509", ".0510", ".0501"], pad.Enter);
+        pad.Type("/");
+        pad.Choose("correct");
+        pad.Enter("1");
+        Assert.Contains("Enter: keeps 0.0512", pad.See(), StringComparison.Ordinal);
+        Array.ForEach(["", "", "", ".0511"], pad.Enter);
+        pad.Choose("misread gauge");
+
+        Assert.Equal(["0.0512", "0.0509", "0.0510", "0.0511"], Last(job).Places.Select(p => p.Value.ToString()[..6]));
+    }
+
+    // When it is read the screen is at the next step already.
+    [Fact]
+    public void What_was_recorded_last_says_which_step_and_position_it_was()
+    {
+        (_, PadOperator pad) = At("teardown / recession 1I");
+        Array.ForEach([".0512", ".0509", ".0510", ".0511"], pad.Enter);
+        Assert.Contains("\n 1I  recession 0.0512 in: recorded", pad.See(), StringComparison.Ordinal);
+
+        (_, pad) = At("teardown / take the head apart head");
+        pad.Enter();
+        Assert.Contains("\n take the head apart: done", pad.See(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Enter_with_nothing_typed_is_told_what_to_type()
+    {
+        (_, PadOperator pad) = At(Temperature);
+        pad.Enter();
+        Assert.Contains("Type what is asked for (reading), then Enter.", pad.See(), StringComparison.Ordinal);
+    }
+
+    // A menu's number pressed a moment too late, or a point lost, isn't a pass two inches deep.
+    [Fact]
+    public void A_pass_far_past_the_target_is_asked_about_with_keys_of_the_pad()
+    {
+        (DemoJob job, PadOperator pad) = At("seat counterbore / counterbore depth 2E");
+        pad.Enter("2");
+        Assert.Contains(
+            "The target is 0.2770 in; 2 in is a long way past it.",
+            Flat(pad.See(), columns: 50),
+            StringComparison.Ordinal
+        );
+
+        pad.Enter(".2770");
+        Assert.Equal(0.2770m, job.Job.State.Find(job.Job.State.LastAt!.Value)!.Cut!.Readout.Value);
+    }
+
+    private static string Flat(string picture, int columns = 120) =>
+        string.Join(
+            ' ',
+            picture
+                .Split('\n')
+                .SelectMany(row =>
+                    row[..Math.Min(columns, row.Length)]
+                        .Split((char[])[' ', '|'], StringSplitOptions.RemoveEmptyEntries)
+                )
+        );
 
     [Fact]
     public void A_comma_at_one_place_is_asked_about_before_the_others_are_typed()

@@ -49,7 +49,7 @@ internal sealed class ShopBench : IDisposable
             Time,
             ScreenSettings.From(null),
             Desk,
-            (_, run) => runs ? RunScreen.Open(run) : new StandInRun(run)
+            (session, run) => runs ? RunScreen.Open(run, session) : new StandInRun(run)
         );
         if (people)
         {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 
@@ -57,22 +58,46 @@ internal static class CorrectPages
         return Part(work, at, title, labels, []);
     }
 
-    // Place by place, or all in one line.
-    private static AskPage Part(RunWork work, At at, string title, string[] labels, string[] given) =>
-        new(work, title)
+    // Place by place, or all in one line; Enter alone keeps a place as it was.
+    private static AskPage Part(RunWork work, At at, string title, string[] labels, string[] given)
+    {
+        string[] was = Places(work, at);
+        return new(work, title)
         {
             About = [$"It was: {Said(work, at)}", .. given.Select((text, i) => $"{labels[i]}: {text}")],
             Label = labels[given.Length],
-            Typed = (_, text) =>
-            {
-                string[] now = [.. given, text];
-                bool whole = now.Length == labels.Length || (given.Length == 0 && IsWhole(text, labels));
-                string between = work.Plan.Steps[at.Step].Work is StepWork.Fit ? ", " : " ";
-                return whole
-                    ? Why(work, at, string.Join(between, now))
-                    : new Turn.Instead(Part(work, at, title, labels, now));
-            },
+            Typed = (_, text) => Take(text),
+            OnEnter =
+                was.Length == labels.Length && labels.Length > 1
+                    ? ($"keeps {was[given.Length]}", _ => Take(was[given.Length]))
+                    : null,
         };
+
+        Turn Take(string text)
+        {
+            string[] now = [.. given, text];
+            bool whole = now.Length == labels.Length || (given.Length == 0 && IsWhole(text, labels));
+            string between = work.Plan.Steps[at.Step].Work is StepWork.Fit ? ", " : " ";
+            return whole
+                ? Why(work, at, string.Join(between, now))
+                : new Turn.Instead(Part(work, at, title, labels, now));
+        }
+    }
+
+    // The places of the last reading as they would be typed; none where a unit would have to be typed with them.
+    private static string[] Places(RunWork work, At at) =>
+        work.Plan.Steps[at.Step].Taking is { } taking && work.State.Find(at) is { Readings: [.., { } last] }
+            ? Bare(
+                last,
+                work.Plan.Procedure.Characteristics[work.Plan.CharacteristicIndex(taking.Characteristic)],
+                work.Plan
+            )
+            : [];
+
+    private static string[] Bare(TakenReading last, Characteristic of, Plan plan) =>
+        last.Places.All(p => p.Value.Unit == of.UnitOn(plan.Head))
+            ? [.. last.Places.Select(p => p.Value.Value.ToString(CultureInfo.InvariantCulture))]
+            : [];
 
     private static bool IsWhole(string text, string[] labels) =>
         text.Contains(',', StringComparison.Ordinal)

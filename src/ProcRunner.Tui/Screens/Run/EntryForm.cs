@@ -200,5 +200,13 @@ internal sealed class EntryForm
 
     private static EntryOutcome.Whole Whole(string text) => new(text);
 
-    private static EntryOutcome.Fault Nothing() => new("Nothing was typed.", []);
+    private EntryOutcome.Fault Nothing() =>
+        new(
+            "Nothing was typed.",
+            [
+                Question is { Meanings.Count: > 0 } || _prompt.Awaits is Awaited.Finding or Awaited.Choice
+                    ? "Type the number that stands before what is meant, then Enter."
+                    : $"Type what is asked for ({Label}), then Enter.",
+            ]
+        );
 }

@@ -1,9 +1,7 @@
-using System.Globalization;
 using ProcRunner.People;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
-using ProcRunner.Shop;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Training;
 
@@ -24,7 +22,7 @@ internal static class RunMenu
             new("go", "to another open step or position", _ => To(Positions(work))),
             new("history", "what was entered at this position", _ => To(History(work))),
             new("changed", "report a change: cutter edge, pilot, readout", _ => To(Changes(work))),
-            new("gauge", "which gauge is in use", _ => To(Gauges(work))),
+            new("gauge", "which gauge is in use", _ => To(GaugePages.Kinds(work))),
             new("hand over", "another person goes on", _ => To(HandOver(work))),
             new("hold", "put the job aside", _ => To(Hold(work))),
             new("leave", "to the list of jobs; all that was recorded is kept", _ => Turn.Back),
@@ -64,23 +62,6 @@ internal static class RunMenu
     /// <summary>Nothing can be done now.</summary>
     public static AskPage NothingOpen(RunWork work) =>
         new(work, "Nothing is open") { About = ["No step can be worked on now."], Menu = true };
-
-    /// <summary>Chooses the gauge of a kind.</summary>
-    public static AskPage GaugeOf(RunWork work, string kind) =>
-        new(work, $"Which {kind}?")
-        {
-            Options =
-            [
-                .. work
-                    .Job.Shop.Gauges.Values.Where(g => g.Kind == kind)
-                    .Select(g => new Option(
-                        $"{g.Id}  {g.Name}",
-                        Calibrated(g),
-                        page => page.Go(work.Do(new RunCommand.ChooseGauge(kind, g.Id)), "")
-                    )),
-            ],
-            Menu = true,
-        };
 
     /// <summary>Asks a reason: a stock answer or typed words. A stray reading is no reason.</summary>
     public static AskPage Reason(
@@ -257,23 +238,6 @@ internal static class RunMenu
             ],
         };
 
-    private static AskPage Gauges(RunWork work) =>
-        new(work, "Which kind of gauge?")
-        {
-            Options =
-            [
-                .. work
-                    .Job.Shop.Gauges.Values.Select(g => g.Kind)
-                    .Distinct()
-                    .Order(StringComparer.Ordinal)
-                    .Select(kind => new Option(
-                        kind,
-                        work.State.Gauges.TryGetValue(kind, out string? id) ? $"in use: {id}" : "none chosen yet",
-                        _ => To(GaugeOf(work, kind))
-                    )),
-            ],
-        };
-
     private static AskPage HandOver(RunWork work) =>
         new(work, "Who goes on?")
         {
@@ -296,11 +260,6 @@ internal static class RunMenu
             StockAnswers.Hold,
             (page, reason) => page.Go(work.Do(new RunCommand.Hold(reason)), reason)
         );
-
-    private static string Calibrated(Gauge gauge) =>
-        gauge.CalibratedUntil is { } until
-            ? $"calibrated until {until.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}"
-            : "";
 
     private static Turn.Instead To(Screen page) => new(page);
 }

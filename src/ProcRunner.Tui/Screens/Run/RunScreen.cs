@@ -1,6 +1,9 @@
+using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
+using ProcRunner.Shop;
 using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Screens.Shop;
 using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Screens.Run;
@@ -12,7 +15,9 @@ namespace ProcRunner.Tui.Screens.Run;
 internal static class RunScreen
 {
     /// <summary>The screen of a job, at the step it waits at.</summary>
-    public static Screen Open(JobRun job) => Now(new RunWork(job));
+    /// <param name="job">The job.</param>
+    /// <param name="session">The shop around it; null where there is none to be changed.</param>
+    public static Screen Open(JobRun job, ShopSession? session = null) => Now(new RunWork(job) { Session = session });
 
     /// <summary>The screen of a lesson, at the step it waits at.</summary>
     public static Screen Open(LessonRun lesson) => Now(new RunWork(lesson.Job) { Lesson = lesson });
@@ -54,17 +59,26 @@ internal static class RunScreen
         {
             Awaited.WayOn => new RefusalPage(work, prompt),
             Awaited.Signature => SignPages.Who(work, prompt),
-            _ when GaugeDue(work, prompt) is { } kind => RunMenu.GaugeOf(work, kind),
+            _ when prompt.Step.Work is StepWork.Zero && work.Job.Shop.Readout is null => GaugePages.NoReadout(work),
+            _ when GaugeDue(work, prompt) is { } kind => GaugePages.GaugeOf(work, kind),
             _ => new StepPage(work, prompt),
         };
     }
 
-    // Of several gauges of a kind one is chosen, once, before the first reading with it.
-    private static string? GaugeDue(RunWork work, Prompt prompt) =>
-        prompt.Awaits == Awaited.Reading
-        && prompt.Step.Taking?.GaugeKind is { } kind
-        && !work.State.Gauges.ContainsKey(kind)
-        && work.Job.Shop.Gauges.Values.Count(g => g.Kind == kind) > 1
-            ? kind
+    // Of several gauges of a kind one is chosen, once, before the first reading with it. Where there is none, or the one in
+    // use is past its calibration, it is told before anything is measured.
+    private static string? GaugeDue(RunWork work, Prompt prompt)
+    {
+        if (prompt.Awaits != Awaited.Reading || prompt.Step.Taking?.GaugeKind is not { } kind)
+        {
+            return null;
+        }
+
+        Gauge[] known = [.. work.Job.Shop.Gauges.Values.Where(g => g.Kind == kind)];
+        Gauge? inUse =
+            work.State.Gauges.TryGetValue(kind, out string? id) ? known.FirstOrDefault(g => g.Id == id)
+            : known.Length == 1 ? known[0]
             : null;
+        return inUse is null || inUse.CalibratedUntil < work.Job.Today ? kind : null;
+    }
 }

@@ -1,8 +1,10 @@
 using ProcRunner.Procedures;
+using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Lines;
+using ProcRunner.Tui.Screens.Shop;
 using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Screens.Run;
@@ -30,6 +32,9 @@ internal sealed class RunWork
 
     /// <summary>The lesson that the job is; null on a customer's head.</summary>
     public LessonRun? Lesson { get; init; }
+
+    /// <summary>The shop around the job, for what is missing in it; null where there is none to be changed.</summary>
+    public ShopSession? Session { get; init; }
 
     /// <summary>The job.</summary>
     public JobRun Job { get; }
@@ -114,11 +119,25 @@ internal sealed class RunWork
                     .Select(e => LineWording.Of(State, e))
                     .Where(s => s.Length > 0),
             ];
-            Said = said.Length == 0 ? "recorded" : string.Join("; ", said);
+            Said = said.Length == 0 ? "recorded" : $"{Where(recorded.Events, said[0])}{string.Join("; ", said)}";
             _forms.Clear();
         }
 
         return answer;
+    }
+
+    // By then the screen is at another step: what was recorded says where it belongs.
+    private string Where(IReadOnlyList<RunEvent> events, string said)
+    {
+        bool saysItself = events.Any(e => e is RunEvent.ChoiceMade or RunEvent.SignedOff or RunEvent.JobReleased);
+        if (saysItself || events.Select(EventPlace.Of).FirstOrDefault(at => at is not null) is not { } at)
+        {
+            return "";
+        }
+
+        string step = Plan.Steps[at.Step].Name;
+        string place = at.Position == At.Head ? "" : $"{Plan.PositionName(at.Position)}  ";
+        return said.Contains(step, StringComparison.Ordinal) ? place : $"{place}{step}: ";
     }
 
     private void Refresh()

@@ -22,7 +22,9 @@ internal sealed class AddGaugeForm : FormScreen
     private readonly Field _until;
 
     /// <summary>The form.</summary>
-    public AddGaugeForm(ShopSession session)
+    /// <param name="session">The session.</param>
+    /// <param name="wanted">The kind that is wanted; empty for any.</param>
+    public AddGaugeForm(ShopSession session, string wanted = "")
         : base(session)
     {
         _session = session;
@@ -41,6 +43,7 @@ internal sealed class AddGaugeForm : FormScreen
         {
             Hint = () => "As procedures name it. A number takes one of these; another word is typed.",
             Choices = () => kinds,
+            Proposed = () => wanted,
         };
         _resolution = Amount("shows steps of", "The smallest step it shows.", above: true);
         _uncertainty = Amount("uncertainty", "Expanded, coverage factor 2, from its certificate.", above: false);
