@@ -1,3 +1,4 @@
+using ProcRunner.Procedures;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 
@@ -13,30 +14,27 @@ internal sealed class AdviceBook(
 {
     private const string Common = "common practice";
 
-    // The steps whose instruction is meant for the engine builder, by the words of the procedures that come with the program.
-    private static readonly string[] ForTheBuilder = ["hand-over notes", "cam timing note"];
-
     /// <summary>All of it.</summary>
-    public IEnumerable<Advice> All() => [.. FromProcedure(), .. OfTheDeck(), .. OfValves(), .. OfConcessions()];
+    public IEnumerable<Advice> All() => [.. OfConcessions(), .. FromProcedure(), .. OfTheDeck(), .. OfValves()];
 
     private IEnumerable<Advice> FromProcedure() =>
         plan
-            .Steps.Where(s => ForTheBuilder.Contains(s.Name) && s.Say.Length > 0)
+            .Steps.Where(s => plan.Procedure.ForTheBuilder.Contains(s.Name) && s.Say.Length > 0)
             .Where(s => outlook.AskedAt(new At(s.Index, At.Head)) == Asked.Yes)
             .Select(s => new Advice($"Still to be done: {s.Say}.", $"procedure {plan.Procedure.Name}, {s.Name}"));
 
     private IEnumerable<Advice> OfTheDeck()
     {
-        if (ValueOf("skim taken") is { } skim && skim.Record.Value.Value > 0)
+        if (ValueOf(RecordRoles.SkimTaken) is { } skim && skim.Record.Value.Value > 0)
         {
-            string before = ValueOf("head lost before") is { } lost ? $", {lost.Record.Value} before" : "";
+            string before = ValueOf(RecordRoles.LostBefore) is { } lost ? $", {lost.Record.Value} before" : "";
             yield return new Advice(
-                $"The deck was lowered by {skim.Record.Value} now{before}: valves stand nearer to the pistons and compression is higher than with an uncut head. Choose the gasket's thickness for it.",
+                $"The deck was lowered by {skim.Record.Value} now{before}: the head stands nearer to the block by that much. How deep the valves lie below the new deck stands below. Choose the gasket's thickness for it.",
                 Common
             );
         }
 
-        if (ValueOf("block lost") is { } block)
+        if (ValueOf(RecordRoles.BlockLost) is { } block)
         {
             yield return new Advice(
                 $"The block was taken as cut by {block.Record.Value}. If that isn't measured, measure the block's deck height before the gasket is chosen.",
@@ -47,10 +45,11 @@ internal sealed class AdviceBook(
 
     private IEnumerable<Advice> OfValves()
     {
+        string? depth = plan.Procedure.ValueShownAs(RecordRoles.Recession);
         FinalValue[] depths =
         [
             .. values
-                .Where(v => v is { Name: "recession", Standing: ValueStanding.In or ValueStanding.Conceded })
+                .Where(v => v.Name == depth && v.Standing is (ValueStanding.In or ValueStanding.Conceded))
                 .OrderBy(v => v.Record.Value),
         ];
         if (depths.Length > 1)
@@ -65,7 +64,10 @@ internal sealed class AdviceBook(
     private IEnumerable<Advice> OfConcessions() =>
         cases
             .Where(c => c is { End: CaseEnd.Conceded, IsCurrent: true })
-            .Select(c => new Advice($"{c.Position} is used out of spec: {c.Step}. Take it into account.", "this job"));
+            .Select(c => new Advice($"Used out of spec: {c.About}: {c.Fault}. Take it into account.", "this job"));
 
-    private FinalValue? ValueOf(string name) => values.FirstOrDefault(v => v.Name == name && v.Position == "head");
+    private FinalValue? ValueOf(string role) =>
+        plan.Procedure.ValueShownAs(role) is { } name
+            ? values.FirstOrDefault(v => v.Name == name && v.Position == "head")
+            : null;
 }

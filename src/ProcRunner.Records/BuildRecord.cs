@@ -1,3 +1,4 @@
+using ProcRunner.Procedures;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 
@@ -73,6 +74,9 @@ public sealed record BuildRecord
     /// <summary>What stopped holding because something moved.</summary>
     public required IReadOnlyList<Renewal> Renewals { get; init; }
 
+    /// <summary>Readings, findings and choices whose place a later one took.</summary>
+    public required IReadOnlyList<Earlier> Earlier { get; init; }
+
     /// <summary>Entries that were corrected: what stood before and what stands now.</summary>
     public required IReadOnlyList<Correction> Corrections { get; init; }
 
@@ -121,6 +125,17 @@ public sealed record BuildRecord
     /// <param name="position">The position's name, or "head".</param>
     public FinalValue? Find(string name, string position) =>
         Values.FirstOrDefault(v => v.Name == name && v.Position == position);
+
+    /// <summary>The value that stands for something the record shows, or null.</summary>
+    /// <param name="role">One of <see cref="RecordRoles"/>.</param>
+    /// <param name="position">The position's name, or "head".</param>
+    public FinalValue? Shown(string role, string position = "head") =>
+        Plan.Procedure.ValueShownAs(role) is { } name ? Find(name, position) : null;
+
+    /// <summary>Every value that stands for something the record shows.</summary>
+    /// <param name="role">One of <see cref="RecordRoles"/>.</param>
+    public IReadOnlyList<FinalValue> AllShown(string role) =>
+        Plan.Procedure.ValueShownAs(role) is { } name ? [.. Values.Where(v => v.Name == name)] : [];
 
     /// <summary>Makes the record.</summary>
     public static BuildRecord From(RecordSource source) => new RecordMaker(source).Make();

@@ -27,8 +27,16 @@ internal sealed class CaseBook(Telling tell)
                 case RunEvent.FindingNoted e:
                     Finding(e, by);
                     break;
+                case RunEvent.WayTaken { Kind: WayKind.Again } e:
+                    Add(e.At, $"Decided: {e.Way}{Because(e.Reason)}.{Undone(entry)}", by);
+                    break;
                 case RunEvent.WayTaken { Kind: not (WayKind.Concession or WayKind.Scrap) } e:
                     Add(e.At, $"Decided: {e.Way}{Because(e.Reason)}.{Undone(entry)}", by);
+                    if (_open.TryGetValue(e.At, out Course? worked))
+                    {
+                        worked.WasWorkedOn = true;
+                    }
+
                     break;
                 case RunEvent.Conceded e:
                     Add(e.At, $"Permission to use it as it is, signed by {e.Mark.Name}{Because(e.Reason)}.", by);
@@ -66,7 +74,8 @@ internal sealed class CaseBook(Telling tell)
             course.Fault,
             course.End,
             (course.Outcome.Length > 0 ? course.Outcome : NotSettled(state, course.At)) + since,
-            since.Length == 0
+            since.Length == 0,
+            !course.WasWorkedOn
         );
     }
 
@@ -184,6 +193,8 @@ internal sealed class CaseBook(Telling tell)
         public string Fault { get; set; } = "";
 
         public CaseEnd End { get; set; }
+
+        public bool WasWorkedOn { get; set; }
 
         public string Outcome { get; set; } = "";
     }

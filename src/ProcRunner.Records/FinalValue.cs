@@ -26,6 +26,14 @@ public sealed record FinalValue(
     Stamped By
 )
 {
+    /// <summary>True when it was found outside the limits that hold now.</summary>
+    public bool CameOutside =>
+        Record.AsFound is { } found
+        && (
+            (Record.Judgement.Low is { } low && low.Dimension == found.Dimension && found.CompareTo(low) < 0)
+            || (Record.Judgement.High is { } high && high.Dimension == found.Dimension && found.CompareTo(high) > 0)
+        );
+
     /// <summary>How it stands, as words.</summary>
     public string Verdict =>
         Standing switch

@@ -17,6 +17,7 @@ internal sealed class RecordMaker
     private readonly CutBook _cuts;
     private readonly SayingBook _sayings;
     private readonly ValueBook _values;
+    private readonly EarlierBook _earlier;
 
     public RecordMaker(RecordSource source)
     {
@@ -26,6 +27,7 @@ internal sealed class RecordMaker
         _cases = new CaseBook(_tell);
         _cuts = new CutBook(_tell);
         _sayings = new SayingBook(_tell);
+        _earlier = new EarlierBook(_tell);
         _values = new ValueBook(_state, _outlook, _tell);
     }
 
@@ -38,6 +40,7 @@ internal sealed class RecordMaker
             _cases.Take(entry, by);
             _cuts.Take(entry, by);
             _sayings.Take(entry, by);
+            _earlier.Take(entry, by);
         }
 
         IReadOnlyList<FinalValue> values = _values.All();
@@ -65,6 +68,7 @@ internal sealed class RecordMaker
             Tools = _sayings.Tools,
             Cases = cases,
             Renewals = new RenewalBook(_state, _outlook, _tell).All(_source.Entries),
+            Earlier = _earlier.All,
             Corrections = _sayings.Corrections,
             Questions = _sayings.Questions,
             ChosenLimits = _sayings.ChosenLimits,

@@ -25,13 +25,26 @@ internal sealed class RenewalBook(RunState state, Outlook outlook, Telling tell)
     {
         StaleItem[] values = [.. items.Where(i => i.Characteristic >= 0)];
         bool Stays(StaleItem i) =>
-            state.Value(i.Characteristic, i.Position) is { Stale: true }
+            i.Characteristic >= 0
+            && state.Value(i.Characteristic, i.Position) is { Stale: true }
             && outlook.WhoTakesAgain(i.Characteristic, i.Position) is null;
         bool Waits(StaleItem i) =>
             i.Characteristic >= 0
                 ? state.Value(i.Characteristic, i.Position) is { Stale: true } && !Stays(i)
                 : outlook.ViewOf(new At(i.Step, i.Position)) is StepView.Open or StepView.Waiting;
-        return new Renewal(cause, Names(items), Names([.. values.Where(Stays)]), Names([.. items.Where(Waits)]), by);
+        // Taken since the last entry that made it void.
+        bool WasTaken(StaleItem i) =>
+            i.Characteristic >= 0
+                ? state.Value(i.Characteristic, i.Position) is { Stale: false }
+                : state.Find(new At(i.Step, i.Position)) is { Standing: StepStanding.Done or StepStanding.Out };
+        return new Renewal(
+            cause,
+            Names(items),
+            Names([.. values.Where(Stays)]),
+            Names([.. items.Where(Waits)]),
+            Names([.. items.Where(i => !Stays(i) && !Waits(i) && !WasTaken(i))]),
+            by
+        );
     }
 
     private string[] Names(StaleItem[] items) =>

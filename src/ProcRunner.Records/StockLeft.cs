@@ -1,3 +1,4 @@
+using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
@@ -8,13 +9,13 @@ namespace ProcRunner.Records;
 internal sealed class StockLeft(Plan plan, IReadOnlyList<FinalValue> values)
 {
     // Which limit a reading runs towards in service or when it is worked again: common practice, no source.
-    private static readonly (string Name, bool TowardsHigh, string Words)[] Readings =
+    private static readonly (string Role, bool TowardsHigh, string Words)[] Readings =
     [
-        ("deck thickness", false, "deck left above the least thickness"),
-        ("recession", true, "the valve may still sink by"),
-        ("stem height", true, "the stem may still rise by"),
-        ("margin", false, "edge of the valve left above the least margin"),
-        ("installed height", true, "the spring may still stand taller by"),
+        (RecordRoles.DeckThickness, false, "deck left above the least thickness"),
+        (RecordRoles.Recession, true, "the valve may still sink by"),
+        (RecordRoles.StemHeight, true, "the stem may still rise by"),
+        (RecordRoles.Margin, false, "edge of the valve left above the least margin"),
+        (RecordRoles.InstalledHeight, true, "the spring may still stand taller by"),
     ];
 
     /// <summary>Everything that can be said.</summary>
@@ -22,7 +23,10 @@ internal sealed class StockLeft(Plan plan, IReadOnlyList<FinalValue> values)
         Readings
             .SelectMany(r =>
                 values
-                    .Where(v => v.Name == r.Name && v.Standing is not (ValueStanding.Recheck or ValueStanding.AsFound))
+                    .Where(v =>
+                        v.Name == plan.Procedure.ValueShownAs(r.Role)
+                        && v.Standing is not (ValueStanding.Recheck or ValueStanding.AsFound)
+                    )
                     .SelectMany(v => Of(v, r.TowardsHigh, r.Words))
             )
             .Concat(Budget());
@@ -46,9 +50,9 @@ internal sealed class StockLeft(Plan plan, IReadOnlyList<FinalValue> values)
 
         Quantity?[] lost =
         [
-            ValueOf("block lost"),
-            ValueOf("head lost before"),
-            values.Any(v => v.Name == "skim taken") ? ValueOf("skim taken") : null,
+            ValueOf(RecordRoles.BlockLost),
+            ValueOf(RecordRoles.LostBefore),
+            ValueOf(RecordRoles.SkimTaken),
         ];
         if (lost[0] is not null && lost[1] is not null)
         {
@@ -62,7 +66,8 @@ internal sealed class StockLeft(Plan plan, IReadOnlyList<FinalValue> values)
         }
     }
 
-    private Quantity? ValueOf(string name) => values.FirstOrDefault(v => v.Name == name)?.Record.Value;
+    private Quantity? ValueOf(string role) =>
+        plan.Procedure.ValueShownAs(role) is { } name ? values.FirstOrDefault(v => v.Name == name)?.Record.Value : null;
 
     private static Reckoning Less(string what, string position, Quantity[] terms, string words, string origin)
     {

@@ -25,6 +25,19 @@ public class DrawingTests
             Drawings.Select(d => d.Title)
         );
 
+    [Fact]
+    public void What_could_not_be_drawn_is_said()
+    {
+        BuildRecord record = Worked.Demo.Record;
+        BuildRecord without = record with { Values = [.. record.Values.Where(v => v.Name != "seat runout")] };
+
+        Assert.DoesNotContain("Not drawn", Worked.Demo.Text(".html"), StringComparison.Ordinal);
+        Assert.Contains(
+            Papers.PaperMaker.Of(without).Blocks.OfType<Papers.Block.Paragraph>(),
+            p => p.Text == "Not drawn: seat runout (not measured)."
+        );
+    }
+
     // A label's width is at most 0.62 of its size a character in this font's digits and small letters: measured, no source.
     [Fact]
     public void Nothing_is_drawn_outside_its_drawing() =>

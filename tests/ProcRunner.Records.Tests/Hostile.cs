@@ -115,6 +115,40 @@ internal static class Hostile
                     }
                 ),
             ],
+            StandingReason = Next(),
+            Decisions = [.. record.Findings.Select(Say)],
+            OtherHeads = [.. record.Findings.Select(Say)],
+            Cuts =
+            [
+                .. record.Cuts.Select(c =>
+                    c with
+                    {
+                        What = Next(),
+                        Ended = Next(),
+                        By = By(c.By),
+                        Until = By(c.Until),
+                    }
+                ),
+            ],
+            Left = [.. record.Left.Select(l => l with { What = Next(), Words = Next(), Origin = Next() })],
+            Stages =
+            [
+                .. record.Stages.Select(s => s with { Name = Next(), People = [Next(), Next()], First = By(s.First) }),
+            ],
+            Renewals = [new Renewal(Next(), [Next()], [Next()], [Next()], [Next()], [By(record.Last)])],
+            Earlier =
+            [
+                .. record.Earlier.Select(e =>
+                    e with
+                    {
+                        About = Next(),
+                        Was = Next(),
+                        Cause = Next(),
+                        Then = Next(),
+                        WasBy = By(e.WasBy),
+                    }
+                ),
+            ],
             Corrections = [new Correction(Next(), Next(), By(record.Last), Next(), Next(), By(record.Last))],
             Questions = [new Questioned(Next(), Next(), Next(), Next(), By(record.Last))],
             Advice = [.. record.Advice.Select(a => new Advice(Next(), Next()))],

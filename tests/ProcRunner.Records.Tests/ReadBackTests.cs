@@ -106,6 +106,21 @@ public class ReadBackTests
         Assert.All(fonts, font => Assert.Matches("^[A-Z]{6}[+]", font));
     }
 
+    // One page that a customer understands: nothing of it runs over, and the code is on it.
+    [Theory]
+    [InlineData("demo")]
+    [InlineData("conceded")]
+    public void The_front_fits_one_page(string job)
+    {
+        Worked worked = Worked.All.Single(j => j.Name == job).Job;
+        using PdfDocument paper = PdfDocument.Open(worked.Written(".pdf"));
+        string first = Squeezed(TextOf(paper.GetPage(1)));
+
+        Assert.Contains(Squeezed($"{worked.Record.Proof.Code}Proof code."), first, StringComparison.Ordinal);
+        Assert.Contains(Squeezed(worked.Record.Advice[^1].Text), first, StringComparison.Ordinal);
+        Assert.StartsWith("Words", TextOf(paper.GetPage(2)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_front_page_holds_what_a_customer_asks_for()
     {

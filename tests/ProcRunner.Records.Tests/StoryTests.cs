@@ -68,11 +68,50 @@ public class StoryTests
         Assert.False(conceded[0].IsCurrent);
         Assert.True(conceded[1].IsCurrent);
         Assert.Contains(
-            "3E is used out of spec: recession after the deck",
-            Worked.Conceded.Record.Advice[^1].Text,
+            "Used out of spec: 3E: recession after the deck (surface)",
+            Worked.Conceded.Record.Advice[0].Text,
             StringComparison.Ordinal
         );
         Assert.Equal(ValueStanding.Conceded, Worked.Conceded.Record.Find("recession", "3E")!.Standing);
+    }
+
+    // The deck took 0.0050 in off, so the 0.0697 in of before stands as 0.0647 in after it.
+    [Fact]
+    public void What_stood_before_a_value_was_taken_again_stays_with_what_moved()
+    {
+        Earlier overtaken = Worked.Conceded.Record.Earlier.Single(e =>
+            e is { About: "recession", Position: "3E", Cause: "skim taken was cut" }
+        );
+
+        Assert.StartsWith("0.0697 in (front 0.0697,", overtaken.Was, StringComparison.Ordinal);
+        Assert.StartsWith("0.0647 in", overtaken.Then, StringComparison.Ordinal);
+        Assert.True(overtaken.WasBy.Entry < overtaken.ThenBy.Entry);
+        Assert.Contains(
+            Worked.Demo.Record.Earlier,
+            e => e is { About: "decided: seat", Position: "3E", Then: "new insert" }
+        );
+    }
+
+    // A retest that passed isn't a repair.
+    [Fact]
+    public void What_was_only_measured_again_is_not_called_put_right()
+    {
+        string page = Worked.Demo.Text(".html");
+
+        Assert.True(Worked.Demo.Record.Cases.Single(c => c.Position == "1E").OnlyMeasuredAgain);
+        Assert.False(Worked.Demo.Record.Cases.Single(c => c.Position == "3E").OnlyMeasuredAgain);
+        Assert.Contains("no work was done for it", page, StringComparison.Ordinal);
+    }
+
+    // By hand from the demo's entries: flatness 0.0038 in against 0.0030 in, spring 4I 41 lbf against 46.
+    [Fact]
+    public void What_came_outside_its_limits_is_told()
+    {
+        string[] came = [.. Worked.Demo.Record.Values.Where(v => v.CameOutside).Select(v => $"{v.Position} {v.Name}")];
+
+        Assert.Contains("head flatness", came);
+        Assert.Contains("4I spring load closed", came);
+        Assert.DoesNotContain("1I spring load closed", came);
     }
 
     [Fact]

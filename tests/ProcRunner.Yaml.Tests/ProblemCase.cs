@@ -60,6 +60,10 @@ internal sealed record ProblemCase(string Code, CaseOf Of, string Old, string Ne
         new("PR-Y06", CaseOf.Procedure, "rests-on: [deck]", "doubt: {guess: no}, rests-on: [deck]", "guess"),
         new("PR-Y09", CaseOf.Procedure, "rests-on: [deck]", "doubt: perhaps, rests-on: [deck]", "perhaps"),
         new("PR-Y09", CaseOf.Procedure, "rests-on: [deck]", "wears: thinner, rests-on: [deck]", "thinner"),
+        new("PR-Y06", CaseOf.Procedure, "stages:\n", "build-record: {recesion: stem}\nstages:\n", "recesion:"),
+        new("PR-Y09", CaseOf.Procedure, "stages:\n", "build-record: {flatness: stem}\nstages:\n", "stem}\nstages"),
+        new("PR-P01", CaseOf.Procedure, "stages:\n", "build-record: {margin: edge}\nstages:\n", "edge}"),
+        new("PR-P01", CaseOf.Procedure, "stages:\n", "build-record: {for-the-builder: [bye]}\nstages:\n", "[bye"),
         new(
             "PR-P10",
             CaseOf.Procedure,

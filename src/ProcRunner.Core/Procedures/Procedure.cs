@@ -38,4 +38,17 @@ public sealed record Procedure
 
     /// <summary>The steps of all stages, in order; a step's index is its place here.</summary>
     public required IReadOnlyList<Step> Steps { get; init; }
+
+    /// <summary>Names of its own for what the build record shows: what of <see cref="RecordRoles"/>, to the value's name.</summary>
+    public FrozenDictionary<string, string> RecordNames { get; init; } = FrozenDictionary<string, string>.Empty;
+
+    /// <summary>Names of the steps whose instruction is meant for whoever builds the engine.</summary>
+    public IReadOnlyList<string> ForTheBuilder { get; init; } = RecordRoles.ForTheBuilder;
+
+    /// <summary>The value that the build record shows for something; null when the procedure has none.</summary>
+    /// <param name="role">One of <see cref="RecordRoles"/>.</param>
+    public string? ValueShownAs(string role) =>
+        RecordNames.TryGetValue(role, out string? own) ? own
+        : RecordNames.Values.Contains(role) ? null
+        : Characteristics.FirstOrDefault(c => c.Name == role)?.Name;
 }

@@ -86,6 +86,8 @@ internal sealed class CsvRecord
             ("practice", record.Job.Practice ? "PRACTICE: worth nothing to a customer" : "no"),
             ("demo", record.IsDemo ? "DEMO: invented, its sign-offs prove nothing" : "no"),
             ("state", record.StandingWord),
+            ("unit of length", record.Plan.Head.LengthUnit.Symbol),
+            ("check by the code", record.Proof.Code is { } code ? $"procrunner verify --code {code}" : ""),
             ("proof code", record.Proof.Code?.ToString() ?? "none: not closed out"),
             ("last entry's SHA-256", record.Proof.LastDigest.ToString()),
         ];
@@ -160,14 +162,58 @@ internal sealed class CsvRecord
             Add("correction", c.Step, text: $"was: {c.Was}; now: {c.Now}; because: {c.Reason}", by: c.By);
         }
 
+        foreach (Earlier e in record.Earlier)
+        {
+            string moved = e.Cause.Length > 0 ? $"; moved: {e.Cause}" : "";
+            Add(
+                "earlier",
+                e.About,
+                e.Position,
+                text: $"was: {e.Was} (entry {N(e.WasBy.Entry)}){moved}; then: {e.Then}",
+                by: e.ThenBy
+            );
+        }
+
         foreach (Renewal r in record.Renewals)
         {
             Add("moved", r.Cause, text: string.Join(", ", r.Items), by: r.By[0]);
+        }
+
+        foreach (Questioned q in record.Questions)
+        {
+            Add("questioned", q.Step, text: $"typed: {q.Typed}; why: {q.Why}; taken after that: {q.Then}", by: q.By);
+        }
+
+        foreach (LimitTold c in record.ChosenLimits)
+        {
+            string limits = Telling.Window(c.Limit.Low, c.Limit.Aim, c.Limit.High);
+            Add(
+                "limit chosen",
+                c.Limit.Characteristic,
+                c.Position,
+                text: $"{limits}; because: {c.Limit.Reason}",
+                by: c.By
+            );
         }
     }
 
     private void Work(BuildRecord record)
     {
+        foreach (StageTold s in record.Stages)
+        {
+            string signed =
+                s.Marks.Count > 0
+                    ? string.Join("; ", s.Marks.Select(m => $"{m.Mark.Meaning} by {m.Mark.Mark.Name}"))
+                    : "not signed";
+            Add(
+                "stage",
+                s.Name,
+                standing: signed,
+                text: $"measured and entered by {string.Join(", ", s.People)}",
+                by: s.Last
+            );
+        }
+
         foreach (PartTold p in record.Parts)
         {
             Add(

@@ -50,6 +50,7 @@ public static class RecordJson
             ("values", List(record.Values.Select(Value))),
             ("left", List(record.Left.Select(Left))),
             ("out-of-spec", List(record.Cases.Select(CaseOf))),
+            ("earlier", List(record.Earlier.Select(EarlierOf))),
             ("corrections", List(record.Corrections.Select(CorrectionOf))),
             ("questioned", List(record.Questions.Select(QuestionOf))),
             ("moved", List(record.Renewals.Select(RenewalOf))),
@@ -153,6 +154,7 @@ public static class RecordJson
     private static Json.Map ProofOf(Proof proof) =>
         Json.MapOf(
             ("code", proof.Code is { } code ? Text(code.ToString()) : Json.Nothing),
+            ("check", Text(proof.Code is { } known ? $"procrunner verify --code {known}" : "")),
             ("last-entry", new Json.Whole(proof.LastEntry)),
             ("last-sha256", Text(proof.LastDigest.ToString())),
             ("first-lead", Text(proof.RootName)),
@@ -201,6 +203,17 @@ public static class RecordJson
             ("course", List(told.Lines.Select(l => Json.MapOf(("text", Text(l.Text)), ("by", By(l.By))))))
         );
 
+    private static Json.Map EarlierOf(Earlier earlier) =>
+        Json.MapOf(
+            ("about", Text(earlier.About)),
+            ("at", Text(earlier.Position)),
+            ("was", Text(earlier.Was)),
+            ("was-by", By(earlier.WasBy)),
+            ("moved", Text(earlier.Cause)),
+            ("then", Text(earlier.Then)),
+            ("then-by", By(earlier.ThenBy))
+        );
+
     private static Json.Map CorrectionOf(Correction correction) =>
         Json.MapOf(
             ("step", Text(correction.Step)),
@@ -226,6 +239,7 @@ public static class RecordJson
             ("items", Texts(renewal.Items)),
             ("kept-as-found", Texts(renewal.NotAgain)),
             ("still-open", Texts(renewal.StillOpen)),
+            ("no-longer-asked-for", Texts(renewal.NotWanted)),
             ("by", List(renewal.By.Select(By)))
         );
 

@@ -10,20 +10,23 @@ internal static class HeadPlan
     private const double Line = 9.5;
 
     // Long names are shortened, so that four cylinders fit beside each other.
-    private static readonly (string Name, string Short)[] Shown =
+    private static readonly (string Role, string Short)[] Shown =
     [
-        ("recession", "depth"),
-        ("least clearance", "clear"),
-        ("seat runout", "runout"),
-        ("final vacuum", "vacuum"),
+        (RecordRoles.Recession, "depth"),
+        (RecordRoles.Clearance, "clear"),
+        (RecordRoles.SeatRunout, "runout"),
+        (RecordRoles.Vacuum, "vacuum"),
     ];
+
+    /// <summary>What it shows at each valve.</summary>
+    public static IEnumerable<string> Roles => Shown.Select(s => s.Role);
 
     /// <summary>The plan; null when no value of a valve is known.</summary>
     public static Drawing? Of(BuildRecord record)
     {
-        (string Name, string Short)[] shown =
+        (string Role, string Short)[] shown =
         [
-            .. Shown.Where(s => record.Plan.Positions.Any(p => record.Find(s.Name, p.Name) is not null)),
+            .. Shown.Where(s => record.Plan.Positions.Any(p => record.Shown(s.Role, p.Name) is not null)),
         ];
         if (shown.Length == 0)
         {
@@ -60,7 +63,7 @@ internal static class HeadPlan
         double x,
         double top,
         double radius,
-        (string Name, string Short)[] shown
+        (string Role, string Short)[] shown
     )
     {
         FinalValue[] all = [.. record.Values.Where(v => v.Position == position.Name)];
@@ -71,9 +74,9 @@ internal static class HeadPlan
         yield return new Shape.Circle(x, middle, radius - 4, Tone.Paper, edge, 0.5);
         yield return new Shape.Label(x, middle + 4, position.Name, 11, Anchor.Middle, IsStrong: true);
         double y = top + (2 * radius) + 9;
-        foreach ((string name, string word) in shown)
+        foreach ((string role, string word) in shown)
         {
-            if (record.Find(name, position.Name) is { } value)
+            if (record.Shown(role, position.Name) is { } value)
             {
                 PlottedValue plotted = PlottedValue.Of(value);
                 string number = value.Record.Value.Value.ToString(CultureInfo.InvariantCulture);
@@ -93,7 +96,7 @@ internal static class HeadPlan
         }
     }
 
-    private static string InWords(BuildRecord record, (string Name, string Short)[] shown) =>
+    private static string InWords(BuildRecord record, (string Role, string Short)[] shown) =>
         "Plan of the head with final values. "
         + string.Join(
             "; ",
@@ -102,7 +105,7 @@ internal static class HeadPlan
                 + string.Join(
                     ", ",
                     shown
-                        .Select(s => record.Find(s.Name, p.Name))
+                        .Select(s => record.Shown(s.Role, p.Name))
                         .OfType<FinalValue>()
                         .Select(v => $"{v.Name} {v.Record.Value.ToDisplay()} {v.Verdict}")
                 )

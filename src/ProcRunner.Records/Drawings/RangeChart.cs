@@ -72,9 +72,9 @@ internal static class RangeChart
         {
             yield return new Shape.Line(
                 scale.Of(aim),
-                top + 4,
+                top + 1.5,
                 scale.Of(aim),
-                top + Row - 4,
+                top + Row - 1.5,
                 Tone.Ink,
                 0.75,
                 IsDashed: true

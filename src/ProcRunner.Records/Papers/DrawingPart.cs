@@ -1,3 +1,4 @@
+using ProcRunner.Procedures;
 using ProcRunner.Records.Drawings;
 
 namespace ProcRunner.Records.Papers;
@@ -5,30 +6,49 @@ namespace ProcRunner.Records.Papers;
 /// <summary>The charts, for who looks rather than reads.</summary>
 internal static class DrawingPart
 {
-    private static readonly (string Name, string Title, string Grows, bool FromZero)[] Ranges =
+    private static readonly (string Role, string Title, string Grows, bool FromZero)[] Ranges =
     [
-        ("recession", "Recession by position against its window", "deeper", false),
-        ("seat runout", "Seat runout by position against its limit", "more runout", true),
-        ("spring load closed", "Spring load with the valve closed", "stronger", false),
-        ("spring load open", "Spring load with the valve open", "stronger", false),
+        (RecordRoles.Recession, "Recession by position against its window", "deeper", false),
+        (RecordRoles.SeatRunout, "Seat runout by position against its limit", "more runout", true),
+        (RecordRoles.LoadClosed, "Spring load with the valve closed", "stronger", false),
+        (RecordRoles.LoadOpen, "Spring load with the valve open", "stronger", false),
     ];
 
     /// <summary>Its pieces.</summary>
     public static IEnumerable<Block> Of(BuildRecord record)
     {
-        Drawing[] drawings =
+        (string Role, Drawing? Drawing)[] drawings =
         [
-            .. Ranges
-                .Select(r => RangeChart.Of(r.Title, r.Grows, ValuesOf(record, r.Name), r.FromZero))
-                .Append(DeckMap.OfThickness(record.Find("deck thickness", "head")))
-                .Append(DeckMap.OfFlatness(record.Find("flatness", "head")))
-                .OfType<Drawing>(),
+            .. Ranges.Select(r => (r.Role, RangeChart.Of(r.Title, r.Grows, ValuesOf(record, r.Role), r.FromZero))),
+            (RecordRoles.DeckThickness, DeckMap.OfThickness(record.Shown(RecordRoles.DeckThickness))),
+            (RecordRoles.Flatness, DeckMap.OfFlatness(record.Shown(RecordRoles.Flatness))),
         ];
-        return drawings.Length == 0
-            ? []
-            : [new Block.Heading(2, "Drawings"), .. drawings.Select(d => new Block.Picture(d))];
+        yield return new Block.Heading(2, "Drawings");
+        foreach (Drawing drawing in drawings.Select(d => d.Drawing).OfType<Drawing>())
+        {
+            yield return new Block.Picture(drawing);
+        }
+
+        string[] missing =
+        [
+            .. HeadPlan.Roles.Where(r => record.AllShown(r).Count == 0),
+            .. drawings.Where(d => d.Drawing is null).Select(d => d.Role),
+        ];
+        if (missing.Length > 0)
+        {
+            yield return new Block.Paragraph(
+                $"Not drawn: {string.Join("; ", missing.Distinct().Select(r => $"{r} ({Why(record, r)})"))}.",
+                IsQuiet: true
+            );
+        }
     }
 
-    private static PlottedValue[] ValuesOf(BuildRecord record, string name) =>
-        [.. record.Values.Where(v => v.Name == name).Select(PlottedValue.Of)];
+    // A drawing that is missing without a word would pass for one that nobody wanted.
+    private static string Why(BuildRecord record, string role) =>
+        record.Plan.Procedure.ValueShownAs(role) is not { } name ? "the procedure has no such value"
+        : record.AllShown(role).Count == 0 ? $"{(name == role ? "" : $"{name} was ")}not measured"
+        : "measured at one place only";
+
+    private static PlottedValue[] ValuesOf(BuildRecord record, string role) =>
+        [.. record.AllShown(role).Select(PlottedValue.Of)];
 }

@@ -12,38 +12,19 @@ internal static class FrontPage
     public static IEnumerable<Block> Of(BuildRecord record)
     {
         yield return Identity(record);
-        yield return new Block.Heading(2, "In short");
-        yield return new Block.Bullets([.. InShort(record)]);
-        Case[] notable =
-        [
-            .. record.Cases.Where(c => c.End is CaseEnd.Open || c is { End: CaseEnd.Conceded, IsCurrent: true }),
-        ];
-        if (notable.Length > 0)
+        if (Notable(record) is { } notable)
         {
-            yield return new Block.Notice(
-                notable.All(c => c.End == CaseEnd.Conceded)
-                    ? "Used out of spec by a written permission (a concession)"
-                    : "Used out of spec by a written permission (a concession), or not settled",
-                [.. notable.Select(c => $"{c.About}: {c.Fault}. {c.Outcome}")],
-                NeedsAttention: true
-            );
+            yield return notable;
         }
 
+        yield return new Block.Heading(2, "In short");
+        yield return new Block.Bullets([.. InShort(record)]);
         if (HeadPlan.Of(record) is { } plan)
         {
             yield return new Block.Picture(plan);
             yield return new Block.Paragraph(
-                "Valves: cylinder and kind, I intake, E exhaust. Depth (recession): how far the closed valve lies below the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter.",
+                "Valves: 1I is the intake of cylinder 1, 1E its exhaust. Depth (recession): how far the closed valve lies below the deck, the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter. Limits stand under Values.",
                 IsQuiet: true
-            );
-        }
-
-        if (record.Advice.Count > 0)
-        {
-            yield return new Block.Notice(
-                "For whoever builds the engine",
-                [.. record.Advice.Select(a => $"{a.Text} ({a.From})")],
-                NeedsAttention: false
             );
         }
 
@@ -55,6 +36,32 @@ internal static class FrontPage
                 $"Proof code. The shop finds this record by it and checks that nothing was changed since: procrunner verify --code {code}"
             );
         }
+
+        if (record.Advice.Count > 0)
+        {
+            yield return new Block.Notice(
+                "For whoever builds the engine",
+                [.. record.Advice.Select(a => $"{a.Text} ({a.From})")],
+                NeedsAttention: false
+            );
+        }
+    }
+
+    private static Block.Notice? Notable(BuildRecord record)
+    {
+        Case[] notable =
+        [
+            .. record.Cases.Where(c => c.End is CaseEnd.Open || c is { End: CaseEnd.Conceded, IsCurrent: true }),
+        ];
+        return notable.Length == 0
+            ? null
+            : new Block.Notice(
+                notable.All(c => c.End == CaseEnd.Conceded)
+                    ? "Used out of spec by a written permission of the shop (a concession)"
+                    : "Used out of spec by a written permission of the shop (a concession), or not settled",
+                [.. notable.Select(c => $"{c.About}: {c.Fault}. {c.Outcome}")],
+                NeedsAttention: true
+            );
     }
 
     private static Block.Facts Identity(BuildRecord record)
@@ -85,9 +92,20 @@ internal static class FrontPage
 
     private static IEnumerable<string> InShort(BuildRecord record)
     {
+        yield return $"{Verdict(record)}{Result(record)}";
         if (Found(record) is { Length: > 0 } found)
         {
             yield return $"Found at teardown: {found}.";
+        }
+
+        if (Came(record) is { Length: > 0 } came)
+        {
+            yield return $"Outside the limits as it came: {came}.";
+        }
+
+        if (Inspected(record) is { Length: > 0 } inspected)
+        {
+            yield return $"Inspected on the head and good: {inspected}.";
         }
 
         if (Changed(record) is { Length: > 0 } changed)
@@ -105,11 +123,10 @@ internal static class FrontPage
             yield return line;
         }
 
-        yield return Result(record);
-        int settled = record.Cases.Count(c => c.End == CaseEnd.Settled);
-        if (settled > 0)
+        Case[] settled = [.. record.Cases.Where(c => c.End == CaseEnd.Settled)];
+        if (settled.Length > 0)
         {
-            yield return $"On the way {Counted(settled, "result was", "results were")} out of spec and put right; each stands under \"Out of spec, and what was done\".";
+            yield return $"On the way {Counted(settled.Length, "result was", "results were")} out of spec and settled: {string.Join(", ", settled.Select(c => c.About))}. Each stands on the next pages with who decided and why.";
         }
 
         if (record.Values.Any(IsRuleOfThumb))
@@ -118,24 +135,65 @@ internal static class FrontPage
         }
     }
 
+    private static string Verdict(BuildRecord record) =>
+        record.Standing != JobStanding.Released ? ""
+        : record.Cases.Any(c => c is { End: CaseEnd.Conceded, IsCurrent: true })
+            ? "Released for use, with what is permitted above. "
+        : "Released for use. ";
+
+    // By reading, so that one that was outside everywhere takes one line.
+    private static string Came(BuildRecord record) =>
+        string.Join(
+            "; ",
+            record
+                .Values.Where(v => v.CameOutside)
+                .GroupBy(v => v.Name, StringComparer.Ordinal)
+                .Select(g =>
+                    g.First().Position == "head"
+                        ? $"{g.Key} {g.First().Record.AsFound!.Value.ToDisplay()}"
+                        : $"{g.Key} {Places([.. g.Select(v => v.Position)], record)}"
+                )
+        );
+
+    // Only what could have been found bad.
+    private static string Inspected(BuildRecord record) =>
+        string.Join(
+            "; ",
+            record
+                .Findings.Where(f => f is { Position: "head", IsBad: false })
+                .Where(f =>
+                    record.Plan.TryStep(f.About, out int step)
+                    && record.Plan.Steps[step].Work is StepWork.Inspect inspect
+                    && inspect.Findings.Any(finding => !finding.Good)
+                )
+                .Select(f => $"{f.About.Split(" / ")[^1]}: {f.Text}")
+        );
+
     private static IEnumerable<string> Deck(BuildRecord record)
     {
-        string cut = record.Find("skim taken", "head") is { } skim ? $"Deck cut by {skim.Record.Value}. " : "";
-        if (record.Find("deck thickness", "head") is { } thickness)
+        string cut = record.Shown(RecordRoles.SkimTaken) is { } skim ? $"Deck cut by {skim.Record.Value}. " : "";
+        if (record.Shown(RecordRoles.DeckThickness) is { } thickness)
         {
             string low = thickness.Record.Judgement.Low is { } least
                 ? $"; at least {least} ({thickness.Record.Judgement.Origin})"
                 : "";
-            string flat = record.Find("flatness", "head") is { Standing: not ValueStanding.AsFound } f
+            string flat = record.Shown(RecordRoles.Flatness) is { Standing: not ValueStanding.AsFound } f
                 ? $" Flat within {f.Record.Value}{AsFound(f)}."
                 : "";
-            yield return $"{cut}Head thickness {thickness.Record.Value}{AsFound(thickness)}{low}.{flat}";
+            yield return $"{cut}Head thickness{Least(thickness)} {thickness.Record.Value}{AsFound(thickness)}{low}.{flat}";
         }
         else if (cut.Length > 0)
         {
             yield return cut.TrimEnd();
         }
     }
+
+    // Two least values may be of different places, so their difference needn't be the cut.
+    private static string Least(FinalValue value) =>
+        value.Record.Places.Count < 2 ? ""
+        : value.FoundPlaces.Count > 1 && value.FoundPlaces.Count != value.Record.Places.Count
+            ? $", the least of {PaperMaker.Number(value.Record.Places.Count)} places ({PaperMaker.Number(value.FoundPlaces.Count)} as found),"
+        : $", the least of {PaperMaker.Number(value.Record.Places.Count)} places,";
 
     private static string AsFound(FinalValue value) => value.Record.AsFound is { } found ? $" (as found {found})" : "";
 

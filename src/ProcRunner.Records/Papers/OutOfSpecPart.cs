@@ -7,7 +7,7 @@ internal static class OutOfSpecPart
 {
     /// <summary>Its pieces.</summary>
     public static IEnumerable<Block> Of(BuildRecord record) =>
-        [.. Cases(record), .. Corrections(record), .. Questions(record), .. Renewals(record)];
+        [.. Cases(record), .. AsItCame(record), .. Corrections(record), .. Questions(record), .. Renewals(record)];
 
     private static IEnumerable<Block> Cases(BuildRecord record)
     {
@@ -40,25 +40,48 @@ internal static class OutOfSpecPart
             }
 
             yield return new Block.Bullets(
-                [.. told.Lines.Select(l => $"{l.Text} ({PaperMaker.Who(l.By)})")],
+                [.. told.Lines.Select(l => $"{l.Text} (entered by {PaperMaker.Who(l.By)})")],
                 IsNumbered: true
             );
-            yield return new Block.Notice(
-                EndWord(told.End),
-                [told.Outcome],
-                NeedsAttention: told.End != CaseEnd.Settled
-            );
+            yield return new Block.Notice(EndWord(told), [told.Outcome], NeedsAttention: told.End != CaseEnd.Settled);
         }
     }
 
-    private static string EndWord(CaseEnd end) =>
-        end switch
+    // A result that was only measured again wasn't put right by any work.
+    private static string EndWord(Case told) =>
+        told.End switch
         {
+            CaseEnd.Settled when told.OnlyMeasuredAgain =>
+                "Within its limits when it was measured again; no work was done for it",
             CaseEnd.Settled => "Put right",
             CaseEnd.Conceded => "CONCESSION: used out of spec",
             CaseEnd.Scrapped => "SCRAPPED",
             _ => "NOT SETTLED",
         };
+
+    // Readings of the head as it came aren't judged; these are set against the limits that hold now.
+    private static IEnumerable<Block> AsItCame(BuildRecord record)
+    {
+        FinalValue[] outside = [.. record.Values.Where(v => v.CameOutside)];
+        if (outside.Length > 0)
+        {
+            yield return new Block.Heading(2, "As it came, outside the limits");
+            yield return new Block.Table(
+                "What was outside the limits as found, and what it is now",
+                [("reading", 3), ("at", 1), ("as found", 2), ("limits that hold now", 5), ("now", 2), ("standing", 2)],
+                [
+                    .. outside.Select(v => new Row([
+                        v.Name,
+                        v.Position,
+                        v.Record.AsFound!.Value.ToDisplay(),
+                        Telling.Window(v.Record.Judgement),
+                        v.Record.Value.ToDisplay(),
+                        v.Verdict,
+                    ])),
+                ]
+            );
+        }
+    }
 
     private static string WhyOf(BuildRecord record, Case told) =>
         record.Plan.TryStep($"{told.Stage} / {told.Step}", out int step)
@@ -119,7 +142,7 @@ internal static class OutOfSpecPart
 
         yield return new Block.Heading(2, "Measured again because something moved");
         yield return new Block.Paragraph(
-            "Work moves what earlier readings were measured from: a cut deck, another valve, a pressed guide. Those readings then no longer hold; the trail keeps them, and the steps that need them ask again."
+            "Work moves what earlier readings were measured from: a cut deck, another valve, a pressed guide. Those readings then no longer hold and the steps that need them ask again. What each of them was, and what took its place, stands under its valve."
         );
         yield return new Block.Table(
             "What no longer held, and whether it was taken again",
@@ -132,13 +155,17 @@ internal static class OutOfSpecPart
     {
         string open =
             renewal.StillOpen.Count > 0 ? $"STILL TO BE TAKEN AGAIN: {string.Join(", ", renewal.StillOpen)}. " : "";
-        string stays = renewal.NotAgain.Count > 0 ? $"kept as found: {string.Join(", ", renewal.NotAgain)}" : "";
-        string since = open + stays;
+        string stays = renewal.NotAgain.Count > 0 ? $"Kept as found: {string.Join(", ", renewal.NotAgain)}. " : "";
+        string gone =
+            renewal.NotWanted.Count > 0
+                ? $"No longer asked for, so not taken again: {string.Join(", ", renewal.NotWanted)}. "
+                : "";
+        string since = (open + stays + gone).TrimEnd();
         return new Row(
             [
                 renewal.Cause,
                 string.Join(", ", renewal.Items),
-                since.Length == 0 ? "taken again, or no longer wanted" : since,
+                since.Length == 0 ? "All taken again." : $"Taken again, but for these. {since}",
                 PaperMaker.Entries(renewal.By),
             ],
             NeedsAttention: renewal.StillOpen.Count > 0

@@ -4,24 +4,26 @@ namespace ProcRunner.Records.Papers;
 internal static class PaperMaker
 {
     /// <summary>The paper.</summary>
-    public static Paper Of(BuildRecord record) =>
-        new(
+    public static Paper Of(BuildRecord record)
+    {
+        Block[] front = [.. Warnings(record), .. FrontPage.Of(record)];
+        Block[] detail =
+        [
+            .. OutOfSpecPart.Of(record),
+            .. DrawingPart.Of(record),
+            .. WorkPart.Of(record),
+            .. ValuePart.Of(record),
+            .. HistoryPart.Of(record),
+            .. ProofPart.Of(record),
+        ];
+        return new Paper(
             $"Build record {record.Job.Stamp}",
             record.Plan.Head.Title,
             $"Build record {record.Job.Stamp}, {Ended(record)}{Code(record)}",
             record.Job.Practice ? "PRACTICE" : "",
-            [
-                .. Warnings(record),
-                .. FrontPage.Of(record),
-                new Block.NewPage(),
-                .. OutOfSpecPart.Of(record),
-                .. DrawingPart.Of(record),
-                .. WorkPart.Of(record),
-                .. ValuePart.Of(record),
-                .. HistoryPart.Of(record),
-                .. ProofPart.Of(record),
-            ]
+            [.. front, new Block.NewPage(), .. WordsPart.Of([.. front, .. detail]), .. detail]
         );
+    }
 
     private static IEnumerable<Block> Warnings(BuildRecord record)
     {

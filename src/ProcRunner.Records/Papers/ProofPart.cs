@@ -11,7 +11,7 @@ internal static class ProofPart
         Proof proof = record.Proof;
         yield return new Block.Heading(2, "Where this comes from, and how to check it");
         yield return new Block.Paragraph(
-            "Every number here was entered at the machine, with who, when and which gauge, into a trail of entries that can't be changed unseen: each entry holds the digest of the one before. Nothing is taken out of it; what was corrected stands beside its correction. The shop keeps the trail and can prove that this record is of it."
+            "Every number here was entered at the machine, with who and when, and with which gauge where the shop keeps one for it, into a trail of entries that can't be changed unseen: each entry holds the digest of the one before. Nothing is taken out of the trail. This record shows the latest of each value and, under its valve, what stood before; what was corrected stands beside its correction. The shop keeps the trail and can prove that this record is of it."
         );
         yield return new Block.Facts([
             .. Codes(proof),

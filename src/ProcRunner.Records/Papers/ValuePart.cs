@@ -1,3 +1,4 @@
+using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 
 namespace ProcRunner.Records.Papers;
@@ -18,6 +19,11 @@ internal static class ValuePart
         foreach (IGrouping<string, FinalValue> position in record.Values.GroupBy(v => v.Position))
         {
             yield return new Block.Heading(3, position.Key == "head" ? "The head" : $"Valve {position.Key}");
+            if (Course(record, position.Key) is { Count: > 0 } course)
+            {
+                yield return new Block.Facts(course);
+            }
+
             yield return new Block.Table(
                 position.Key == "head" ? "Values of the head" : $"Values at {position.Key}",
                 [
@@ -30,8 +36,70 @@ internal static class ValuePart
                 ],
                 [.. position.Select(Value)]
             );
+            if (record.Earlier.Where(e => e.Position == position.Key).ToArray() is { Length: > 0 } earlier)
+            {
+                yield return Overtaken(position.Key, earlier);
+            }
         }
     }
+
+    // What else is known of a place, so that its story stands in one spot.
+    private static IReadOnlyList<(string Label, string Text)> Course(BuildRecord record, string position)
+    {
+        (string Label, IEnumerable<string> Texts)[] lines =
+        [
+            (
+                "Decided",
+                record
+                    .Decisions.Where(d => d.Position == position)
+                    .Select(d => $"{d.About}: {d.Text} (entry {PaperMaker.Number(d.By.Entry)})")
+            ),
+            (
+                "Found",
+                record
+                    .Findings.Where(f => f.Position == position)
+                    .Select(f => $"{f.About}: {f.Text} (entry {PaperMaker.Number(f.By.Entry)})")
+            ),
+            (
+                "Fitted",
+                record
+                    .Parts.Where(p => p.Position == position)
+                    .Select(p =>
+                        $"{p.Part} {p.Number}, lot {p.Lot}{(p.IsInPlace ? "" : ", replaced again later")} (entry {PaperMaker.Number(p.By.Entry)})"
+                    )
+            ),
+            (
+                "Cut",
+                record
+                    .Cuts.Where(c => c.Position == position)
+                    .Select(c =>
+                        $"{c.What}: {(c.Ended.Length > 0 ? c.Ended : "not ended")} (from entry {PaperMaker.Number(c.By.Entry)})"
+                    )
+            ),
+            (
+                "Out of spec",
+                record
+                    .Cases.Select((c, i) => (Case: c, Number: i + 1))
+                    .Where(c => c.Case.Position == position)
+                    .Select(c => $"case {PaperMaker.Number(c.Number)}, {c.Case.Step}: {c.Case.Fault}")
+            ),
+        ];
+        return [.. lines.Select(l => (l.Label, string.Join("; ", l.Texts))).Where(l => l.Item2.Length > 0)];
+    }
+
+    private static Block.Table Overtaken(string position, Earlier[] earlier) =>
+        new(
+            position == "head" ? "What stood before, of the head" : $"What stood before, at {position}",
+            [("about", 4), ("was", 6), ("no longer held because", 4), ("then", 6)],
+            [
+                .. earlier.Select(e => new Row([
+                    e.About,
+                    $"{e.Was} ({PaperMaker.WhoShort(e.WasBy)})",
+                    e.Cause.Length > 0 ? e.Cause : "taken again",
+                    $"{e.Then} ({PaperMaker.WhoShort(e.ThenBy)})",
+                ])),
+            ]
+        );
 
     private static Row Value(FinalValue value)
     {

@@ -9,10 +9,16 @@ namespace ProcRunner.Records.Print;
 /// <summary>Writes a paper as PDF: real text in an embedded font, a title, and marks for its parts.</summary>
 internal sealed class PdfPaper
 {
-    private const double Text = 9;
+    private const double Usual = 9;
+
+    // From the usual size down to the smallest that is still read with ease: common practice, no source.
+    private static readonly double[] Scales = [1, 0.95, 0.9, 0.86, 0.82, 0.78];
+
     private readonly Sheets _sheets;
 
     private PdfPaper(Sheets sheets) => _sheets = sheets;
+
+    private double Text => Usual * _sheets.Scale;
 
     /// <summary>Writes it.</summary>
     /// <param name="paper">The paper.</param>
@@ -34,6 +40,7 @@ internal sealed class PdfPaper
         using (Sheets sheets = new(document))
         {
             PdfPaper pdf = new(sheets);
+            sheets.Scale = ScaleOfFront(paper);
             pdf.Begin(paper);
             for (int i = 0; i < paper.Blocks.Count; i++)
             {
@@ -46,6 +53,27 @@ internal sealed class PdfPaper
         }
 
         document.Save(to, closeStream: false);
+    }
+
+    // One page that a customer understands: what belongs on it is set smaller when it would run over.
+    private static double ScaleOfFront(Paper paper)
+    {
+        Block[] front = [.. paper.Blocks.TakeWhile(b => b is not Block.NewPage)];
+        return Scales.FirstOrDefault(scale => Fits(paper, front, scale), 1);
+    }
+
+    private static bool Fits(Paper paper, Block[] front, double scale)
+    {
+        using PdfDocument trial = new();
+        using Sheets sheets = new(trial) { Scale = scale };
+        PdfPaper pdf = new(sheets);
+        pdf.Begin(paper);
+        foreach (Block block in front)
+        {
+            pdf.Add(block);
+        }
+
+        return trial.PageCount == 1;
     }
 
     private void Begin(Paper paper)
@@ -67,7 +95,7 @@ internal sealed class PdfPaper
             case Block.Paragraph words:
                 _sheets.Words(
                     words.Text,
-                    words.IsQuiet ? 8.2 : Text,
+                    words.IsQuiet ? 8.2 : Usual,
                     Sheets.Left,
                     Sheets.Width,
                     tone: words.IsQuiet ? Tone.Quiet : Tone.Ink
@@ -93,6 +121,7 @@ internal sealed class PdfPaper
                 Code(code);
                 break;
             case Block.NewPage:
+                _sheets.Scale = 1;
                 _sheets.Need(Sheets.Bottom - Sheets.Top);
                 break;
             default:
@@ -144,7 +173,7 @@ internal sealed class PdfPaper
             _sheets.Need(Text * 1.32);
             string fitted = _sheets.Ink.Fit(label);
             _sheets.On.DrawString(fitted, _sheets.Ink.Font(Text), Ink.Brush(Tone.Quiet), left, _sheets.Y + Text);
-            _sheets.Words(text, Text, left + Label, Sheets.Width - Label - (left - Sheets.Left));
+            _sheets.Words(text, Usual, left + Label, Sheets.Width - Label - (left - Sheets.Left));
             _sheets.Y += 1;
             isRight = isShort && !isRight;
         }
@@ -166,7 +195,7 @@ internal sealed class PdfPaper
     {
         _sheets.Need(Text * 1.32);
         _sheets.On.DrawString(mark, _sheets.Ink.Font(Text), Ink.Brush(Tone.Ink), left + 2, _sheets.Y + Text);
-        _sheets.Words(text, Text, left + 16, Sheets.Width - (left - Sheets.Left) - 16);
+        _sheets.Words(text, Usual, left + 16, Sheets.Width - (left - Sheets.Left) - 16);
         _sheets.Y += 1.5;
     }
 
@@ -178,7 +207,7 @@ internal sealed class PdfPaper
         const double In = 10;
         _sheets.Words(
             notice.Title,
-            Text,
+            Usual,
             Sheets.Left + In,
             Sheets.Width - In,
             isBold: true,
@@ -188,7 +217,7 @@ internal sealed class PdfPaper
         {
             if (notice.Texts.Count == 1)
             {
-                _sheets.Words(text, Text, Sheets.Left + In, Sheets.Width - In);
+                _sheets.Words(text, Usual, Sheets.Left + In, Sheets.Width - In);
             }
             else
             {
@@ -202,7 +231,7 @@ internal sealed class PdfPaper
 
     private void Picture(Drawing drawing)
     {
-        double scale = Math.Min(1, Sheets.Width / drawing.Width);
+        double scale = Math.Min(1, Sheets.Width / drawing.Width) * _sheets.Scale;
         _sheets.Need((drawing.Height * scale) + 26);
         _sheets.Y += 4;
         _sheets.Words(drawing.Title, 9, Sheets.Left, Sheets.Width, isBold: true);

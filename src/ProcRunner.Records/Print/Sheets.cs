@@ -42,6 +42,9 @@ internal sealed class Sheets : IDisposable
     /// <summary>The bar at the left of what is printed now; none for no bar.</summary>
     public Tone Bar { get; set; }
 
+    /// <summary>How much smaller than usual everything is set; 1 is as usual.</summary>
+    public double Scale { get; set; } = 1;
+
     /// <summary>What is left of the sheet.</summary>
     public double Room => Bottom - Y;
 
@@ -68,6 +71,7 @@ internal sealed class Sheets : IDisposable
     /// <returns>How many lines there were.</returns>
     public int Words(string text, double size, double left, double width, bool isBold = false, Tone tone = Tone.Ink)
     {
+        size *= Scale;
         XFont font = Ink.Font(size, isBold);
         List<string> lines = Ink.Lines(Ink.Fit(text, isBold), font, width);
         foreach (string line in lines)

@@ -9,6 +9,7 @@ namespace ProcRunner.Records.Story;
 /// <param name="End">How it ended.</param>
 /// <param name="Outcome">The same in words.</param>
 /// <param name="IsCurrent">False for a concession whose result was taken again since, so that another one counts now.</param>
+/// <param name="OnlyMeasuredAgain">True when it was settled by measuring again and by no work.</param>
 public sealed record Case(
     string Stage,
     string Step,
@@ -17,7 +18,8 @@ public sealed record Case(
     string Fault,
     CaseEnd End,
     string Outcome,
-    bool IsCurrent
+    bool IsCurrent,
+    bool OnlyMeasuredAgain = false
 )
 {
     /// <summary>What it is about: <c>3E: recession (seat cut)</c>.</summary>

@@ -24,6 +24,7 @@ internal sealed class ProcedureReader
         "datums",
         "changes",
         "readings",
+        "build-record",
         "stages",
     ];
 
@@ -79,12 +80,15 @@ internal sealed class ProcedureReader
         );
         Step[] steps = [.. drafts.Select(reader.Read)];
         reader.ReportUnusedZeros(drafts);
+        IReadOnlyList<Characteristic> all = [.. readings, .. workedOut.Found];
+        RecordReader record = new(all, _definitions.Broken, steps, _values, _log);
+        record.Read(keys.Find("build-record"));
         Procedure procedure = new()
         {
             Name = name ?? "?",
             Title = title ?? "?",
             Revision = revision ?? 1,
-            Characteristics = [.. readings, .. workedOut.Found],
+            Characteristics = all,
             Datums = datums,
             Changes = _definitions.Changes(keys.Find("changes")),
             Settings = settings.ToFrozenDictionary(StringComparer.Ordinal),
@@ -92,6 +96,8 @@ internal sealed class ProcedureReader
             Features = features.ToFrozenSet(StringComparer.Ordinal),
             Stages = [.. stages.Select(StageOf)],
             Steps = steps,
+            RecordNames = record.Names,
+            ForTheBuilder = record.ForTheBuilder,
         };
         Check(procedure, lost: draftReader.Lost);
         return procedure;

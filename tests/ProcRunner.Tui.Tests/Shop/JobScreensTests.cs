@@ -176,7 +176,10 @@ public sealed class JobScreensTests : IDisposable
         Assert.Contains("There is no such number here", See(desk), StringComparison.Ordinal);
         desk.Type("1\nrecord.doc\n");
         Assert.Contains("Its ending must be one of .html, .pdf, .csv, .json", See(desk), StringComparison.Ordinal);
-        new Desk(new RecordForm(_bench.Session, run, _bench.Folder)).Type("1\n\n");
+        Desk other = new(new RecordForm(_bench.Session, run, _bench.Folder));
+        other.Type("1\n\n");
+        Assert.True(Assert.IsType<RecordWritingScreen>(other.Top).Writing.Wait(TimeSpan.FromSeconds(60)));
+        Assert.Contains("Written: ", See(other), StringComparison.Ordinal);
 
         string page = File.ReadAllText(Path.Combine(_bench.Folder, "build-record-1001.html"));
         Assert.Contains("Upper Field (invented)", page, StringComparison.Ordinal);

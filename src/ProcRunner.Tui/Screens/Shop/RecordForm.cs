@@ -1,6 +1,5 @@
 using ProcRunner.Records;
 using ProcRunner.Shop;
-using ProcRunner.Store.Local;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens.Parts;
 
@@ -14,6 +13,7 @@ internal sealed class RecordForm : FormScreen
     private readonly string _folder;
     private readonly Field _form;
     private readonly Field _file;
+    private RecordWritingScreen? _writing;
 
     /// <summary>The form.</summary>
     /// <param name="session">The session.</param>
@@ -55,17 +55,12 @@ internal sealed class RecordForm : FormScreen
         }
 
         string path = Path.GetFullPath(_file.Text, _folder);
-        try
-        {
-            string fault = RecordExport.Write(_session.Store.Reader, job, path, WritingProgress.None);
-            _session.LeaveWord(fault.Length == 0 ? $"Written: {path}" : "");
-            return fault.Length == 0 ? null : fault;
-        }
-        catch (Exception e) when (DiskTrouble.Is(e))
-        {
-            return $"{path} can't be written. {DiskTrouble.InWords(e)}";
-        }
+        _writing = new RecordWritingScreen(_session, job, path, IsPractice);
+        return null;
     }
+
+    /// <inheritdoc/>
+    protected override Turn Done() => _writing is { } writing ? new Turn.Instead(writing) : Turn.Back;
 
     // A stamp may hold what no file's name can.
     private string Proposed(int form)
