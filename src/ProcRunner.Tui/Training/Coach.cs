@@ -183,11 +183,13 @@ internal static class Coach
         return isLow ? Rest(value, judged.Low, "above the low end") : Rest(value, judged.High, "below the high end");
     }
 
+    // Two temperatures lie apart by a difference, which is said in the unit of both.
     private static string Rest(Quantity value, Quantity? end, string where) =>
-        end is { } limit
-        && Gap(value, limit).TryToQuantity(limit.Unit, limit.Value.Scale, Rounding.Down, out Quantity gap)
+        end is not { } limit ? ""
+        : limit.Unit == value.Unit ? $"{new Quantity(Math.Abs(value.Value - limit.Value), value.Unit)} {where}."
+        : Gap(value, limit).TryToQuantity(limit.Unit, limit.Value.Scale, Rounding.Down, out Quantity gap)
             ? $"{gap} {where}."
-            : "";
+        : "";
 
     private static Exact Gap(Quantity value, Quantity end)
     {

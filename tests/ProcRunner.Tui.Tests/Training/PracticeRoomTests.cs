@@ -67,6 +67,17 @@ public sealed class PracticeRoomTests : IDisposable
         Assert.Contains("4 lbf below the low end", said, StringComparison.Ordinal);
     }
 
+    // 69 less 60 and 70 less 69 by hand.
+    [Fact]
+    public void Of_a_temperature_too_the_coach_says_what_is_left_and_how_far_the_aim_is()
+    {
+        LessonRun run = Lesson(Room(), "reading gauges");
+        run.Job.Do(new RunCommand.Enter(At(run).At, "69"));
+
+        string said = string.Join('\n', run.TakeRemarks());
+        Assert.Contains("9 degF above the low end. 1 degF from the aim.", said, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Lines_of_the_book_that_cant_be_read_are_told_and_swallow_no_other()
     {
