@@ -43,13 +43,14 @@ internal static class CutDecider
             return Deciding.No("There is no reading since the last pass.", "Lift, wipe and measure first.");
         }
 
-        if (Targets.IsBaseStale(on.State, at))
+        // A zero set since lets the cut go on; to end it the value itself must hold.
+        StepWork.Cut cut = (StepWork.Cut)on.StepOf(at).Work;
+        if (on.State.Value(cut.Taking.Characteristic, at.Position) is { Stale: true })
         {
             return Deciding.No("The last reading is to be taken again.", "Lift, wipe and measure first.");
         }
 
         TakenReading last = record!.Readings[^1];
-        StepWork.Cut cut = (StepWork.Cut)on.StepOf(at).Work;
         if (
             last.Judgement.Verdict != Verdict.Short
             || LimitFinder.Find(on.State, cut.Taking.Window, cut.Taking.Shift, at.Position)

@@ -1,3 +1,4 @@
+using ProcRunner.Formulas;
 using ProcRunner.ShopMath;
 
 namespace ProcRunner.Tui.Shell;
@@ -58,7 +59,9 @@ internal static class WorkWords
         string[] near =
         [
             .. WorkFunctions.All.Select(one => one.Name).Where(one => one.Split('-').Intersect(parts).Any()).Take(6),
+            .. NearNames.Of(name, WorkFunctions.All.Select(one => one.Name)),
         ];
+        near = [.. near.Distinct()];
         return $"There is no function {name}.{(near.Length > 0 ? $" There is {string.Join(", ", near)}." : "")}";
     }
 

@@ -22,6 +22,22 @@ public class FormulaPublishedValueTests
     [InlineData("surfacespeed('45.8366236104659 rpm', '5 in')", "60.00000000 ft/min")]
     public void Cutting_speed(string text, string printed) => Bench.Empty.Gives(printed, text);
 
+    // JCGM 100:2008, H.1.2, equation (H.3): l = lS + d - lS (dalpha theta + alphaS dtheta), an end gauge of 50.000838 mm.
+    [Fact]
+    public void Length_of_an_end_gauge() =>
+        Bench
+            .Empty.With("standard", "50.000623 mm")
+            .With("difference", "0.215 um")
+            .With("expansion", "0.0000115 1/K")
+            .With("expansion difference", "0 1/K")
+            .With("deviation", "-0.1 K")
+            .With("temperature difference", "0 K")
+            .Gives(
+                "50.000838 mm",
+                "[standard] + [difference] - [standard] * "
+                    + "([expansion difference] * [deviation] + [expansion] * [temperature difference])"
+            );
+
     [Theory]
     // Plane geometry, worked by hand: 1/cos 45 deg is the root of 2, 1/cos 60 deg is 2, 1/cos 30 deg is 2 over the root of 3.
     [InlineData("sink('0.10 mm', '45 deg')", "0.141421356 mm")]

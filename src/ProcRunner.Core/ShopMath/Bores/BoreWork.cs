@@ -45,6 +45,7 @@ internal static class BoreWork
                     "worked by hand"
                 ),
             ],
+            StemsFrom = [new("readings", "top and bottom")],
             Work = Shape,
         },
         new()

@@ -167,6 +167,7 @@ internal static class ChamberWork
                     "4.1 - 4"
                 ),
             ],
+            StemsFrom = [new("chamber", "chambers")],
             Work = Spread,
         },
     ];

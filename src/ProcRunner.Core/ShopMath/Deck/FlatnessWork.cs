@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Quantities;
 
 namespace ProcRunner.ShopMath;
@@ -51,6 +52,7 @@ internal static class FlatnessWork
                     "two crossing edges 0.002 apart"
                 ),
             ],
+            StemsFrom = [new("points", "x and y")],
             Work = all =>
                 PointsOf(all)
                     .Then(Flatness.Of)
@@ -62,7 +64,7 @@ internal static class FlatnessWork
                                 "least distance of two parallel planes around all points, along z",
                                 flat.Zone.VerticalMillimetres
                             )
-                            .And("minimum zone normal", "the same square to the planes", flat.Zone.NormalMillimetres)
+                            .And("minimum zone normal", Normal(flat.Zone), flat.Zone.NormalMillimetres)
                             .Say(
                                 "contact",
                                 "points that hold the two planes apart",
@@ -137,6 +139,14 @@ internal static class FlatnessWork
                     ),
         },
     ];
+
+    private static string Normal(MinimumZone zone) =>
+        zone.NormalAtLeastMillimetres < zone.NormalMillimetres
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"the same square to the planes; no two planes are closer than {zone.NormalAtLeastMillimetres:G6} mm"
+            )
+            : "the same square to the planes; no two planes are closer";
 
     private static ShopResult<IReadOnlyList<SurfacePoint>> PointsOf(WorkArguments all)
     {

@@ -5,7 +5,11 @@ namespace ProcRunner.ShopMath;
 /// </summary>
 /// <param name="VerticalMillimetres">Least distance along z, over all tilts.</param>
 /// <param name="NormalMillimetres">
-/// Distance square to the planes, the least that tilting from there finds; it does not depend on how the part was set up.
+/// Distance square to the planes, the least that was found; it does not depend on how the part was set up.
+/// </param>
+/// <param name="NormalAtLeastMillimetres">
+/// Proved: no two planes are closer together. The same as <paramref name="NormalMillimetres"/> where the points that hold the
+/// planes stand farther apart than these, as on a deck; where points lie in one line it may be smaller.
 /// </param>
 /// <param name="Plane">Midway between the planes of the vertical distance.</param>
 /// <param name="TouchingAbove">Indices of points that hold the upper plane.</param>
@@ -16,6 +20,7 @@ namespace ProcRunner.ShopMath;
 public sealed record MinimumZone(
     double VerticalMillimetres,
     double NormalMillimetres,
+    double NormalAtLeastMillimetres,
     SurfacePlane Plane,
     IReadOnlyList<int> TouchingAbove,
     IReadOnlyList<int> TouchingBelow,
@@ -42,9 +47,9 @@ public sealed record MinimumZone(
     private static ShopResult<MinimumZone> Of(SurfacePoint[] points, SurfacePlane gaussian)
     {
         (MinimumZone zone, Tilt tilt) = Vertical(points, gaussian);
-        double normal = zone.VerticalMillimetres * zone.Plane.ToNormal;
+        (double normal, double atLeast) = (zone.NormalMillimetres, zone.NormalAtLeastMillimetres);
         SurfacePoint[] turned = points;
-        for (int turn = 0; turn < MostTurns && !tilt.IsNone; turn++)
+        for (int turn = 0; turn < MostTurns && atLeast < normal && !tilt.IsNone; turn++)
         {
             turned = tilt.Level(turned);
             if (!SurfacePlane.LeastSquares(turned).TryGet(out SurfacePlane plane, out _))
@@ -53,18 +58,19 @@ public sealed record MinimumZone(
             }
 
             (MinimumZone next, tilt) = Vertical(turned, plane);
-            double found = next.VerticalMillimetres * next.Plane.ToNormal;
-            if (!(found < normal))
+            atLeast = Math.Max(atLeast, next.NormalAtLeastMillimetres);
+            if (!(next.NormalMillimetres < normal))
             {
                 break;
             }
 
-            normal = found;
+            normal = next.NormalMillimetres;
         }
 
         return zone with
         {
             NormalMillimetres = normal,
+            NormalAtLeastMillimetres = Math.Min(atLeast, normal),
         };
     }
 
@@ -80,7 +86,7 @@ public sealed record MinimumZone(
         double noise = 1e-15 * points.Max(one => Math.Abs(one.ZMillimetres));
         if (range <= noise)
         {
-            return (new MinimumZone(range, range, gaussian, [], [], true), new Tilt(gaussian));
+            return (new MinimumZone(range, range, range, gaussian, [], [], true), new Tilt(gaussian));
         }
 
         ZoneSimplex simplex = new(x, y, [.. above.Select(one => one / range)]);
@@ -99,14 +105,14 @@ public sealed record MinimumZone(
         }
 
         SurfacePlane middle = level with { HeightMillimetres = (high + low) / 2 };
-        MinimumZone zone = new(
-            high - low,
-            (high - low) * middle.ToNormal,
-            middle,
-            [.. simplex.Touching.Where(one => one.Above).Select(one => one.Point)],
-            [.. simplex.Touching.Where(one => !one.Above).Select(one => one.Point)],
-            simplex.IsOptimal
-        );
+        int[] touchingAbove = [.. simplex.Touching.Where(one => one.Above).Select(one => one.Point)];
+        int[] touchingBelow = [.. simplex.Touching.Where(one => !one.Above).Select(one => one.Point)];
+        double normal = (high - low) * middle.ToNormal;
+        double atLeast =
+            !simplex.IsOptimal ? 0
+            : NormalProof.Reach(points, touchingAbove, touchingBelow) >= normal ? normal
+            : NormalProof.Bound(high - low, middle, points[first], points[second], points[third]);
+        MinimumZone zone = new(high - low, normal, atLeast, middle, touchingAbove, touchingBelow, simplex.IsOptimal);
         return (zone, new Tilt(middle));
     }
 

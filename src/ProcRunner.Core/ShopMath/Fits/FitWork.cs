@@ -105,6 +105,7 @@ internal static class FitWork
                     "TM 5-6115-400-35, Table 2.1: middle of the 0.005 oversize intake insert and of its bore"
                 ),
             ],
+            StemsFrom = [new("part", "standard and oversizes")],
             Work = NextOversize,
         },
     ];

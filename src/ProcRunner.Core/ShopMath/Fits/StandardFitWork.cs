@@ -168,15 +168,17 @@ internal static class StandardFitWork
                 IsoDeviation
                     .Limits(all.Amount("nominal"), all.Word("shaft"))
                     .Then(shaft =>
-                        Fit.OfLimits(hole.Smallest, hole.Largest, shaft.Smallest, shaft.Largest)
-                            .Then(range =>
-                            {
-                                Working working = new(all);
-                                Limits(working, "hole ", "{hole}", hole, isResult: false);
-                                Limits(working, "part ", "{shaft}", shaft, isResult: false);
-                                FitWork.Steps(working, range);
-                                return working.Done();
-                            })
+                        shaft.Smallest.Value.Sign <= 0
+                            ? new ShopFault("nominal", all.Texts["nominal"], "no shaft of that class is left of it")
+                            : Fit.OfLimits(hole.Smallest, hole.Largest, shaft.Smallest, shaft.Largest)
+                                .Then(range =>
+                                {
+                                    Working working = new(all);
+                                    Limits(working, "hole ", "{hole}", hole, isResult: false);
+                                    Limits(working, "part ", "{shaft}", shaft, isResult: false);
+                                    FitWork.Steps(working, range);
+                                    return working.Done();
+                                })
                     )
             );
 

@@ -65,11 +65,34 @@ public static class ConformanceProbability
         (double least, double most) = (mean - (Reach * spread), mean + (Reach * spread));
         double from = Math.Clamp(low, least, most);
         double to = Math.Clamp(high, least, most);
+        double[] ends = [acceptLow, acceptHigh];
         double consumer =
-            Integral(one => Made(one) * Accepted(one), least, from)
-            + Integral(one => Made(one) * Accepted(one), to, most);
-        double producer = Integral(one => Made(one) * (1 - Accepted(one)), from, to);
+            Integral(one => Made(one) * Accepted(one), least, from, ends, standardUncertainty)
+            + Integral(one => Made(one) * Accepted(one), to, most, ends, standardUncertainty);
+        double producer = Integral(one => Made(one) * (1 - Accepted(one)), from, to, ends, standardUncertainty);
         return Of(mean, spread, low, high).Then<Risks>(conforming => new Risks(conforming, consumer, producer));
+    }
+
+    // Within reach of an end of acceptance the integrand changes as fast as the gauge is fine: these parts are summed apart.
+    private static double Integral(
+        Func<double, double> height,
+        double from,
+        double to,
+        double[] ends,
+        double standardUncertainty
+    )
+    {
+        double[] cuts =
+        [
+            from,
+            .. ends.SelectMany(end =>
+                    new[] { end - (Reach * standardUncertainty), end + (Reach * standardUncertainty) }
+                )
+                .Where(cut => cut > from && cut < to)
+                .Order(),
+            to,
+        ];
+        return cuts.Zip(cuts.Skip(1), (start, end) => Integral(height, start, end)).Sum();
     }
 
     // Simpson's rule; the integrands are smooth, so that it is good to about 12 digits.

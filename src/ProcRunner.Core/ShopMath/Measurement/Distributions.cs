@@ -15,7 +15,7 @@ public static class Distributions
     public static ShopResult<double> NormalQuantile(double probability) =>
         probability is > 0 and < 1
             ? Find(Normal, probability, 40)
-            : new ShopFault("probability", Allowed.Show(probability, ""), "it must lie between 0 and 1");
+            : new ShopFault("probability", Allowed.Show(probability, ""), "it must lie between 0 and 1 (0 and 100 %)");
 
     /// <summary>Probability that a value of Student's distribution is at most t.</summary>
     /// <param name="t">The value.</param>
@@ -40,7 +40,7 @@ public static class Distributions
     /// <param name="degreesOfFreedom">At least 1; infinite gives the normal distribution.</param>
     public static ShopResult<double> CoverageFactor(double coverage, double degreesOfFreedom) =>
         coverage is not (> 0 and < 1)
-            ? new ShopFault("coverage", Allowed.Show(coverage, ""), "it must lie between 0 and 1")
+            ? new ShopFault("coverage", Allowed.Show(coverage, ""), "it must lie between 0 and 1 (0 and 100 %)")
         : degreesOfFreedom >= 1 ? Find(t => Student(t, degreesOfFreedom), (1 + coverage) / 2, 1e6)
         : new ShopFault("degrees of freedom", Allowed.Show(degreesOfFreedom, ""), "they must be at least 1");
 

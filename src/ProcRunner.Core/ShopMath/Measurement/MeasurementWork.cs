@@ -159,6 +159,7 @@ internal static class MeasurementWork
                 ),
                 new("value=0.0020 in; standard-uncertainty=0.0001 in; high=0.0020 in", "probability=50 %", "Phi(0)"),
             ],
+            StemsFrom = [new("uncertainty", "standard-uncertainty")],
             Work = all =>
                 ConformanceProbability
                     .Of(

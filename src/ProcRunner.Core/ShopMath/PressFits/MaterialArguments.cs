@@ -66,6 +66,14 @@ internal static class MaterialArguments
             material?.Name ?? "nothing",
             material is null
                 ? $"give it, or {part}-material"
-                : $"the table has no {figure} of it, so give it{(material.Note.Length > 0 ? $" ({material.Note})" : "")}"
+                : $"the table has no {figure} of it, so give it{Note(material, figure)}"
         );
+
+    // A note is about the expansion, or else about the modulus.
+    private static string Note(Material material, string figure) =>
+        figure != "poisson"
+        && material.Note.Length > 0
+        && material.Note.StartsWith("expansion", StringComparison.Ordinal) == (figure == "expansion")
+            ? $" ({material.Note})"
+            : "";
 }

@@ -90,6 +90,7 @@ internal static class ThermalFitWork
                     Callister
                 ),
             ],
+            StemsFrom = [new("expansion", "part-expansion")],
             Work = Difference,
         },
         new()
@@ -120,6 +121,7 @@ internal static class ThermalFitWork
                     Callister
                 ),
             ],
+            StemsFrom = [new("expansion", "part-expansion")],
             Work = Change,
         },
         new()
@@ -174,6 +176,7 @@ internal static class ThermalFitWork
                     "the example of length-change-by-table the other way round"
                 ),
             ],
+            StemsFrom = [new("change", "interference and clearance")],
             Work = TemperatureByTable,
         },
     ];

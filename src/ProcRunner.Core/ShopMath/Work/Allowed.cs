@@ -15,12 +15,12 @@ internal static class Allowed
     public static ShopFault? NotAbove(string argument, Exact value, string most, Exact limit) =>
         value.CompareTo(limit) <= 0
             ? null
-            : new ShopFault(argument, Show(value), $"it must not be above the {most} of {Show(limit)}");
+            : new ShopFault(argument, Show(value), $"it must not be above the {most} of {Both(limit)}");
 
     public static ShopFault? Below(string argument, Exact value, string most, Exact limit) =>
         value.CompareTo(limit) < 0
             ? null
-            : new ShopFault(argument, Show(value), $"it must be below the {most} of {Show(limit)}");
+            : new ShopFault(argument, Show(value), $"it must be below the {most} of {Both(limit)}");
 
     /// <summary>Of a double in a unit: finite and above 0.</summary>
     public static ShopFault? Above0(string argument, double value, string unit) =>
@@ -28,9 +28,18 @@ internal static class Allowed
 
     /// <summary>Of a double in a unit: finite and within both ends.</summary>
     public static ShopFault? Within(string argument, double value, double low, double high, string unit) =>
-        value >= low && value <= high
-            ? null
-            : new ShopFault(argument, Show(value, unit), $"it must be from {Show(low, unit)} to {Show(high, unit)}");
+        value >= low && value <= high ? null
+        : high == double.MaxValue
+            ? new ShopFault(argument, Show(value, unit), $"it must not be below {Show(low, unit)}")
+        : new ShopFault(argument, Show(value, unit), $"it must be from {Show(low, unit)} to {Show(high, unit)}");
+
+    // Whichever unit the shop works in.
+    private static string Both(Exact limit) =>
+        limit.Dimension == Dimension.OfLength
+        && limit.Value.Sign != 0
+        && WorkFigure.Of("", limit, Units.Inch) is { } inches
+            ? $"{Show(limit)} ({inches.Text})"
+            : Show(limit);
 
     public static string Show(Exact value) =>
         Units.All.FirstOrDefault(unit => unit.Dimension == value.Dimension && unit.Factor == Rational.One) is { } plain

@@ -11,8 +11,8 @@ internal static class WorkAmounts
     private const int MostPlaces = 15;
 
     /// <summary>
-    /// Numbers with spaces between, each with its unit or followed later by the unit of all that have none. A comma is refused,
-    /// since 0,5 is a half to some and a list to others.
+    /// Numbers with spaces between, each with its unit or followed later by the unit of all that have none. A comma may stand
+    /// before a space; any other is refused, since 0,5 is a half to some and a list to others.
     /// </summary>
     public static bool TryRead(
         string text,
@@ -24,7 +24,9 @@ internal static class WorkAmounts
         List<Quantity> read = [];
         List<string> bare = [];
         amounts = read;
-        foreach (string token in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        string[] tokens = text.Replace(", ", " ", StringComparison.Ordinal)
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        foreach (string token in tokens)
         {
             bool isUnit = bare.Count > 0 && Units.Find(token) is { Symbol.Length: > 0 };
             bool isBare = !isUnit && Quantity.TryParse(token, out Quantity number) && number.Unit == Units.One;
@@ -73,8 +75,8 @@ internal static class WorkAmounts
             {
                 why =
                     quantity.Unit == Units.One
-                        ? $"it has no unit; a {usual.Dimension} is wanted, as in {Sample(usual)}"
-                        : $"{quantity.Unit.Symbol} is a unit of {quantity.Dimension}; a {usual.Dimension} is wanted, as in {Sample(usual)}";
+                        ? $"it has no unit; {A(usual.Dimension)} is wanted, as in {Sample(usual)}"
+                        : $"{quantity.Unit.Symbol} is a unit of {quantity.Dimension}; {A(usual.Dimension)} is wanted, as in {Sample(usual)}";
                 return false;
             }
 
@@ -90,6 +92,11 @@ internal static class WorkAmounts
         why = null;
         return true;
     }
+
+    private static string A(Dimension dimension) =>
+        dimension.ToString() is var words && "aeiou".Contains(words[0], StringComparison.Ordinal)
+            ? "an " + words
+            : "a " + words;
 
     private static string UnitOf(string token) =>
         Quantity.TryParse(token, out Quantity quantity) ? quantity.Unit.Symbol : "";

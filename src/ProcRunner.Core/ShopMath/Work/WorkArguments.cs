@@ -61,7 +61,11 @@ public sealed class WorkArguments
         {
             if (parameters.FirstOrDefault(one => one.Name == name) is not { } parameter)
             {
-                return new ShopFault(name, text, "this function asks for " + Names(parameters));
+                return new ShopFault(
+                    name,
+                    text,
+                    Meant(parameters, name) + "this function asks for " + Names(parameters)
+                );
             }
 
             if (!read._texts.TryAdd(name, text))
@@ -76,7 +80,7 @@ public sealed class WorkArguments
         }
 
         return parameters.FirstOrDefault(one => !one.IsOptional && !read._texts.ContainsKey(one.Name)) is { } missing
-            ? new ShopFault(missing.Name, "nothing", $"give a {missing.Takes}: {missing.Summary}")
+            ? new ShopFault(missing.Name, "nothing", $"give it: {missing.Summary} ({missing.Takes})")
             : read;
     }
 
@@ -250,6 +254,24 @@ public sealed class WorkArguments
     {
         string last = text.Split(' ', StringSplitOptions.RemoveEmptyEntries).LastOrDefault() ?? "";
         return Quantity.TryParse(last, out Quantity quantity) ? quantity.Unit : Units.Find(last) ?? Units.One;
+    }
+
+    // A near name is only asked about, never taken: a limit must not pass for a reading.
+    private static string Meant(IReadOnlyList<WorkParameter> parameters, string name)
+    {
+        string[] near =
+        [
+            .. parameters
+                .Select(one => one.Name)
+                .Where(one =>
+                    name.Length > 1
+                    && (
+                        one.StartsWith(name, StringComparison.Ordinal)
+                        || one.Split('-').Intersect(name.Split('-')).Any()
+                    )
+                ),
+        ];
+        return near.Length > 0 ? $"did you mean {string.Join(" or ", near)}? " : "";
     }
 
     private static string Names(IReadOnlyList<WorkParameter> parameters) =>

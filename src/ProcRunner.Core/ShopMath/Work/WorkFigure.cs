@@ -14,6 +14,9 @@ public sealed record WorkFigure(string Name, Quantity? Value, string Text)
     private const int ShownDigits = 6;
     private const int KeptDigits = 12;
 
+    // Nothing in a shop is smaller; a row of zeros says less than 0.
+    private const int MostShownPlaces = 15;
+
     /// <summary>The amount before it is rounded for <see cref="Value"/>; null for words.</summary>
     public Exact? Amount { get; init; }
 
@@ -51,8 +54,11 @@ public sealed record WorkFigure(string Name, Quantity? Value, string Text)
 
         return
             value.TryRound(Places(value, KeptDigits), rounding, out decimal kept)
-            && value.TryRound(Places(value, ShownDigits), rounding, out decimal shown)
-            ? new WorkFigure(name, new Quantity(kept, unit), new Quantity(shown, unit).ToString()) { Amount = amount }
+            && value.TryRound(Math.Min(Places(value, ShownDigits), MostShownPlaces), rounding, out decimal shown)
+            ? new WorkFigure(name, new Quantity(kept, unit), new Quantity(shown == 0 ? 0 : shown, unit).ToString())
+            {
+                Amount = amount,
+            }
             : null;
     }
 

@@ -36,6 +36,12 @@ public sealed record WorkFunction
     /// <summary>At least one example; all of them are worked out by a test.</summary>
     public required IReadOnlyList<WorkExample> Examples { get; init; }
 
+    /// <summary>
+    /// What the calculation behind it calls otherwise, and the parameter or parameters (<c>with and between</c>) it stems from, so
+    /// that a fault names what was typed.
+    /// </summary>
+    public IReadOnlyList<KeyValuePair<string, string>> StemsFrom { get; init; } = [];
+
     /// <summary>Works it out.</summary>
     public required Func<WorkArguments, ShopResult<WorkAnswer>> Work { get; init; }
 
@@ -48,15 +54,21 @@ public sealed record WorkFunction
     internal ShopResult<WorkAnswer> Answer(WorkArguments arguments)
     {
         ShopResult<WorkAnswer> answer = Work(arguments);
-        return
-            !answer.TryGet(out _, out ShopFault? fault)
-            && Parameters.FirstOrDefault(one => one.Words == fault.Argument) is { } parameter
-            && arguments.Texts.TryGetValue(parameter.Name, out string? typed)
-            ? fault with
-            {
-                Argument = parameter.Name,
-                Read = typed,
-            }
-            : answer;
+        return answer.TryGet(out _, out ShopFault? fault) ? answer : Named(fault, arguments);
+    }
+
+    private ShopFault Named(ShopFault fault, WorkArguments arguments)
+    {
+        string argument = StemsFrom.FirstOrDefault(one => one.Key == fault.Argument).Value ?? fault.Argument;
+        WorkParameter? parameter = Parameters.FirstOrDefault(one => one.Name == argument || one.Words == argument);
+        string? typed = parameter is null ? null : arguments.Texts.GetValueOrDefault(parameter.Name);
+
+        // Of several values the one at fault says more than all of them.
+        bool isOneOfSeveral = argument != fault.Argument && parameter?.Takes is WorkTakes.Amounts;
+        return fault with
+        {
+            Argument = parameter?.Name ?? argument,
+            Read = isOneOfSeveral ? fault.Read : typed ?? fault.Read,
+        };
     }
 }

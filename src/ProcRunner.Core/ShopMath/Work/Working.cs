@@ -67,7 +67,7 @@ internal sealed class Working
         }
         else
         {
-            _fault ??= new ShopFault(name, "the arguments", "the number is too large to be written");
+            _fault ??= OutOfSize(name);
         }
     }
 
@@ -88,7 +88,7 @@ internal sealed class Working
         }
         else
         {
-            _fault ??= new ShopFault(name, "the arguments", "the result is no finite number");
+            _fault ??= OutOfSize(name);
         }
     }
 
@@ -98,6 +98,13 @@ internal sealed class Working
 
     /// <summary>The answer, or the first fault met.</summary>
     public ShopResult<WorkAnswer> Done() => _fault is null ? new WorkAnswer(_results, _steps) : _fault;
+
+    private ShopFault OutOfSize(string name) =>
+        new(
+            string.Join(" and ", _arguments.Texts.Keys),
+            string.Join(" and ", _arguments.Texts.Values),
+            $"the {name} comes out past any size of the shop"
+        );
 
     private void Add(WorkFigure figure, string formula, bool isResult)
     {

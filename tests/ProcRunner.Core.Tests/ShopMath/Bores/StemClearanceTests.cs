@@ -97,7 +97,7 @@ public class StemClearanceTests
     [InlineData("rock=-0.1 mm; method=half", "rock")]
     [InlineData("rock=0.1 mm", "method")]
     [InlineData("rock=0.1 mm; method=guess", "method")]
-    [InlineData("rock=0.1 mm; method=tilt", "guide length")]
+    [InlineData("rock=0.1 mm; method=tilt", "guide-length")]
     [InlineData("rock=0.1 mm; method=tilt; guide-length=50 mm", "overhang")]
     [InlineData("rock=0.1 mm; method=tilt; guide-length=0 mm; overhang=1 mm", "guide-length")]
     [InlineData("rock=0.1 mm; method=tilt; guide-length=50 mm; overhang=-1 mm", "overhang")]

@@ -50,6 +50,66 @@ public class MeasurementTests
             }
         );
 
+    [Property]
+    public Property Quantiles_are_those_of_MathNet() =>
+        Prop.ForAll(
+            Gen.Choose(1, 9999).Zip(Gen.Choose(4, 400)).ToArbitrary(),
+            one =>
+            {
+                (double probability, double freedom) = (one.Item1 / 10_000.0, one.Item2 / 4.0);
+                Assert.True(Distributions.NormalQuantile(probability).TryGet(out double normal, out _));
+                Assert.Equal(Normal.InvCDF(0, 1, probability), normal, 1e-9 * (1 + Math.Abs(normal)));
+                Assert.True(Distributions.CoverageFactor(probability, freedom).TryGet(out double factor, out _));
+                double theirs = StudentT.InvCDF(0, 1, freedom, (1 + probability) / 2);
+                Assert.Equal(theirs, factor, 1e-6 * (1 + factor));
+            }
+        );
+
+    [Property]
+    public Property Probabilities_of_conformance_are_those_of_MathNet() =>
+        Prop.ForAll(
+            Gen.Choose(-3000, 3000).Zip(Gen.Choose(1, 2000)).ToArbitrary(),
+            one =>
+            {
+                (double reading, double uncertainty) = (one.Item1 / 1000.0, one.Item2 / 1000.0);
+                Assert.True(ConformanceProbability.Of(reading, uncertainty, -1, 1).TryGet(out double found, out _));
+                Near(Normal.CDF(reading, uncertainty, 1) - Normal.CDF(reading, uncertainty, -1), found);
+            }
+        );
+
+    // However fine or coarse the gauge is: readings are spread as sqrt(spread^2 + u^2), and of what is accepted the good part is
+    // integrated here by another rule, between the readings' limits instead of between the true values'.
+    [Property(MaxTest = 60)]
+    public Property Risks_are_those_of_another_integral() =>
+        Prop.ForAll(
+            Gen.Choose(1, 4000).Zip(Gen.Choose(-20, 20)).ToArbitrary(),
+            one =>
+            {
+                (double u, double mean) = (one.Item1 / 2000.0, one.Item2 / 10.0);
+                Assert.True(
+                    ConformanceProbability.Global(mean, 1, u, -1, 1.5, -0.9, 1.3).TryGet(out Risks? risks, out _)
+                );
+                double both = Math.Sqrt(1 + (u * u));
+                double accepted = Normal.CDF(mean, both, 1.3) - Normal.CDF(mean, both, -0.9);
+
+                // Given a reading y, the true value is normal about (mean u^2 + y) / (1 + u^2), its spread u / sqrt(1 + u^2).
+                double good = MathNet.Numerics.Integration.GaussLegendreRule.Integrate(
+                    y =>
+                        Normal.PDF(mean, both, y)
+                        * (
+                            Normal.CDF(((mean * u * u) + y) / (both * both), u / both, 1.5)
+                            - Normal.CDF(((mean * u * u) + y) / (both * both), u / both, -1)
+                        ),
+                    -0.9,
+                    1.3,
+                    1024
+                );
+                double conforming = Normal.CDF(mean, 1, 1.5) - Normal.CDF(mean, 1, -1);
+                Assert.Equal(accepted - good, risks.Consumer, 1e-7);
+                Assert.Equal(conforming - good, risks.Producer, 1e-7);
+            }
+        );
+
     // JCGM 100:2008, H.1: 32 nm, 16 degrees of freedom, t 2.92; U 93 nm from 32, 92.5 unrounded.
     [Fact]
     public void The_end_gauge_of_the_guide()

@@ -251,7 +251,7 @@ public class PressFitTests
             "interference=0.1 mm; diameter=38 mm; outside=60 mm; outer-material=grey-iron-g3000; inner-material=steel-1020"
         );
 
-        Assert.Equal("outer modulus", fault.Argument);
+        Assert.Equal("outer-modulus", fault.Argument);
         Assert.Contains("90 to 113 GPa", fault.Allowed, StringComparison.Ordinal);
     }
 

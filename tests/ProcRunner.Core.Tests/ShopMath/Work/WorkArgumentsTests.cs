@@ -19,6 +19,8 @@ public class WorkArgumentsTests
     [InlineData("size=1 in; readings=8.1mm 8.2mm", "8.1 mm, 8.2 mm")]
     [InlineData("size=1 in; readings=0.31 0.32 in 8.2 mm", "0.31 in, 0.32 in, 8.2 mm")]
     [InlineData("size=1 in; readings=-1 2mm", "-1 mm, 2 mm")]
+    [InlineData("size=1 in; readings=8.1, 8.2 mm", "8.1 mm, 8.2 mm")]
+    [InlineData("size=1 in; readings=8.1 mm, 8.2 mm", "8.1 mm, 8.2 mm")]
     public void A_unit_counts_for_the_numbers_before_it(string given, string read) =>
         Assert.Equal(read, string.Join(", ", Known.Value(Read(given)).Quantities("readings")));
 
@@ -33,6 +35,8 @@ public class WorkArgumentsTests
     [InlineData("size=1e3 in", "size", "no number")]
     [InlineData("size=1 in; size=2 in", "size", "once")]
     [InlineData("size=1 in; seize=2 in", "seize", "size, readings, way")]
+    [InlineData("size=1 in; read=1 2 mm", "read", "did you mean readings? ")]
+    [InlineData("seat-size=1 in", "seat-size", "did you mean size? ")]
     [InlineData("readings=1 2 mm", "size", "a size")]
     [InlineData("size=1 in; readings=1 mm", "readings", "2 or more")]
     [InlineData("size=1 in; readings=1,5 2,5 mm", "readings", "no number")]
