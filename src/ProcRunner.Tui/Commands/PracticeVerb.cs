@@ -106,6 +106,8 @@ internal static class PracticeVerb
                         "",
                         "LESSON OVER",
                         .. run.Close().Lines(run.Job.State),
+                        "",
+                        .. ProgressChart.Rows(run.Times(), 78),
                     ]
                     : null,
         }.Run();

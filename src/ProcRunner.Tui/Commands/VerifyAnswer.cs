@@ -2,6 +2,7 @@ using System.Globalization;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Commands;
 
@@ -28,9 +29,16 @@ internal static class VerifyAnswer
         }
     }
 
-    /// <summary>Says loudly that the demo shop's sign-offs are worth nothing.</summary>
-    public static void TellOfDemo(bool demo)
+    /// <summary>Says loudly that the sign-offs of the demo shop, or of a practice room, are worth nothing.</summary>
+    public static void TellOfDemo(bool demo, string shop)
     {
+        if (shop == PracticeRoom.Name)
+        {
+            Say.Line(
+                "A PRACTICE ROOM: its PINs are public and its heads invented, so its sign-offs are worth nothing."
+            );
+        }
+
         if (demo)
         {
             Say.Line("THE DEMO SHOP: its PINs are public, so its sign-offs prove nothing.");

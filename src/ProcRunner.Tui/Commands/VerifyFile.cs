@@ -36,7 +36,7 @@ internal static class VerifyFile
                 TellWhatItProves(job);
             }
 
-            VerifyAnswer.TellOfDemo(demo);
+            VerifyAnswer.TellOfDemo(demo, job.Shop);
         }
 
         return check.Holds ? Status.Done : Status.No;

@@ -81,7 +81,7 @@ internal static class VerifyVerb
             }
 
             VerifyAgain.Tell(reader, again);
-            VerifyAnswer.TellOfDemo(demo);
+            VerifyAnswer.TellOfDemo(demo, shop.Name);
             TellOfCopies([.. own.Where(c => !c.Holds)], reader);
         }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Jobs;
 
@@ -27,7 +28,15 @@ internal static class JobListing
         int bench = Math.Max("bench".Length, hits.Max(h => h.Job.Bench.Length));
         string Cells(string a, string b, string c, string d, string e, string f) =>
             $"{a.PadRight(stamp)}  {b, -8}  {c.PadRight(waits)}  {d, -16}  {e.PadRight(bench)}  {f}".TrimEnd();
-        string Row(IndexedJob j) => Cells(j.Stamp, j.State, Waits(j), Minute(j.LastActivity), j.Bench, j.Customer);
+        string Row(IndexedJob j) =>
+            Cells(
+                j.Stamp,
+                j.State,
+                Waits(j),
+                Minute(j.LastActivity),
+                j.Bench,
+                (j.Practice ? "PRACTICE, " : "") + j.Customer
+            );
         return
         [
             Cells("stamp", "state", "waiting for", "since (UTC)", "bench", "customer"),
@@ -57,7 +66,8 @@ internal static class JobListing
         );
 
     /// <summary>A job from elsewhere as a line below the list.</summary>
-    public static string Line(ExportedJob job) => $"{job.Stamp}  from elsewhere: {job.Shop}; it can only be looked at";
+    public static string Line(ExportedJob job) =>
+        $"{job.Stamp}  {(job.Shop == PracticeRoom.Name ? "PRACTICE, " : "")}from elsewhere: {job.Shop}; it can only be looked at";
 
     /// <summary>A job from elsewhere for a script.</summary>
     public static Json.Map Json(ExportedJob job) =>

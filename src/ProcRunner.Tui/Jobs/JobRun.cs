@@ -7,6 +7,7 @@ using ProcRunner.Store.Local;
 using ProcRunner.Text;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Shell;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Jobs;
 
@@ -97,6 +98,11 @@ internal sealed class JobRun
         OtherJobs? others = null
     )
     {
+        // Nothing that is opened in a practice room can ever be released.
+        header = header with
+        {
+            Practice = header.Practice || PracticeRoom.Is(store.Shop),
+        };
         RunState state = new(texts.Plan, "");
         Decision decision = RunDecider.Decide(
             state,

@@ -1,13 +1,26 @@
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Jobs;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Shell;
 
 /// <summary>Opens stores for this program: with its clock, its randomness and its index.</summary>
 internal static class ShopFloor
 {
-    /// <summary>Opens a store for writing.</summary>
+    /// <summary>Opens a store for writing; what is written in a practice room is marked, whatever verb opens it.</summary>
     public static (LocalStore? Store, string Fault) Open(string folder, string purpose)
+    {
+        (LocalStore? store, string fault) = Open(folder, purpose, null);
+        if (store is null || !PracticeRoom.Is(store.Shop))
+        {
+            return (store, fault);
+        }
+
+        store.Dispose();
+        return Open(folder, purpose, PracticeRoom.Bench);
+    }
+
+    private static (LocalStore? Store, string Fault) Open(string folder, string purpose, string? bench)
     {
         StoreReader? reader = null;
         StoreOpening opening = StoreFolder.Open(
@@ -15,7 +28,8 @@ internal static class ShopFloor
             purpose,
             Machine.Time,
             Machine.Entropy,
-            index: JobProjection.Over(() => reader!)
+            bench,
+            JobProjection.Over(() => reader!)
         );
         return Taken(opening, folder, ref reader);
     }
@@ -30,7 +44,8 @@ internal static class ShopFloor
             purpose,
             Machine.Time,
             Machine.Entropy,
-            index: JobProjection.Over(() => reader!)
+            name == PracticeRoom.Name ? PracticeRoom.Bench : null,
+            JobProjection.Over(() => reader!)
         );
         return Taken(opening, folder, ref reader);
     }

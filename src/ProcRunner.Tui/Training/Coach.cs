@@ -3,6 +3,7 @@ using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
+using ProcRunner.Shop;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Training;
@@ -51,6 +52,12 @@ internal static class Coach
 
         if (lesson.GaugeIn(prompt) is { Resolution: var least })
         {
+            Gauge gauge = lesson.GaugeOf(prompt).Character.Gauge;
+            if (own is null)
+            {
+                lines.Add($"To read it: {GaugeLesson.Of(gauge)}");
+            }
+
             lines.Add(
                 prompt.Places.Count > 1
                     ? $"Read every place to the gauge's last digit, {least}: {string.Join(", ", prompt.Places)}."
@@ -86,7 +93,7 @@ internal static class Coach
         switch (happened)
         {
             case RunEvent.ReadingTaken { At: var at, Reading: var reading }:
-                yield return $"{reading.Characteristic}{Of(state, at)}: {reading.Value}. {Against(reading.Value, reading.Judgement)}";
+                yield return $"{reading.Characteristic}{Of(state, at)}: {reading.Value}. {Against(reading.Value, Judged(state, at, reading))}";
                 foreach (WorkedValue worked in reading.Worked)
                 {
                     yield return $"{worked.Name}: {worked.Working} = {worked.Value}. {Against(worked.Value, worked.Judgement)}";
@@ -149,10 +156,25 @@ internal static class Coach
         {
             Verdict.Out => $"Out of spec: {judged.Detail}.",
             Verdict.Short => $"Not there yet: {ends}. {Rest(value, judged.Aim, "to the aim")}",
-            Verdict.In => $"In limits: {ends}. {Nearer(value, judged)}",
+            Verdict.In =>
+                $"In limits: {ends}. {Nearer(value, judged)} {Rest(value, judged.Aim, "from the aim")}".TrimEnd(),
+            Verdict.Unjudged when judged.Low is { } low && value.CompareTo(low) < 0 =>
+                $"It isn't judged here, but the head spec's {ends}: {Rest(value, low, "below the low end")} A decision that follows rests on it.",
+            Verdict.Unjudged when judged.High is { } high && value.CompareTo(high) > 0 =>
+                $"It isn't judged here, but the head spec's {ends}: {Rest(value, high, "above the high end")} A decision that follows rests on it.",
+            Verdict.Unjudged when judged.Origin.Length > 0 =>
+                $"It isn't judged here; it lies within the head spec's {ends}.",
             _ => "Nothing is judged by it here; later steps work with it.",
         };
     }
+
+    // Where a step judges nothing, what the head spec says is what the decision that follows is made by.
+    private static Judgement Judged(RunState state, At at, TakenReading reading) =>
+        reading.Judgement.Verdict == Verdict.Unjudged
+        && state.Plan.Head.LimitOf(reading.Characteristic, state.Plan.PositionOf(at.Position)) is { } limit
+        && (limit.Low ?? limit.High) is not null
+            ? new Judgement(Verdict.Unjudged, limit.Low, limit.Aim, limit.High, OriginWords.Of(limit.Origin), "")
+            : reading.Judgement;
 
     private static string Nearer(Quantity value, Judgement judged)
     {
@@ -161,11 +183,13 @@ internal static class Coach
         return isLow ? Rest(value, judged.Low, "above the low end") : Rest(value, judged.High, "below the high end");
     }
 
+    // Two temperatures lie apart by a difference, which is said in the unit of both.
     private static string Rest(Quantity value, Quantity? end, string where) =>
-        end is { } limit
-        && Gap(value, limit).TryToQuantity(limit.Unit, limit.Value.Scale, Rounding.Down, out Quantity gap)
+        end is not { } limit ? ""
+        : limit.Unit == value.Unit ? $"{new Quantity(Math.Abs(value.Value - limit.Value), value.Unit)} {where}."
+        : Gap(value, limit).TryToQuantity(limit.Unit, limit.Value.Scale, Rounding.Down, out Quantity gap)
             ? $"{gap} {where}."
-            : "";
+        : "";
 
     private static Exact Gap(Quantity value, Quantity end)
     {

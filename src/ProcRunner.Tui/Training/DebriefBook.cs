@@ -32,7 +32,19 @@ internal sealed class DebriefBook(string folder)
         int Minutes
     );
 
-    /// <summary>Every line, the oldest first; one that can't be read is passed over.</summary>
+    /// <summary>Lines that couldn't be read the last time: they stay where they are and count for nothing.</summary>
+    public int Unreadable { get; private set; }
+
+    /// <summary>What there is to say of lines that can't be read; empty when all can.</summary>
+    public string UnreadableInWords =>
+        Unreadable == 0
+            ? ""
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"Lines of debriefs.jsonl that can't be read and count for nothing: {Unreadable}."
+            );
+
+    /// <summary>Every line, the oldest first; one that can't be read is counted and passed over.</summary>
     public IReadOnlyList<Line> Read()
     {
         if (!File.Exists(Path))
@@ -41,7 +53,8 @@ internal sealed class DebriefBook(string folder)
         }
 
         List<Line> lines = [];
-        foreach (string text in File.ReadLines(Path))
+        Unreadable = 0;
+        foreach (string text in File.ReadLines(Path).Where(line => line.Length > 0))
         {
             if (
                 CanonicalJson.Read(Encoding.UTF8.GetBytes(text)) is { Value: Json.Map map }
@@ -62,6 +75,10 @@ internal sealed class DebriefBook(string folder)
             )
             {
                 lines.Add(new(job, lesson, person, at, (int)caught, (int)planted, (int)toMend, (int)minutes));
+            }
+            else
+            {
+                Unreadable++;
             }
         }
 
@@ -89,15 +106,27 @@ internal sealed class DebriefBook(string folder)
             ("minutes", new Json.Whole(debrief.Minutes)),
             ("at", new Json.Text(at.UtcDateTime.ToString(TimeFormat, CultureInfo.InvariantCulture)))
         );
-        FileStreamOptions options = new() { Mode = FileMode.Append, Access = FileAccess.Write };
+        FileStreamOptions options = new() { Mode = FileMode.OpenOrCreate, Access = FileAccess.ReadWrite };
         if (!OperatingSystem.IsWindows())
         {
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
         }
 
         using FileStream file = new(Path, options);
-        file.Write([.. CanonicalJson.Write(map), (byte)'\n']);
+        file.Write([.. IsTorn(file) ? "\n"u8 : [], .. CanonicalJson.Write(map), (byte)'\n']);
         file.Flush(flushToDisk: true);
+    }
+
+    // Leaves the file at its end. A line that a power cut left half is closed, so that the next one stands for itself.
+    private static bool IsTorn(FileStream file)
+    {
+        if (file.Length == 0)
+        {
+            return false;
+        }
+
+        file.Seek(-1, SeekOrigin.End);
+        return file.ReadByte() != '\n';
     }
 
     /// <summary>A person's lessons, the oldest first.</summary>

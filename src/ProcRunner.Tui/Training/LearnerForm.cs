@@ -46,5 +46,9 @@ internal sealed class LearnerForm : FormScreen
     }
 
     /// <inheritdoc/>
-    protected override Turn Done() => new Turn.Instead(_door.Lessons(_person));
+    protected override Turn Done()
+    {
+        LessonsScreen lessons = _door.Lessons(_person);
+        return new Turn.Instead(lessons, lessons.BeginNext());
+    }
 }

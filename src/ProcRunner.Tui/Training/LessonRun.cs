@@ -39,6 +39,9 @@ internal sealed class LessonRun
     /// <summary>The job that it is worked on.</summary>
     public JobRun Job { get; }
 
+    /// <summary>The lesson that comes after this one, and its first page; null after the last.</summary>
+    public (string Name, Func<Screens.Screen?> Open)? Following { get; set; }
+
     /// <summary>When the coach speaks.</summary>
     public CoachMode Coach { get; set; }
 

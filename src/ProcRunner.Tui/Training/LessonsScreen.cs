@@ -25,7 +25,7 @@ internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string p
     protected override string Intro =>
         "The head is invented and nothing here is worth anything. Read the gauge that is drawn, type what it shows, decide as you "
         + "would at the bench. Your PIN here is 1357, the lead's (moss) 135790. "
-        + string.Create(CultureInfo.InvariantCulture, $"Enter begins {Next + 1}.");
+        + string.Create(CultureInfo.InvariantCulture, $"Enter begins {Next + 1}. {book.UnreadableInWords}");
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
@@ -42,6 +42,25 @@ internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string p
     protected override int Count => _lessons.Count;
 
     private string Name => store.Shop.People[person].Name;
+
+    /// <summary>The page of the lesson that is next; null when it can't be taken.</summary>
+    public Screen? BeginNext() => Begin(Next).Page;
+
+    private (Screen? Page, string Fault) Begin(int index)
+    {
+        (LessonRun? run, string fault) = LessonRun.Open(store, book, _lessons[index], person, coach);
+        if (run is null)
+        {
+            return (null, fault);
+        }
+
+        if (index + 1 < _lessons.Count)
+        {
+            run.Following = (_lessons[index + 1].Name, () => Begin(index + 1).Page);
+        }
+
+        return (RunScreen.Open(run), "");
+    }
 
     // The first that was never taken clean; the first of all when every one was.
     private int Next =>
@@ -73,7 +92,7 @@ internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string p
     /// <inheritdoc/>
     protected override Turn Chosen(int index)
     {
-        (LessonRun? run, string fault) = LessonRun.Open(store, book, _lessons[index], person, coach);
-        return run is null ? Refuse(fault) : new Turn.To(RunScreen.Open(run));
+        (Screen? page, string fault) = Begin(index);
+        return page is null ? Refuse(fault) : new Turn.To(page);
     }
 }

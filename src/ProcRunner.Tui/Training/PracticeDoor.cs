@@ -62,7 +62,7 @@ internal sealed class PracticeDoor : IDisposable
     }
 
     /// <summary>The lessons, for a learner.</summary>
-    public Screen Lessons(string person) => new LessonsScreen(_store, Book, person, Coach);
+    public LessonsScreen Lessons(string person) => new LessonsScreen(_store, Book, person, Coach);
 
     /// <summary>The learner of a name, made known to the room if need be.</summary>
     public (string Person, string? Fault) Learner(string name)

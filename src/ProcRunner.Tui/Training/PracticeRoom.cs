@@ -1,4 +1,5 @@
 using ProcRunner.Lessons;
+using ProcRunner.Shop;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Shell;
@@ -14,6 +15,12 @@ internal static class PracticeRoom
     /// <summary>The store's name, by which it is told from a shop's.</summary>
     public const string Name = "Practice room (invented)";
 
+    /// <summary>What stands as the bench in every entry written in a practice room, so that each is marked by itself.</summary>
+    public static string Bench => $"PRACTICE {Environment.MachineName}";
+
+    /// <summary>True for a practice room, whatever its folder is called.</summary>
+    public static bool Is(ShopState shop) => shop.Name == Name;
+
     /// <summary>Opens the room, and makes it when it isn't there.</summary>
     /// <param name="folder">Its folder; a store in it that is no practice room is left alone.</param>
     /// <param name="setup">Whose gauges are in it.</param>
@@ -28,7 +35,7 @@ internal static class PracticeRoom
             return (null, fault);
         }
 
-        if (store.Shop.Name != Name)
+        if (!Is(store.Shop))
         {
             fault =
                 $"{folder} is the store of {store.Shop.Name}, not a practice room. Lessons never touch it: name another folder.";

@@ -34,6 +34,9 @@ internal abstract class FramedScreen(IFrameWords words) : Screen
     protected virtual string Typed => Line.Text;
 
     /// <inheritdoc/>
+    public override bool IsPractice => Words.IsPractice;
+
+    /// <inheritdoc/>
     public override void Draw(Canvas canvas, Look look)
     {
         int width = canvas.Width;

@@ -6,6 +6,9 @@ internal interface IFrameWords
     /// <summary>What stands in the top corner: who works, in which shop.</summary>
     string Corner { get; }
 
+    /// <summary>True in a practice room: every screen of it is marked.</summary>
+    bool IsPractice => false;
+
     /// <summary>What the screen left last had to say, once; empty when nothing.</summary>
     string TakeWord();
 

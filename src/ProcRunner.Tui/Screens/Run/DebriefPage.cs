@@ -37,8 +37,8 @@ internal sealed class DebriefPage(RunWork work, LessonRun lesson) : RunPage(work
                 Said = Work.Said,
                 Label = "over",
                 Typed = Line.Text,
-                Keys = "Enter: to the lessons",
-                MoreKeys = "/ history",
+                Keys = lesson.Following is { } next ? $"Enter: next, {next.Name}" : "Enter: to the lessons",
+                MoreKeys = lesson.Following is null ? "/ history" : "0 Enter: lessons   / history",
             }
         );
     }
@@ -60,7 +60,8 @@ internal sealed class DebriefPage(RunWork work, LessonRun lesson) : RunPage(work
     }
 
     /// <inheritdoc/>
-    protected override Turn Entered(string typed) => Turn.Back;
+    protected override Turn Entered(string typed) =>
+        typed.Trim().Length == 0 && lesson.Following?.Open() is { } next ? new Turn.Instead(next) : Turn.Back;
 
     /// <inheritdoc/>
     protected override Turn Slash() =>

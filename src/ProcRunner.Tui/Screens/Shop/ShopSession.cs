@@ -4,6 +4,7 @@ using ProcRunner.Store.Local;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens.Parts;
 using ProcRunner.Tui.Shell;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Screens.Shop;
 
@@ -35,6 +36,9 @@ internal sealed class ShopSession : IFrameWords, IAttendance
         (Store, Folder, Time, Settings, Desk, _runScreen) = (store, folder, time, settings, desk, runScreen);
     }
 
+    /// <summary>The way into the practice room; null where there is none.</summary>
+    public Func<(Screen? First, string Fault)>? Practise { get; init; }
+
     /// <summary>The store.</summary>
     public LocalStore Store { get; }
 
@@ -59,6 +63,9 @@ internal sealed class ShopSession : IFrameWords, IAttendance
 
     /// <inheritdoc/>
     public string Corner => _signedOut || Person.Length == 0 ? Store.Shop.Name : $"{NameOf(Person)}, {Store.Shop.Name}";
+
+    /// <inheritdoc/>
+    public bool IsPractice => PracticeRoom.Is(Store.Shop);
 
     /// <summary>The name that goes with an id; the id itself for somebody unknown.</summary>
     public string NameOf(string id) => Store.Shop.People.TryGetValue(id, out Person? person) ? person.Name : id;
