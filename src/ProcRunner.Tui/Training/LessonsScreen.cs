@@ -36,7 +36,7 @@ internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string p
 
     /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns { get; } =
-    [new("lesson", 22, 26), new("what comes in", 38, 70), new("so far", 0, 0)];
+    [new("lesson", 16, 26), new("what comes in", 36, 70), new("so far", 0, 0)];
 
     /// <inheritdoc/>
     protected override int Count => _lessons.Count;
