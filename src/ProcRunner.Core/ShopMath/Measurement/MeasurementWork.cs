@@ -40,6 +40,12 @@ internal static class MeasurementWork
                     "verdict=proved out of limits",
                     "0.0022 is above 0.0021"
                 ),
+                new(
+                    "value=0.005 mm; low=0 mm; high=0.010 mm; uncertainty=0.006 mm",
+                    "verdict=not decided: nearer to a limit than the uncertainty, and between limits less than twice the uncertainty apart "
+                        + "nothing is proved in limits",
+                    "0 + 0.006 lies above 0.010 - 0.006"
+                ),
             ],
             Work = Conform,
         },
@@ -212,6 +218,9 @@ internal static class MeasurementWork
         .. UncertaintyWork.Table,
     ];
 
+    private static bool IsTooNarrow(Tolerance tolerance, Exact uncertainty) =>
+        tolerance is { Low: { } low, High: { } high } && (low + uncertainty).CompareTo(high - uncertainty) > 0;
+
     private static ShopResult<WorkAnswer> Conform(WorkArguments all) =>
         ToleranceOf(all)
             .Then(tolerance =>
@@ -220,6 +229,17 @@ internal static class MeasurementWork
                     .Then(verdict =>
                     {
                         AlikeWorking working = new(all);
+                        if (IsTooNarrow(tolerance, all.Amount("uncertainty")))
+                        {
+                            return working
+                                .Say(
+                                    "verdict",
+                                    "{value} against {low} and {high}",
+                                    $"{Words(verdict)}, and between limits less than twice the uncertainty apart nothing is proved in limits"
+                                )
+                                .Done();
+                        }
+
                         if (tolerance.Low is { } low)
                         {
                             working.End(

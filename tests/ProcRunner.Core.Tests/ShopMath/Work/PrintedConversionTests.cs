@@ -31,6 +31,13 @@ public class PrintedConversionTests
         WorkBench.Gives("deck-wedge", "thickness=4.745 4.755 in", "wedge=0.010 in");
     }
 
+    // The least thickness of an industrial diesel head, printed 98.89 mm (3.893 in); TM 5-1940-322-24: a spring's free length of
+    // 2.362 in (60.00 mm).
+    [Theory]
+    [InlineData("98.89 mm", "3.893 in")]
+    [InlineData("2.362 in", "59.99 mm")] // the page rounds to 60.00
+    public void A_printed_pair_is_one_length(string printed, string other) => Assert.Equal(other, In(printed, other));
+
     private static string In(string from, string like)
     {
         Assert.True(Quantity.TryParse(like, out Quantity wanted));
