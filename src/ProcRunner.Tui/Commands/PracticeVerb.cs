@@ -93,7 +93,7 @@ internal static class PracticeVerb
             return Say.Usage(fault, "");
         }
 
-        Say.Line($"PRACTICE. {lesson.Title} (invented). To be learned: {lesson.Learn}");
+        Say.Line($"PRACTICE. {lesson.Title} (invented).");
         LineInput input = new(Console.In, Console.IsInputRedirected, Console.Out);
         return new LineRun(run.Job, input, Console.Out)
         {
@@ -106,6 +106,7 @@ internal static class PracticeVerb
                         "",
                         "LESSON OVER",
                         .. run.Close().Lines(run.Job.State),
+                        $"To be learned here: {lesson.Learn}.",
                         "",
                         .. ProgressChart.Rows(run.Times(), 78),
                     ]
