@@ -31,92 +31,141 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
     /// <param name="gates">Steps that are to be done again besides.</param>
     public RunEvent.WentStale? Stales(
         At at,
-        IEnumerable<MovedName> moved,
+        IReadOnlyList<MovedName> moved,
         string cause,
-        IEnumerable<StaleItem>? gates = null
+        IReadOnlyList<StaleItem>? gates = null
     )
     {
-        Step step = StepOf(at);
-        int ownZero = step.Work is StepWork.Cut cut ? cut.ZeroStep : at.Step;
+        IReadOnlyList<StaleItem> found = Staleness.From(State, moved, gates ?? []);
+        if (found.Count == 0)
+        {
+            return null;
+        }
+
+        int ownZero = StepOf(at).Work is StepWork.Cut cut ? cut.ZeroStep : at.Step;
         bool IsOwn(StaleItem i) =>
             i.Position == at.Position
             && (i.Step == at.Step || i.Step == ownZero || Plan.GivenBy(at.Step).Contains(i.Characteristic));
-        StaleItem[] items = [.. Staleness.From(State, moved, gates ?? []).Where(i => !IsOwn(i))];
+        StaleItem[] items = [.. found.Where(i => !IsOwn(i))];
         return items.Length == 0 ? null : new RunEvent.WentStale(items, cause, at.Step);
     }
 
     /// <summary>What goes stale when a reading comes in.</summary>
-    public RunEvent.WentStale? Stales(At at, TakenReading reading, IEnumerable<MovedName> moved, string cause) =>
-        Stales(at, moved.Concat(Changed(at, reading)), cause, LaterGates(at, reading));
+    public RunEvent.WentStale? Stales(
+        At at,
+        TakenReading reading,
+        IReadOnlyList<MovedName> moved,
+        string cause
+    )
+    {
+        List<MovedName>? changed = null;
+        List<StaleItem>? gates = null;
+
+        // A corrected entry that another step's reading has followed gives nothing: the later reading counts.
+        ValueRecord? before = State.Value(reading.Characteristic, at.Position);
+        if (before is null || !Corrects || before.ByStep == at.Step)
+        {
+            bool same = before is not null && SamePlaces(before, reading);
+            AddChanged(ref changed, at, reading.Characteristic, before, same);
+            AddLaterGates(ref gates, at, reading.Characteristic, before, same);
+        }
+
+        for (int i = 0; i < reading.Worked.Count; i++)
+        {
+            WorkedValue worked = reading.Worked[i];
+            ValueRecord? old = State.Value(worked.Name, at.Position);
+            if (old is null || !Corrects || old.ByStep == at.Step)
+            {
+                bool same = old is not null && old.Value.SameAs(worked.Value);
+                AddChanged(ref changed, at, worked.Name, old, same);
+                AddLaterGates(ref gates, at, worked.Name, old, same);
+            }
+        }
+
+        return Stales(at, changed is null ? moved : [.. moved, .. changed], cause, gates);
+    }
 
     /// <summary>The declared moves of a step.</summary>
-    public IEnumerable<MovedName> MovesOf(At at) => Staleness.Of(Plan, StepOf(at).Moves, at.Position);
+    public IReadOnlyList<MovedName> MovesOf(At at) => Plan.MovedBy(at);
 
     public static Decision.Refused No(string why, params string[] whatToDo) => new(why, whatToDo);
 
-    public static Decision.Accepted Yes(params IEnumerable<RunEvent?> events) =>
-        new([.. events.Where(e => e is not null).Select(e => e!)]);
-
-    // What was worked out from the old values, or without them, no longer stands.
-    private IEnumerable<MovedName> Changed(At at, TakenReading reading)
+    public static Decision.Accepted Yes(params ReadOnlySpan<RunEvent?> events)
     {
-        foreach ((string name, bool same) in Given(at, reading))
+        int count = 0;
+        foreach (RunEvent? one in events)
         {
-            ValueRecord? before = State.Value(name, at.Position);
-            if (before is null)
-            {
-                yield return new MovedName(name, at.Position, FirstKnown: true);
-            }
-            else if (!same)
-            {
-                yield return new MovedName(name, at.Position);
-            }
+            count += one is null ? 0 : 1;
+        }
 
-            if (!same && before is { AsFound: not null, Stale: false } && before.AsFoundBy == at.Step)
+        RunEvent[] happened = new RunEvent[count];
+        count = 0;
+        foreach (RunEvent? one in events)
+        {
+            if (one is not null)
             {
-                yield return new MovedName(ReadNames.AsFound(name), at.Position);
+                happened[count++] = one;
+            }
+        }
+
+        return new(happened);
+    }
+
+    // What was worked out from the old value, or without it, no longer stands.
+    private static void AddChanged(ref List<MovedName>? moved, At at, string name, ValueRecord? before, bool same)
+    {
+        if (before is null)
+        {
+            (moved ??= []).Add(new MovedName(name, at.Position, FirstKnown: true));
+        }
+        else if (!same)
+        {
+            (moved ??= []).Add(new MovedName(name, at.Position));
+            if (before is { AsFound: not null, Stale: false } && before.AsFoundBy == at.Step)
+            {
+                moved.Add(new MovedName(ReadNames.AsFound(name), at.Position));
             }
         }
     }
 
     // A later gate over the same characteristic judged the old value: it is to judge the new one.
-    private IEnumerable<StaleItem> LaterGates(At at, TakenReading reading) =>
-        Given(at, reading)
-            .Where(g => !g.Same && State.Value(g.Name, at.Position) is not null)
-            .SelectMany(g => Plan.Takers(Plan.CharacteristicIndex(g.Name)))
-            .Where(taker => taker > at.Step && !Plan.IsAsFound(taker))
-            .Select(taker => new At(taker, at.Position))
-            .Where(later => State.Find(later) is { Standing: StepStanding.Done, Stale: false })
-            .Where(later => Outlook.AskedAt(later) == Asked.Yes)
-            .Select(later => new StaleItem(-1, later.Step, later.Position));
-
-    // What the reading gives, and whether it says what stood before. A corrected entry that another step's reading has
-    // followed gives nothing: the later reading counts.
-    private IEnumerable<(string Name, bool Same)> Given(At at, TakenReading reading)
+    private void AddLaterGates(ref List<StaleItem>? gates, At at, string name, ValueRecord? before, bool same)
     {
-        if (State.Value(reading.Characteristic, at.Position) is not { } before)
+        if (same || before is null)
         {
-            yield return (reading.Characteristic, false);
-        }
-        else if (!Corrects || before.ByStep == at.Step)
-        {
-            yield return (reading.Characteristic, SamePlaces(before, reading));
+            return;
         }
 
-        foreach (WorkedValue worked in reading.Worked)
+        foreach (int taker in Plan.TakersFor(Plan.CharacteristicIndex(name)))
         {
-            ValueRecord? old = State.Value(worked.Name, at.Position);
-            if (old is null || !Corrects || old.ByStep == at.Step)
+            At later = at with { Step = taker };
+            if (
+                taker > at.Step
+                && !Plan.IsAsFound(taker)
+                && State.Find(later) is { Standing: StepStanding.Done, Stale: false }
+                && Outlook.AskedAt(later) == Asked.Yes
+            )
             {
-                yield return (worked.Name, old is not null && old.Value.SameAs(worked.Value));
+                (gates ??= []).Add(new StaleItem(-1, taker, at.Position));
             }
         }
     }
 
-    private static bool SamePlaces(ValueRecord before, TakenReading now) =>
-        before.Value.SameAs(now.Value)
-        && before.Places.Count == now.Places.Count
-        && before
-            .Places.Zip(now.Places)
-            .All(p => p.First.Place == p.Second.Place && p.First.Value.SameAs(p.Second.Value));
+    private static bool SamePlaces(ValueRecord before, TakenReading now)
+    {
+        if (!before.Value.SameAs(now.Value) || before.Places.Count != now.Places.Count)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < now.Places.Count; i++)
+        {
+            if (before.Places[i].Place != now.Places[i].Place || !before.Places[i].Value.SameAs(now.Places[i].Value))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 }

@@ -151,10 +151,10 @@ internal static class EntryDecider
     }
 
     // The declared moves, and what was said itself when it isn't what was said before.
-    private static IEnumerable<MovedName> Said(Deciding on, At at, string kind, string? before, string now) =>
+    private static IReadOnlyList<MovedName> Said(Deciding on, At at, string kind, string? before, string now) =>
         before == now
             ? on.MovesOf(at)
-            : on.MovesOf(at).Append(new MovedName(kind + on.StepOf(at).Subject, at.Position, before is null));
+            : [.. on.MovesOf(at), new MovedName(kind + on.StepOf(at).Subject, at.Position, before is null)];
 
     private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.OrdinalIgnoreCase);
 }

@@ -76,7 +76,7 @@ internal static class JobDecider
 
         StaleItem[] items =
         [
-            .. Staleness.From(on.State, open.Select(p => new MovedName("spec." + choose.Characteristic, p))),
+            .. Staleness.From(on.State, [.. open.Select(p => new MovedName("spec." + choose.Characteristic, p))]),
         ];
         return Deciding.Yes(
             items.Length == 0

@@ -30,6 +30,7 @@ public sealed class Plan
     private readonly int?[] _cutOfZero;
     private readonly int[][] _positionsOf;
     private readonly int[][] _given;
+    private readonly MovedName[][] _movedBy;
     private readonly FrozenDictionary<Limit, LimitResult.Found> _limits;
     private readonly int[][] _givers;
     private readonly int[][] _signs;
@@ -78,6 +79,7 @@ public sealed class Plan
             )
         );
         _takers = [.. procedure.Characteristics.Select(TakersOf)];
+        _movedBy = MovedByAll();
         _deciders = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Decide).Select(s => (s.Subject, s.Index)));
         _inspectors = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Inspect).Select(s => (s.Subject, s.Index)));
         _cutOfZero = new int?[procedure.Steps.Count];
@@ -179,6 +181,9 @@ public sealed class Plan
     /// <summary>Indices of the characteristics that a step gives values to.</summary>
     internal ReadOnlySpan<int> GivenBy(int step) => _given[step];
 
+    /// <summary>What a step at a position moves, as the procedure declares it.</summary>
+    internal IReadOnlyList<MovedName> MovedBy(At at) => _movedBy[(at.Step * (Positions.Count + 1)) + at.Position + 1];
+
     /// <summary>A limit of the head spec, with its ends as exact amounts.</summary>
     internal LimitResult.Found Exactly(Limit limit) => _limits[limit];
 
@@ -227,6 +232,16 @@ public sealed class Plan
                     .Range(0, Positions.Count)
                     .Where(i => step.Kinds.Count == 0 || step.Kinds.Contains(Positions[i].Kind)),
             ];
+
+    // By step, then by position, the head first.
+    private MovedName[][] MovedByAll() =>
+        [
+            .. Steps.SelectMany(step =>
+                Enumerable
+                    .Range(At.Head, Positions.Count + 1)
+                    .Select(p => PositionsOf(step).Contains(p) ? Staleness.Of(this, step.Moves, p) : [])
+            ),
+        ];
 
     private int[] StepsWhere(Func<Step, bool> wanted) => [.. Procedure.Steps.Where(wanted).Select(s => s.Index)];
 

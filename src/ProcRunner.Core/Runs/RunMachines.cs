@@ -18,6 +18,7 @@ public sealed class RunMachines
     private readonly StateMachine<StepPhase, StepTrigger> _step;
     private readonly StateMachine<JobStanding, JobTrigger> _job;
     private readonly Dictionary<(JobStanding, JobTrigger), bool> _jobAllows = [];
+    private readonly Dictionary<(StepPhase, StepTrigger, bool IsOpen, bool IsOut), bool> _stepAllows = [];
     private At _at;
 
     private RunMachines(Deciding on)
@@ -208,7 +209,19 @@ public sealed class RunMachines
             trigger = StepTrigger.Enter;
         }
 
-        return _step.CanFire(trigger) ? null : Refusal(at, trigger);
+        return StepAllows(trigger) ? null : Refusal(at, trigger);
+    }
+
+    // Nothing but these three guards what may be tried at a step, so that the machine is asked once for each.
+    private bool StepAllows(StepTrigger trigger)
+    {
+        (StepPhase, StepTrigger, bool, bool) asked = (PhaseOf(_on, _at), trigger, IsOpen(), IsOut());
+        if (!_stepAllows.TryGetValue(asked, out bool allows))
+        {
+            _stepAllows[asked] = allows = _step.CanFire(trigger);
+        }
+
+        return allows;
     }
 
     private Decision.Refused Refusal(At at, StepTrigger trigger)

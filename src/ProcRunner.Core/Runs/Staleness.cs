@@ -25,13 +25,19 @@ internal sealed class Staleness
     /// <param name="besides">What is to go stale besides, following them.</param>
     public static IReadOnlyList<StaleItem> From(
         RunState state,
-        IEnumerable<MovedName> moved,
-        IEnumerable<StaleItem>? besides = null
+        IReadOnlyList<MovedName> moved,
+        params IReadOnlyList<StaleItem> besides
     )
     {
-        Staleness of = new(state);
-        foreach (MovedName move in moved)
+        if (moved.Count == 0 && besides.Count == 0)
         {
+            return [];
+        }
+
+        Staleness of = new(state);
+        for (int i = 0; i < moved.Count; i++)
+        {
+            MovedName move = moved[i];
             of._moved.Enqueue(move);
             if (!move.FirstKnown && state.Plan.TryCharacteristic(move.Name, out int characteristic))
             {
@@ -44,17 +50,17 @@ internal sealed class Staleness
             of.Follow(move);
         }
 
-        foreach (StaleItem item in besides ?? [])
+        for (int i = 0; i < besides.Count; i++)
         {
-            of.Add(item);
+            of.Add(besides[i]);
         }
 
         return of._items;
     }
 
-    /// <summary>The names and positions of a step's declared moves.</summary>
-    public static IEnumerable<MovedName> Of(Plan plan, IEnumerable<Move> moves, int from) =>
-        moves.SelectMany(move => plan.Reached(move, from).Select(position => new MovedName(move.Of, position)));
+    /// <summary>The names and positions of declared moves.</summary>
+    public static MovedName[] Of(Plan plan, IEnumerable<Move> moves, int from) =>
+        [.. moves.SelectMany(move => plan.Reached(move, from).Select(position => new MovedName(move.Of, position)))];
 
     private void Follow(MovedName move)
     {

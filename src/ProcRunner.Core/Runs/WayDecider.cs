@@ -35,7 +35,7 @@ internal static class WayDecider
 
         return way.Kind is WayKind.Concession or WayKind.Scrap
             ? ByLead(on, command, way)
-            : Deciding.Yes(Rework(on, command.At, way, command.Reason));
+            : Deciding.Yes([.. Rework(on, command.At, way, command.Reason)]);
     }
 
     private static Decision ByLead(Deciding on, RunCommand.TakeWay command, WayOn way)
