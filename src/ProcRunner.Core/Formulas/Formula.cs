@@ -80,7 +80,13 @@ public sealed class Formula
     /// <param name="displayUnit">Amounts of its dimension are shown in it, without its symbol; others as entered.</param>
     /// <param name="digits">After the point, 0 to 28.</param>
     public string Working(IFormulaScope scope, Unit displayUnit, int digits) =>
-        new FormulaWorking(scope, displayUnit, digits).Show(Text, _tokens, Evaluate(scope));
+        TryAmount(scope, out Exact amount)
+            ? Working(scope, displayUnit, digits, amount)
+            : new FormulaWorking(scope, displayUnit, digits).Show(Text, _tokens, Evaluate(scope));
+
+    /// <summary>The same for an amount that <see cref="TryAmount"/> has found in the scope.</summary>
+    internal string Working(IFormulaScope scope, Unit displayUnit, int digits, Exact amount) =>
+        new FormulaWorking(scope, displayUnit, digits).Show(Text, _tokens, amount);
 
     /// <summary>The text as it was written.</summary>
     public override string ToString() => Text;

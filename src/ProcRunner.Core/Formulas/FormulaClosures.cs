@@ -36,14 +36,12 @@ internal static class FormulaClosures
     // A scope that breaks its promise on the type must not make a formula throw.
     private static FormulaClosure Amount(FormulaNode.Name name, Dimension promised) =>
         scope =>
-            scope.ValueOf(name.Text) switch
-            {
-                FormulaValue.Amount amount when amount.Value.Dimension == promised => FormulaCell.Of(
-                    amount.Value.Value
-                ),
-                null => FormulaCell.Missing(name.Text),
-                { } other => Broken(name, other),
-            };
+            scope.AmountOf(name.Text) is { } amount && amount.Dimension == promised
+                ? FormulaCell.Of(amount.Value)
+                : NoAmount(scope, name);
+
+    private static FormulaCell NoAmount(IFormulaScope scope, FormulaNode.Name name) =>
+        scope.ValueOf(name.Text) is { } other ? Broken(name, other) : FormulaCell.Missing(name.Text);
 
     private static FormulaClosure Name(FormulaNode.Name name) =>
         scope =>

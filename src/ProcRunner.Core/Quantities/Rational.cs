@@ -67,6 +67,10 @@ public readonly struct Rational
     /// <summary>The same number over 1.</summary>
     public static Rational FromInteger(BigInteger value) => OfReduced(value, BigInteger.One);
 
+    /// <summary>The same number over 1.</summary>
+    public static Rational FromInteger(long value) =>
+        value == long.MinValue ? OfReduced(value, BigInteger.One) : new Rational(value, 1L);
+
     /// <summary>The reduced ratio of two integers.</summary>
     /// <exception cref="DivideByZeroException"><paramref name="denominator"/> is 0.</exception>
     public static Rational FromRatio(BigInteger numerator, BigInteger denominator)

@@ -12,8 +12,17 @@ internal readonly record struct KnownValue(Quantity Value, IReadOnlyList<PlaceVa
     public IEnumerable<Quantity> Each => Places.Count > 0 ? Places.Select(place => place.Value) : [Value];
 
     /// <summary>A statistic over the places; over the value itself when it has none.</summary>
-    public Exact Of(Statistic statistic) =>
-        Statistics.Of(statistic, Places.Count > 0 ? [.. Places.Select(p => Exact.Of(p.Value))] : [Exact.Of(Value)]);
+    public Exact Of(Statistic statistic)
+    {
+        Exact[] all = new Exact[Math.Max(1, Places.Count)];
+        all[0] = Exact.Of(Value);
+        for (int i = 0; i < Places.Count; i++)
+        {
+            all[i] = Exact.Of(Places[i].Value);
+        }
+
+        return Statistics.Of(statistic, all);
+    }
 
     /// <summary>The value at one place, or null when it wasn't taken there.</summary>
     public Quantity? At(string place)

@@ -61,14 +61,18 @@ internal static class LimitFinder
         Formula formula,
         int position,
         IFormulaScope? seen = null
-    ) =>
-        formula.Evaluate(seen ?? new RunScope(state, position, staleToo: false)) switch
-        {
-            FormulaOutcome.Known { Value: FormulaValue.Amount amount } => (amount.Value, ""),
-            FormulaOutcome.Missing missing => (null, NotTaken(state, missing.Name, position)),
-            FormulaOutcome.Impossible impossible => (null, impossible.Why),
-            _ => (null, "it gives no amount"),
-        };
+    )
+    {
+        seen ??= new RunScope(state, position, staleToo: false);
+        return formula.TryAmount(seen, out Exact amount)
+            ? (amount, "")
+            : formula.Evaluate(seen) switch
+            {
+                FormulaOutcome.Missing missing => (null, NotTaken(state, missing.Name, position)),
+                FormulaOutcome.Impossible impossible => (null, impossible.Why),
+                _ => (null, "it gives no amount"),
+            };
+    }
 
     private static LimitResult OfSpec(RunState state, string name, int position)
     {
@@ -91,7 +95,7 @@ internal static class LimitFinder
     {
         Exact? from = low is { } l ? Exact.Of(l) : null;
         Exact? to = high is { } h ? Exact.Of(h) : null;
-        Exact? middle = from is { } f && to is { } t ? Statistics.Of(Statistic.Mean, [f, t]) : null;
+        Exact? middle = from is { } f && to is { } t ? Statistics.Middle(f, t) : null;
         return new LimitResult.Found(new Limits(from, aim is { } a ? Exact.Of(a) : middle, to, origin));
     }
 
@@ -113,7 +117,7 @@ internal static class LimitFinder
             }
         }
 
-        Exact? aim = ends[1] ?? (ends is [{ } low, _, { } high] ? Statistics.Of(Statistic.Mean, [low, high]) : null);
+        Exact? aim = ends[1] ?? (ends is [{ } low, _, { } high] ? Statistics.Middle(low, high) : null);
         return new LimitResult.Found(new Limits(ends[0], aim, ends[2], OriginWords.Of(worked.Origin)));
     }
 

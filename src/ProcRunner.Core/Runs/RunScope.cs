@@ -28,29 +28,36 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
     public FormulaValue? ValueOf(string name) =>
         NameOf(name) switch
         {
-            FormulaName.Value one => Amount(Find(one.Characteristic, position)?.Value),
-            FormulaName.ValueStatistic one => Find(one.Characteristic, position) is { } value
-                ? new FormulaValue.Amount(value.Of(one.Statistic))
-                : null,
-            FormulaName.ValuePlace one => Amount(Find(one.Characteristic, position)?.At(one.Place)),
+            null => null,
+            { } read when AmountOf(read) is { } amount => new FormulaValue.Amount(amount),
             FormulaName.ValueEach one => Find(one.Characteristic, position) is { } value
                 ? new FormulaValue.Many([.. value.Each.Select(Exact.Of)])
                 : null,
             FormulaName.OverEach one => Each(one),
-            FormulaName.Over one => Over(one),
-            FormulaName.AsFound one => Amount(RecordOf(one.Characteristic, position)?.AsFound),
-            FormulaName.SpecFigure one => Amount(_plan.Head.FigureOf(one.Figure, Here)?.Value),
-            FormulaName.SpecLimit one => OfLimit(one),
-            FormulaName.ShopSetting one => Amount(_plan.Procedure.Settings.GetValueOrDefault(one.Setting)?.Value),
             FormulaName.Feature one => _plan.Head.Features.TryGetValue(one.Name, out bool has)
                 ? new FormulaValue.Truth(has)
                 : null,
             FormulaName.Decided one => Word(state.ChoiceOf(one.Subject, position)),
             FormulaName.Found one => Word(state.FindingOf(one.Subject, position)),
-            FormulaName.PositionsDecided one => Number(
-                Enumerable.Range(0, _plan.Positions.Count).Count(p => state.ChoiceOf(one.Subject, p) == one.Choice)
-            ),
             FormulaName.OwnKind => Word(Here?.Kind),
+            _ => null,
+        };
+
+    /// <inheritdoc/>
+    public Exact? AmountOf(string name) => NameOf(name) is { } read ? AmountOf(read) : null;
+
+    private Exact? AmountOf(FormulaName name) =>
+        name switch
+        {
+            FormulaName.Value one => Amount(Find(one.Characteristic, position)?.Value),
+            FormulaName.ValueStatistic one => Find(one.Characteristic, position)?.Of(one.Statistic),
+            FormulaName.ValuePlace one => Amount(Find(one.Characteristic, position)?.At(one.Place)),
+            FormulaName.Over one => Over(one),
+            FormulaName.AsFound one => Amount(RecordOf(one.Characteristic, position)?.AsFound),
+            FormulaName.SpecFigure one => Amount(_plan.Head.FigureOf(one.Figure, Here)?.Value),
+            FormulaName.SpecLimit one => OfLimit(one),
+            FormulaName.ShopSetting one => Amount(_plan.Procedure.Settings.GetValueOrDefault(one.Setting)?.Value),
+            FormulaName.PositionsDecided one => Number(PositionsDecided(one)),
             FormulaName.OwnCylinder => Here is { } at ? Number(at.Cylinder) : null,
             FormulaName.OwnGuideAngle => Here is { } at ? Amount(new Quantity(at.GuideAngle, Units.Degree)) : null,
             _ => null,
@@ -67,21 +74,19 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
             _ => null,
         };
 
-    private FormulaValue.Amount? OfLimit(FormulaName.SpecLimit name)
+    private Exact? OfLimit(FormulaName.SpecLimit name)
     {
         (Quantity? low, Quantity? aim, Quantity? high) = LimitFinder.Figures(state, name.Limit, position);
         return name.End switch
         {
             LimitEnd.Low => Amount(low),
             LimitEnd.High => Amount(high),
-            _ when aim is null && low is { } l && high is { } h => new FormulaValue.Amount(
-                Statistics.Of(Statistic.Mean, [Exact.Of(l), Exact.Of(h)])
-            ),
+            _ when aim is null && low is { } l && high is { } h => Statistics.Middle(Exact.Of(l), Exact.Of(h)),
             _ => Amount(aim),
         };
     }
 
-    private FormulaValue.Amount? Over(FormulaName.Over name)
+    private Exact? Over(FormulaName.Over name)
     {
         List<Exact> values = [];
         for (int i = 0; i < _plan.Positions.Count; i++)
@@ -94,7 +99,7 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
         }
 
         return values.Count > 0 || name.Summary == Statistic.Count
-            ? new FormulaValue.Amount(Statistics.Of(name.Summary, values))
+            ? Statistics.Of(name.Summary, values)
             : null;
     }
 
@@ -136,10 +141,20 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
             ? state.Value(index, _plan.CharacteristicAt(index).OfHead ? At.Head : at)
             : null;
 
-    private static FormulaValue.Amount? Amount(Quantity? quantity) =>
-        quantity is { } value ? new FormulaValue.Amount(Exact.Of(value)) : null;
+    private int PositionsDecided(FormulaName.PositionsDecided name)
+    {
+        int count = 0;
+        for (int i = 0; i < _plan.Positions.Count; i++)
+        {
+            count += state.ChoiceOf(name.Subject, i) == name.Choice ? 1 : 0;
+        }
 
-    private static FormulaValue.Amount Number(int value) => new(new Exact(Rational.FromInteger(value), Dimension.None));
+        return count;
+    }
+
+    private static Exact? Amount(Quantity? quantity) => quantity is { } value ? Exact.Of(value) : null;
+
+    private static Exact Number(int value) => new(Rational.FromInteger(value), Dimension.None);
 
     private static FormulaValue.Word? Word(string? text) => text is null ? null : new FormulaValue.Word(text);
 }

@@ -15,50 +15,54 @@ internal static class ValueWorker
         TakenReading reading
     )
     {
-        List<WorkedValue> worked = [];
+        if (taking.WorksOut.Count == 0)
+        {
+            return ([], "");
+        }
+
+        List<WorkedValue> worked = new(taking.WorksOut.Count);
+        RunScope scope = new(on.State, at.Position, staleToo: false, new JustTaken(reading, worked));
         foreach (WorkOut work in taking.WorksOut)
         {
-            RunScope scope = new(on.State, at.Position, staleToo: false, new JustTaken(reading, worked));
             Unit unit = on.Plan.CharacteristicAt(on.Plan.CharacteristicIndex(work.Name)).UnitOn(on.Plan.Head);
-            switch (work.Formula.Evaluate(scope))
+            if (!work.Formula.TryAmount(scope, out Exact amount))
             {
-                case FormulaOutcome.Known { Value: FormulaValue.Amount amount }:
-                    (Exact? value, Quantity kept, string working) = work.Selects is { } table
-                        ? Selected(table, amount.Value, on.Plan.Head.LengthUnit)
-                        : (
-                            amount.Value,
-                            Show.In(amount.Value, unit),
-                            work.Formula.Working(scope, unit, Show.DigitsOf(unit))
-                        );
-                    if (value is not { } exact)
-                    {
-                        return ([], $"{work.Name} can't be selected: {working}.");
-                    }
-
-                    LimitResult limits = LimitFinder.Find(on.State, work.Window, shift: null, at.Position, scope);
-                    if (limits is not LimitResult.Found found)
-                    {
-                        string why = limits is LimitResult.NotYet notYet ? notYet.Why : "no limit is known for it";
-                        return ([], $"The limits of {work.Name} can't be worked out: {why}.");
-                    }
-
-                    Judgement judgement = Judging.Of(work.Name, [exact], unit, found.Limits, spread: null);
-                    worked.Add(new WorkedValue(work.Name, kept, working, judgement));
-                    break;
-                case FormulaOutcome.Missing missing:
-                    return (
-                        [],
-                        $"{work.Name} can't be worked out: {missing.Name} isn't known, or is to be taken again."
-                    );
-                case FormulaOutcome.Impossible impossible:
-                    return ([], $"{work.Name} can't be worked out: {impossible.Why}.");
-                default:
-                    throw new System.Diagnostics.UnreachableException();
+                return ([], $"{work.Name} can't be worked out: {WhyNot(work.Formula.Evaluate(scope))}.");
             }
+
+            (Exact? value, Quantity kept, string working) = work.Selects is { } table
+                ? Selected(table, amount, on.Plan.Head.LengthUnit)
+                : (
+                    amount,
+                    Show.In(amount, unit),
+                    work.Formula.Working(scope, unit, Show.DigitsOf(unit), amount)
+                );
+            if (value is not { } exact)
+            {
+                return ([], $"{work.Name} can't be selected: {working}.");
+            }
+
+            LimitResult limits = LimitFinder.Find(on.State, work.Window, shift: null, at.Position, scope);
+            if (limits is not LimitResult.Found found)
+            {
+                string why = limits is LimitResult.NotYet notYet ? notYet.Why : "no limit is known for it";
+                return ([], $"The limits of {work.Name} can't be worked out: {why}.");
+            }
+
+            Judgement judgement = Judging.Of(work.Name, [exact], unit, found.Limits, spread: null);
+            worked.Add(new WorkedValue(work.Name, kept, working, judgement));
         }
 
         return (worked, "");
     }
+
+    private static string WhyNot(FormulaOutcome outcome) =>
+        outcome switch
+        {
+            FormulaOutcome.Missing missing => $"{missing.Name} isn't known, or is to be taken again",
+            FormulaOutcome.Impossible impossible => impossible.Why,
+            _ => throw new System.Diagnostics.UnreachableException(),
+        };
 
     // What a row gives is kept as it is written; the row's bounds are in the unit in which the table is written.
     private static (Exact? Value, Quantity Kept, string Working) Selected(
