@@ -32,10 +32,11 @@ public class PrintedConversionTests
     }
 
     // The least thickness of an industrial diesel head, printed 98.89 mm (3.893 in); TM 5-1940-322-24: a spring's free length of
-    // 2.362 in (60.00 mm).
+    // 2.362 in (60.00 mm), its lean of at most 0.039 in (1.00 mm).
     [Theory]
     [InlineData("98.89 mm", "3.893 in")]
     [InlineData("2.362 in", "59.99 mm")] // the page rounds to 60.00
+    [InlineData("0.039 in", "0.99 mm")] // and to 1.00
     public void A_printed_pair_is_one_length(string printed, string other) => Assert.Equal(other, In(printed, other));
 
     private static string In(string from, string like)
