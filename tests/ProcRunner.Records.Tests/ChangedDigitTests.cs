@@ -120,6 +120,6 @@ public partial class ChangedDigitTests
         return string.Concat(text.AsSpan(0, at), [digit], text.AsSpan(at + 1));
     }
 
-    [GeneratedRegex("[0-9]+([.][0-9]+)?", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex("[0-9]+([.][0-9]+)?", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Number();
 }
