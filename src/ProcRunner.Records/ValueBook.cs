@@ -6,6 +6,8 @@ namespace ProcRunner.Records;
 /// <summary>The values of a job as they stand.</summary>
 internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
 {
+    private readonly MovedSince _moved = new(state);
+
     /// <summary>Those of the head, then position by position, in the procedure's order.</summary>
     public IReadOnlyList<FinalValue> All()
     {
@@ -47,7 +49,8 @@ internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
             working,
             FoundPlaces(characteristic.Name, position, value),
             Standing(index, position, value, record),
-            tell.Stamp(value.Sequence)
+            tell.Stamp(value.Sequence),
+            _moved.Since(index, value.Sequence)
         );
     }
 

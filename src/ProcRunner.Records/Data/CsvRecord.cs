@@ -164,12 +164,11 @@ internal sealed class CsvRecord
 
         foreach (Earlier e in record.Earlier)
         {
-            string moved = e.Cause.Length > 0 ? $"; moved: {e.Cause}" : "";
             Add(
                 "earlier",
                 e.About,
                 e.Position,
-                text: $"was: {e.Was} (entry {N(e.WasBy.Entry)}){moved}; then: {e.Then}",
+                text: $"was: {e.Was} (entry {N(e.WasBy.Entry)}); no longer held because: {e.Cause} (entry {N(e.Until.Entry)}); then: {e.Then}",
                 by: e.ThenBy
             );
         }

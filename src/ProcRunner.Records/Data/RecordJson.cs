@@ -209,7 +209,8 @@ public static class RecordJson
             ("at", Text(earlier.Position)),
             ("was", Text(earlier.Was)),
             ("was-by", By(earlier.WasBy)),
-            ("moved", Text(earlier.Cause)),
+            ("cause", Text(earlier.Cause)),
+            ("until", By(earlier.Until)),
             ("then", Text(earlier.Then)),
             ("then-by", By(earlier.ThenBy))
         );

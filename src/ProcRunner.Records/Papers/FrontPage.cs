@@ -59,7 +59,15 @@ internal static class FrontPage
                 notable.All(c => c.End == CaseEnd.Conceded)
                     ? "Used out of spec by a written permission of the shop (a concession)"
                     : "Used out of spec by a written permission of the shop (a concession), or not settled",
-                [.. notable.Select(c => $"{c.About}: {c.Fault}. {c.Outcome}")],
+                [
+                    .. notable.Select(c => $"{c.About}: {c.Fault}. {c.Outcome}"),
+                    .. notable.Any(c => c.End == CaseEnd.Conceded)
+                        ?
+                        [
+                            "The shop answers for this decision and its reason; nobody outside it has signed here. Whether the head may be used so is for the customer and the engine builder to decide: if it wasn't agreed with you, ask the shop before you fit it.",
+                        ]
+                        : Array.Empty<string>(),
+                ],
                 NeedsAttention: true
             );
     }
