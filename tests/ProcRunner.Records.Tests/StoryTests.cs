@@ -204,6 +204,55 @@ public class StoryTests
         Assert.NotEqual(seal.Number, "S-1");
     }
 
+    // By hand from procedures/demo/README.md: 2E went out with 0.0581 in to a high limit of 0.0640 in and is found with 0.0672 in:
+    // +0.0091 in of the 0.0059 in that were left, 154 %.
+    [Fact]
+    public void A_comeback_tells_how_much_of_what_was_left_is_used_up()
+    {
+        string[][] rows =
+        [
+            .. Papers
+                .PaperMaker.Of(Worked.Back.Record)
+                .Blocks.OfType<Papers.Block.Table>()
+                .Single(t => t.Caption == "As it went out from DEMO, and as it came back")
+                .Rows.Select(r => (string[])[.. r.Cells]),
+        ];
+
+        Assert.Equal(
+            [
+                "recession",
+                "2E",
+                "0.0581 in",
+                "0.0672 in",
+                "+0.0091 in",
+                "154 % PAST ITS LIMIT",
+                "low 0.0520 in, aim 0.0580 in, high 0.0640 in",
+            ],
+            rows.Single(r => r[0] == "recession" && r[1] == "2E")
+        );
+        Assert.All(
+            new[] { ".html", ".json", ".csv" },
+            form => Assert.Contains("154 %", Worked.Back.Text(form), StringComparison.Ordinal)
+        );
+        Assert.Contains(
+            "Came back from job DEMO. Used up most since then",
+            Worked.Back.Text(".html"),
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain("Since the earlier job", Worked.Demo.Text(".html"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_comeback_whose_earlier_job_isnt_there_says_so()
+    {
+        BuildRecord alone = Worked.Back.Record with { Comeback = null };
+
+        Assert.Contains(
+            Papers.PaperMaker.Of(alone).Blocks.OfType<Papers.Block.Paragraph>(),
+            p => p.Text.StartsWith("This head came back from the job DEMO. Its trail isn't", StringComparison.Ordinal)
+        );
+    }
+
     // The deck took 0.0050 in off, so the 0.0697 in of before stands as 0.0647 in after it.
     [Fact]
     public void What_stood_before_a_value_was_taken_again_stays_with_what_moved()

@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
 using ProcRunner.Quantities;
+using ProcRunner.Records.History;
+using ProcRunner.Records.Papers;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 using ProcRunner.Text;
@@ -154,6 +156,20 @@ internal sealed class CsvRecord
                 told.Position,
                 standing: told.End.ToString(),
                 text: told.Outcome
+            );
+        }
+
+        foreach (Comeback.Row r in record.Comeback?.Rows.Where(r => r.Found is not null) ?? [])
+        {
+            Add(
+                "since earlier job",
+                r.Name,
+                r.Position,
+                Number(r.Found),
+                r.Found!.Value.Unit.Symbol,
+                r.Limits.Origin,
+                r.IsPast ? "past its limit then" : "",
+                $"found; went out of job {record.EarlierStamp} with {r.Built}; change {r.Change?.ToString() ?? "none"}; used of what was left: {(r.Used is null ? "none" : ComebackPart.Percent(r))}"
             );
         }
 

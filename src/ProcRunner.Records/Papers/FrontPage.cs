@@ -111,6 +111,14 @@ internal static class FrontPage
             yield return $"Outside the limits as it came: {came}.";
         }
 
+        if (record.EarlierStamp.Length > 0)
+        {
+            string used = record.Comeback is { } comeback ? ComebackPart.MostUsed(comeback) : "";
+            yield return used.Length > 0
+                ? $"Came back from job {record.EarlierStamp}. Used up most since then, of what was left to a limit: {used}."
+                : $"Came back from job {record.EarlierStamp}.";
+        }
+
         if (Inspected(record) is { Length: > 0 } inspected)
         {
             yield return $"Inspected on the head and good: {inspected}.";

@@ -10,6 +10,7 @@ internal static class PaperMaker
         Block[] detail =
         [
             .. OutOfSpecPart.Of(record),
+            .. ComebackPart.Of(record),
             .. DrawingPart.Of(record),
             .. WorkPart.Of(record),
             .. ValuePart.Of(record),
