@@ -302,7 +302,10 @@ public sealed class UnitsTests
         string[] refereed = [.. Conversions.SelectMany(one => new[] { one.From, one.To })];
         string[] alone =
         [
-            .. Units.All.GroupBy(unit => unit.Dimension).Where(all => all.Count() == 1).Select(all => all.Single().Symbol),
+            .. Units
+                .All.GroupBy(unit => unit.Dimension)
+                .Where(all => all.Count() == 1)
+                .Select(all => all.Single().Symbol),
         ];
         Assert.Equal([], Units.All.Select(unit => unit.Symbol).Except(refereed).Except(alone));
     }

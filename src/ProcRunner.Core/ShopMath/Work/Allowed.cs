@@ -26,6 +26,14 @@ internal static class Allowed
     public static ShopFault? Above0(string argument, double value, string unit) =>
         double.IsFinite(value) && value > 0 ? null : new ShopFault(argument, Show(value, unit), "it must be above 0");
 
+    /// <summary>Of a double in a unit: any finite number.</summary>
+    public static ShopFault? Finite(string argument, double value, string unit) =>
+        double.IsFinite(value) ? null : new ShopFault(argument, Show(value, unit), "it must be a finite number");
+
+    /// <summary>Of several doubles in a unit: each a finite number; the first that is none is named.</summary>
+    public static ShopFault? Finite(string argument, IReadOnlyList<double> values, string unit) =>
+        values.Select(one => Finite(argument, one, unit)).FirstOrDefault(one => one is not null);
+
     /// <summary>Of a double in a unit: finite and within both ends.</summary>
     public static ShopFault? Within(string argument, double value, double low, double high, string unit) =>
         value >= low && value <= high ? null

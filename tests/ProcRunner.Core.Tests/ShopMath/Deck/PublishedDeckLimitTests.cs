@@ -49,11 +49,7 @@ public class PublishedDeckLimitTests
     [InlineData("0.05 mm", "0.06 mm", "0.07 mm", "out of limits")]
     [InlineData("0.0005 in", "0.0005 in", "0.0006 in", "not decided: the leaves are too coarse")]
     public void A_limit_of_warpage_felt_with_leaves(string limit, string goesIn, string staysOut, string verdict) =>
-        WorkBench.Gives(
-            "feeler-gap",
-            $"goes-in={goesIn}; stays-out={staysOut}; high={limit}",
-            $"verdict={verdict}"
-        );
+        WorkBench.Gives("feeler-gap", $"goes-in={goesIn}; stays-out={staysOut}; high={limit}", $"verdict={verdict}");
 
     [Theory]
     // Least thickness 98.89 mm of an industrial diesel head, same page as above; decks made up.

@@ -246,9 +246,7 @@ public class MeasurementTests
     [Fact]
     public void Risks_of_the_guides_resistors()
     {
-        Risks guarded = Known.Value(
-            ConformanceProbability.Global(1500, 0.12, 0.04, 1499.8, 1500.2, 1499.82, 1500.18)
-        );
+        Risks guarded = Known.Value(ConformanceProbability.Global(1500, 0.12, 0.04, 1499.8, 1500.2, 1499.82, 1500.18));
         Risks simple = Known.Value(ConformanceProbability.Global(1500, 0.12, 0.04, 1499.8, 1500.2, 1499.8, 1500.2));
 
         Assert.Equal(0.9044192955, guarded.Conforming, 10);

@@ -130,13 +130,11 @@ public class GaugeStudyTests
                 Near(Math.Max((ofParts - between) / (people * trials), 0), variance.Part);
 
                 GaugeStudy range = Known.Value(GaugeStudy.ByRange(readings));
-                double equipment = cells.Average(cell => cell.Maximum() - cell.Minimum()) * (trials == 2 ? 0.8862 : 0.5908);
+                double equipment =
+                    cells.Average(cell => cell.Maximum() - cell.Minimum()) * (trials == 2 ? 0.8862 : 0.5908);
                 double apart = (byPerson.Maximum() - byPerson.Minimum()) * (people == 2 ? 0.7071 : 0.5231);
                 Near(equipment * equipment, range.Equipment);
-                Near(
-                    Math.Max((apart * apart) - (equipment * equipment / (parts * trials)), 0),
-                    range.Appraiser
-                );
+                Near(Math.Max((apart * apart) - (equipment * equipment / (parts * trials)), 0), range.Appraiser);
             }
         );
 

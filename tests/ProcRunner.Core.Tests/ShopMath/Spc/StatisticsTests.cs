@@ -58,7 +58,9 @@ public class StatisticsTests
             all =>
             {
                 Assert.True(
-                    Univariate.Of([.. all.Select(one => Rational.FromInteger(one))]).TryGet(out Univariate? found, out _)
+                    Univariate
+                        .Of([.. all.Select(one => Rational.FromInteger(one))])
+                        .TryGet(out Univariate? found, out _)
                 );
                 Assert.Equal(Correlation.Auto([.. all.Select(one => (double)one)])[1], found.Lag1, 10);
             }
@@ -82,7 +84,8 @@ public class StatisticsTests
                 );
                 double square = 2 * GaussLegendreRule.Integrate(y => Below(y, n), -9, 9, 128);
                 double d3 = Math.Sqrt(square - (d2 * d2));
-                double c4 = Math.Sqrt(2.0 / (n - 1)) * SpecialFunctions.Gamma(n / 2.0) / SpecialFunctions.Gamma((n - 1) / 2.0);
+                double c4 =
+                    Math.Sqrt(2.0 / (n - 1)) * SpecialFunctions.Gamma(n / 2.0) / SpecialFunctions.Gamma((n - 1) / 2.0);
                 Assert.Equal(d2, one.D2, 0.0005 + Slack);
                 Assert.Equal(d3, one.RangeSpread, 0.0005 + Slack);
                 Assert.Equal(c4, one.C4, 0.00005 + Slack);
