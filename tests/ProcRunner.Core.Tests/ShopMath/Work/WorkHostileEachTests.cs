@@ -168,10 +168,10 @@ public partial class WorkHostileEachTests
             || (Measured().IsMatch(fault.Read) && (names.Length > 1 || typed.Any(text => Count(text) > 1)));
     }
 
-    [GeneratedRegex("^(a line of )?[0-9]+ (values|readings|points)$", RegexOptions.None, 1000)]
+    [GeneratedRegex("^(a line of )?[0-9]+ (values|readings|points)$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Counted();
 
-    [GeneratedRegex("^-?[0-9.]+(E[+-][0-9]+)? [a-z0-9]+$", RegexOptions.None, 1000)]
+    [GeneratedRegex("^-?[0-9.]+(E[+-][0-9]+)? [a-z0-9]+$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Measured();
 
     private static bool IsNoNumber(string text) =>
