@@ -13,7 +13,12 @@ public static class ChamberVolume
     /// <param name="sinkMillimetres">Change of recession; below 0 the chamber shrinks.</param>
     /// <param name="valves">How many sink alike, 1 or more.</param>
     public static ShopResult<double> OfSink(double headDiameterMillimetres, double sinkMillimetres, double valves) =>
-        (Allowed.Above0("head diameter", headDiameterMillimetres, "mm") ?? Count("valves", valves)) is { } fault
+        (
+            Allowed.Above0("head diameter", headDiameterMillimetres, "mm")
+            ?? Allowed.Finite("sink", sinkMillimetres, "mm")
+            ?? Count("valves", valves)
+        )
+            is { } fault
             ? fault
             : valves
                 * Math.PI
@@ -27,7 +32,8 @@ public static class ChamberVolume
     /// <param name="areaSquareCentimetres">Of the chamber in the deck's plane, above 0.</param>
     /// <param name="cutMillimetres">Square to the deck.</param>
     public static ShopResult<double> OfSkim(double areaSquareCentimetres, double cutMillimetres) =>
-        Allowed.Above0("area", areaSquareCentimetres, "cm2") is { } fault
+        (Allowed.Above0("area", areaSquareCentimetres, "cm2") ?? Allowed.Finite("deck cut", cutMillimetres, "mm"))
+            is { } fault
             ? fault
             : -areaSquareCentimetres * cutMillimetres / 10;
 
@@ -57,7 +63,7 @@ public static class ChamberVolume
         : new ShopFault("ratio", Allowed.Show(ratio, ""), "it must be above 1");
 
     private static ShopFault? Count(string argument, double value) =>
-        value >= 1 && value == Math.Floor(value)
+        value is >= 1 and <= int.MaxValue && value == Math.Floor(value)
             ? null
             : new ShopFault(argument, Allowed.Show(value, ""), "it must be a whole number, 1 or more");
 }

@@ -14,13 +14,14 @@ public static class SeatGeometry
     /// <param name="removedMillimetres">Square to the face; below 0 for metal put back.</param>
     /// <param name="faceAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> Sink(double removedMillimetres, double faceAngleDegrees) =>
-        OnFace("face angle", faceAngleDegrees) ?? removedMillimetres / Cosine(faceAngleDegrees);
+        OnFace("removed", removedMillimetres, "face angle", faceAngleDegrees)
+        ?? removedMillimetres / Cosine(faceAngleDegrees);
 
     /// <summary>The metal square off the face that a sink along the axis means, mm: sink x cos(angle).</summary>
     /// <param name="sinkMillimetres">Along the axis; below 0 the valve comes up.</param>
     /// <param name="faceAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> RemovedForSink(double sinkMillimetres, double faceAngleDegrees) =>
-        OnFace("face angle", faceAngleDegrees) ?? sinkMillimetres * Cosine(faceAngleDegrees);
+        OnFace("sink", sinkMillimetres, "face angle", faceAngleDegrees) ?? sinkMillimetres * Cosine(faceAngleDegrees);
 
     /// <summary>Width along the face between two diameters, mm: (outer - inner) / (2 cos(angle)).</summary>
     /// <param name="outerDiameterMillimetres">Above the inner one.</param>
@@ -32,7 +33,7 @@ public static class SeatGeometry
         double seatAngleDegrees
     ) =>
         RightWayRound(innerDiameterMillimetres, outerDiameterMillimetres)
-        ?? OnFace("seat angle", seatAngleDegrees)
+        ?? OnFace("outer diameter", outerDiameterMillimetres, "seat angle", seatAngleDegrees)
         ?? (outerDiameterMillimetres - innerDiameterMillimetres) / (2 * Cosine(seatAngleDegrees));
 
     /// <summary>Outer diameter of a seat from its inner one, mm: inner + 2 width cos(angle).</summary>
@@ -90,13 +91,15 @@ public static class SeatGeometry
     /// <param name="depthMillimetres">Along the axis.</param>
     /// <param name="seatAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> DiameterGrowth(double depthMillimetres, double seatAngleDegrees) =>
-        OnFace("seat angle", seatAngleDegrees) ?? 2 * depthMillimetres / Tangent(seatAngleDegrees);
+        OnFace("depth", depthMillimetres, "seat angle", seatAngleDegrees)
+        ?? 2 * depthMillimetres / Tangent(seatAngleDegrees);
 
     /// <summary>The depth that makes a seat's diameter grow by so much, mm: growth x tan(angle) / 2.</summary>
     /// <param name="growthMillimetres">On the diameter.</param>
     /// <param name="seatAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> DepthForGrowth(double growthMillimetres, double seatAngleDegrees) =>
-        OnFace("seat angle", seatAngleDegrees) ?? growthMillimetres * Tangent(seatAngleDegrees) / 2;
+        OnFace("growth", growthMillimetres, "seat angle", seatAngleDegrees)
+        ?? growthMillimetres * Tangent(seatAngleDegrees) / 2;
 
     /// <summary>
     /// How far past first touch a flatter cutter goes to bring a seat's outer edge in:
@@ -154,8 +157,10 @@ public static class SeatGeometry
         AllowedAngles.OfFace("seat angle", seatAngleDegrees)
         ?? AllowedAngles.OfFace("cutter angle", cutterAngleDegrees);
 
-    private static ShopResult<double>? OnFace(string argument, double degrees) =>
-        AllowedAngles.OfFace(argument, degrees) is { } fault ? new ShopResult<double>?(fault) : null;
+    private static ShopResult<double>? OnFace(string length, double millimetres, string angle, double degrees) =>
+        (AllowedAngles.OfFace(angle, degrees) ?? Allowed.Finite(length, millimetres, Millimetre)) is { } fault
+            ? new ShopResult<double>?(fault)
+            : null;
 
     private static ShopResult<double>? RightWayRound(double innerMillimetres, double outerMillimetres) =>
         (
