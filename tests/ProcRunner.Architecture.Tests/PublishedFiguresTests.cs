@@ -76,7 +76,10 @@ public partial class PublishedFiguresTests
     // The figures of the calculations' examples stand on the page that is written from them.
     private static string Source(string name) =>
         name.StartsWith("WorkExampleTests.", StringComparison.Ordinal)
-            ? File.ReadAllText(RepoRoot.PathOf("docs/shop-maths.md"))
+            ? string.Join(
+                '\n',
+                Tree.LinesOf("docs/shop-maths.md").Where(line => line.StartsWith("- `", StringComparison.Ordinal))
+            )
             : TextOf(name);
 
     // A method in the file of its class with what stands over it, from one empty line between members to the next; else nothing.

@@ -1,6 +1,7 @@
 namespace ProcRunner.ShopMath;
 
 /// <summary>Volume above the piston and compression ratio; lengths in mm, areas in cm2, volumes in cm3.</summary>
+/// <remarks>What is out of the range named at an argument is a fault.</remarks>
 public static class ChamberVolume
 {
     private const double CubicMillimetresPerCubicCentimetre = 1000;
@@ -37,14 +38,18 @@ public static class ChamberVolume
             ? fault
             : -areaSquareCentimetres * cutMillimetres / 10;
 
-    /// <summary>Swept volume: pi/4 x bore^2 x stroke.</summary>
+    /// <summary>Swept volume, cm3: pi/4 x bore^2 x stroke (a cylinder's).</summary>
+    /// <param name="boreMillimetres">Diameter of the cylinder, above 0.</param>
+    /// <param name="strokeMillimetres">Above 0.</param>
     public static ShopResult<double> Swept(double boreMillimetres, double strokeMillimetres) =>
         (Allowed.Above0("bore", boreMillimetres, "mm") ?? Allowed.Above0("stroke", strokeMillimetres, "mm"))
             is { } fault
             ? fault
             : Math.PI / 4 * boreMillimetres * boreMillimetres * strokeMillimetres / CubicMillimetresPerCubicCentimetre;
 
-    /// <summary>Compression ratio: (swept + chamber) / chamber, the chamber being all that is above the piston at its top.</summary>
+    /// <summary>Compression ratio: (swept + chamber) / chamber, the chamber being all that is above the piston at its top (definition).</summary>
+    /// <param name="sweptCubicCentimetres">Above 0.</param>
+    /// <param name="chamberCubicCentimetres">With gasket, piston's bowl and all, above 0.</param>
     public static ShopResult<double> Ratio(double sweptCubicCentimetres, double chamberCubicCentimetres) =>
         (
             Allowed.Above0("swept volume", sweptCubicCentimetres, "cm3")
