@@ -4,8 +4,8 @@ using ProcRunner.Testing;
 namespace ProcRunner.Architecture.Tests;
 
 /// <summary>
-/// docs/published-figures.md: each row names tests that are there, and each figure it sets in code type stands in the source of one
-/// of them, or, where the examples of the calculations are named, on the page of the shop maths.
+/// docs/published-figures.md: each row names tests that are there, and each figure it sets in code type stands in one of them, or,
+/// where the examples of the calculations are named, on the page of the shop maths.
 /// </summary>
 public partial class PublishedFiguresTests
 {
@@ -20,7 +20,7 @@ public partial class PublishedFiguresTests
     [Fact]
     public void Its_tables_have_three_columns()
     {
-        Assert.InRange(Rows.Length, 30, 400);
+        Assert.InRange(Rows.Length, 100, 400);
         Assert.All(Rows, row => Assert.True(Cells(row).Length == 3, row));
     }
 
@@ -42,9 +42,7 @@ public partial class PublishedFiguresTests
             Rows,
             row =>
             {
-                string sources = string.Concat(
-                    TestsOf(row).Select(name => name.Split('.')[0]).Distinct().Select(Source)
-                );
+                string sources = string.Join('\n', TestsOf(row).Select(Source));
                 IEnumerable<string> missing = Figure()
                     .Matches(Cells(row)[1])
                     .Select(match => match.Groups["figure"].Value)
@@ -73,31 +71,34 @@ public partial class PublishedFiguresTests
     private static string[] TestsOf(string row) =>
         [.. TestName().Matches(Cells(row)[^1]).Select(match => match.Groups["name"].Value)];
 
-    // The method stands in the file of its class, and its attributes, from the last empty line on, make it a test.
-    private static bool Exists(string name)
+    private static bool Exists(string name) => TestAttribute().IsMatch(TextOf(name));
+
+    // The figures of the calculations' examples stand on the page that is written from them.
+    private static string Source(string name) =>
+        name.StartsWith("WorkExampleTests.", StringComparison.Ordinal)
+            ? string.Join(
+                '\n',
+                Tree.LinesOf("docs/shop-maths.md").Where(line => line.StartsWith("- `", StringComparison.Ordinal))
+            )
+            : TextOf(name);
+
+    // A method in the file of its class with what stands over it, from one empty line between members to the next; else nothing.
+    private static string TextOf(string name)
     {
         string[] parts = name.Split('.');
-        string text = FileOf(parts[0]) is { } file ? File.ReadAllText(file) : "";
-        Match method = Regex.Match(
-            text,
-            $@"\s(void|Task|Property) {parts[1]}\(",
-            RegexOptions.None,
-            TimeSpan.FromSeconds(1)
-        );
-        if (!method.Success)
-        {
-            return false;
-        }
-
-        string before = text[..method.Index];
-        string attributes = before[(before.LastIndexOf("\n\n", StringComparison.Ordinal) + 1)..];
-        return TestAttribute().IsMatch(attributes);
+        string text = FileOf(parts[0]) is { } file ? File.ReadAllText(file).ReplaceLineEndings("\n") : "";
+        return BetweenMembers()
+                .Split(text)
+                .FirstOrDefault(member =>
+                    Regex.IsMatch(
+                        member,
+                        $@"\s(void|Task|Property) {parts[1]}\(",
+                        RegexOptions.ExplicitCapture,
+                        TimeSpan.FromSeconds(1)
+                    )
+                )
+            ?? "";
     }
-
-    private static string Source(string testClass) =>
-        testClass == "WorkExampleTests"
-            ? File.ReadAllText(RepoRoot.PathOf("docs/shop-maths.md"))
-            : File.ReadAllText(FileOf(testClass)!);
 
     private static string? FileOf(string testClass) =>
         Directory.GetFiles(RepoRoot.PathOf("tests"), testClass + ".cs", SearchOption.AllDirectories).SingleOrDefault();
@@ -119,6 +120,9 @@ public partial class PublishedFiguresTests
 
     [GeneratedRegex("`-?(?<figure>[0-9][0-9.]*)`", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Figure();
+
+    [GeneratedRegex("\n\n(?=    [^ ])", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex BetweenMembers();
 
     [GeneratedRegex(@"\[(Fact|Theory|Property)\b", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex TestAttribute();
