@@ -1,4 +1,3 @@
-using ProcRunner.Formulas;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 

@@ -148,6 +148,14 @@ public class StoryTests
         );
     }
 
+    // By hand: 49 lbf and 0.310 in of a rate kept as 196.77419 lbf/in make 109.9999989 lbf; nobody measured those places.
+    [Fact]
+    public void A_worked_out_value_shows_no_more_places_than_two_beyond_its_units() =>
+        Assert.All(
+            Worked.All.SelectMany(w => w.Job.Record.Values).Where(v => v.WorkedOut),
+            v => Assert.InRange((int)v.Record.Value.Value.Scale, 0, Runs.Show.DigitsOf(v.Record.Value.Unit) + 2)
+        );
+
     // What stood before is told in the order in which it stopped holding, each with the entry that ended it and why.
     [Fact]
     public void What_stood_before_stands_in_the_order_of_time_with_what_ended_it()

@@ -159,20 +159,7 @@ internal sealed class CsvRecord
             );
         }
 
-        foreach (Comeback.Row r in record.Comeback?.Rows.Where(r => r.Found is not null) ?? [])
-        {
-            Add(
-                "since earlier job",
-                r.Name,
-                r.Position,
-                Number(r.Found),
-                r.Found!.Value.Unit.Symbol,
-                r.Limits.Origin,
-                r.IsPast ? "past its limit then" : "",
-                $"found; went out of job {record.EarlierStamp} with {r.Built}; change {r.Change?.ToString() ?? "none"}; used of what was left: {(r.Used is null ? "none" : ComebackPart.Percent(r))}"
-            );
-        }
-
+        Since(record);
         foreach (Correction c in record.Corrections)
         {
             Add("correction", c.Step, text: $"was: {c.Was}; now: {c.Now}; because: {c.Reason}", by: c.By);
@@ -208,6 +195,23 @@ internal sealed class CsvRecord
                 c.Position,
                 text: $"{limits}; because: {c.Limit.Reason}",
                 by: c.By
+            );
+        }
+    }
+
+    private void Since(BuildRecord record)
+    {
+        foreach (Comeback.Row r in record.Comeback?.Rows.Where(r => r.Found is not null) ?? [])
+        {
+            Add(
+                "since earlier job",
+                r.Name,
+                r.Position,
+                Number(r.Found),
+                r.Found!.Value.Unit.Symbol,
+                r.Limits.Origin,
+                r.IsPast ? "past its limit then" : "",
+                $"found; went out of job {record.EarlierStamp} with {r.Built}; change {r.Change?.ToString() ?? "none"}; used of what was left: {(r.Used is null ? "none" : ComebackPart.Percent(r))}"
             );
         }
     }

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ProcRunner.Records.History;
-using ProcRunner.Runs;
 
 namespace ProcRunner.Records.Papers;
 

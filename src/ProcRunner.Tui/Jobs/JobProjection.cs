@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ProcRunner.Procedures;
 using ProcRunner.Records;
 using ProcRunner.Records.History;
 using ProcRunner.Runs;
