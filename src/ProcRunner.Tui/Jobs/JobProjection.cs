@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ProcRunner.Records;
-using ProcRunner.Records.History;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Store.Local;
