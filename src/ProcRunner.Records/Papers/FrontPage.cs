@@ -19,11 +19,17 @@ internal static class FrontPage
 
         yield return new Block.Heading(2, "In short");
         yield return new Block.Bullets([.. InShort(record)]);
-        if (HeadPlan.Of(record) is { } plan)
+        IReadOnlyList<Drawing> plans = HeadPlan.Of(record);
+        if (plans.Count == 1)
         {
-            yield return new Block.Picture(plan);
+            yield return new Block.Picture(plans[0]);
+        }
+
+        if (plans.Count > 0)
+        {
+            string where = plans.Count > 1 ? "The plan of the head stands under Drawings. " : "";
             yield return new Block.Paragraph(
-                "Valves: 1I is the intake of cylinder 1, 1E its exhaust. Depth (recession): how far the closed valve lies below the deck, the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter. Limits stand under Values.",
+                $"{where}Valves: 1I is the intake of cylinder 1, 1E its exhaust. Depth (recession): how far the closed valve lies below the deck, the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter. Limits stand under Values.",
                 IsQuiet: true
             );
         }
