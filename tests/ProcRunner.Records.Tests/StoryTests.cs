@@ -189,7 +189,6 @@ public class StoryTests
     public void What_is_alike_at_many_positions_stands_once()
     {
         BuildRecord demo = Worked.Demo.Record;
-        PartTold seal = demo.Parts.First(p => p.Part == "stem seal");
         Said noted = new("seat cut / set up at the seat", "1I", "pilot 8.5, cutter K4", IsBad: false, demo.Last);
         BuildRecord alike = demo with
         {
@@ -209,7 +208,6 @@ public class StoryTests
         Assert.Equal("every valve", rows.Single(r => r[0] == "stem seal")[1]);
         Assert.Single(rows, r => r.Contains("pilot 8.5, cutter K4"));
         Assert.Contains(rows, r => r[0] == "seat" && r[1] == "2E, 3E" && r[2] == "new insert");
-        Assert.NotEqual(seal.Number, "S-1");
     }
 
     // By hand from procedures/demo/README.md: 2E went out with 0.0581 in to a high limit of 0.0640 in and is found with 0.0672 in:

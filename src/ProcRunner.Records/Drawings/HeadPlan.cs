@@ -10,6 +10,8 @@ internal static class HeadPlan
     private const double Line = 9.5;
     private const double Small = 7.5;
 
+    private const double MostOnFront = 240;
+
     // Of a text in this font, as a part of its size: its figures are 0.556 wide, capitals wider.
     private const double WidthOfCharacter = 0.58;
 
@@ -42,9 +44,13 @@ internal static class HeadPlan
             .Plan.Positions.SelectMany(p => shown.Select(s => Text(record, p, s)?.Text.Length ?? 0))
             .Max();
         int beside = Math.Max(1, (int)(Width / ((widest * Small * WidthOfCharacter) + 4)));
-        int[][] parts = [.. cylinders.Chunk(beside)];
+        int lines = (cylinders.Length + beside - 1) / beside;
+        int[][] parts = [.. cylinders.Chunk((cylinders.Length + lines - 1) / lines)];
         return [.. parts.Select(part => Part(record, part, parts.Length, shown))];
     }
+
+    /// <summary>True for a plan that is small enough for the front, which is one page.</summary>
+    public static bool IsForTheFront(IReadOnlyList<Drawing> plans) => plans is [{ Height: <= MostOnFront }];
 
     private static Drawing Part(BuildRecord record, int[] cylinders, int of, (string Role, string Short)[] shown)
     {
@@ -92,7 +98,15 @@ internal static class HeadPlan
         Tone edge = needsAttention ? Tone.Attention : Tone.Ink;
         yield return new Shape.Circle(x, middle, radius, Tone.Paper, edge, needsAttention ? 2 : 1);
         yield return new Shape.Circle(x, middle, radius - 4, Tone.Paper, edge, 0.5);
-        yield return new Shape.Label(x, middle + 4, position.Name, 11, Anchor.Middle, IsStrong: true);
+        bool isShort = position.Name.Length < 3;
+        yield return new Shape.Label(
+            x,
+            middle + (isShort ? 4 : 2.5),
+            position.Name,
+            isShort ? 11 : Small,
+            Anchor.Middle,
+            IsStrong: true
+        );
         double y = top + (2 * radius) + 9;
         foreach ((string role, string word) in shown)
         {

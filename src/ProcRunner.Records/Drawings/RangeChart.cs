@@ -52,25 +52,19 @@ internal static class RangeChart
         ];
     }
 
-    private static Drawing Part(
-        string title,
-        string grows,
-        IReadOnlyList<PlottedValue> values,
-        Scale scale,
-        bool fromZero
-    )
+    private static Drawing Part(string title, string grows, PlottedValue[] values, Scale scale, bool fromZero)
     {
         List<Shape> shapes =
         [
             new Shape.Label(Right, 10, $"{grows} >", 7.5, Anchor.End, Tone: Tone.Quiet),
             new Shape.Label(Width, 10, $"now, {values[0].Value.Unit.Symbol}", 7.5, Anchor.End, Tone: Tone.Quiet),
         ];
-        for (int i = 0; i < values.Count; i++)
+        for (int i = 0; i < values.Length; i++)
         {
             shapes.AddRange(RowOf(values[i], Top + (i * Row), scale, fromZero));
         }
 
-        double legend = Top + (values.Count * Row) + 10;
+        double legend = Top + (values.Length * Row) + 10;
         shapes.AddRange(Legend(legend, values));
         return new Drawing(title, InWords(title, values), Width, legend + 8, shapes);
     }

@@ -25,7 +25,9 @@ internal static class DrawingPart
         ];
         IReadOnlyList<Drawing> plans = HeadPlan.Of(record);
         yield return new Block.Heading(2, "Drawings");
-        foreach (Drawing drawing in (plans.Count > 1 ? plans : []).Concat(drawings.SelectMany(d => d.Drawings)))
+        foreach (
+            Drawing drawing in (HeadPlan.IsForTheFront(plans) ? [] : plans).Concat(drawings.SelectMany(d => d.Drawings))
+        )
         {
             yield return new Block.Picture(drawing);
         }

@@ -20,14 +20,14 @@ internal static class FrontPage
         yield return new Block.Heading(2, "In short");
         yield return new Block.Bullets([.. InShort(record)]);
         IReadOnlyList<Drawing> plans = HeadPlan.Of(record);
-        if (plans.Count == 1)
+        if (HeadPlan.IsForTheFront(plans))
         {
             yield return new Block.Picture(plans[0]);
         }
 
         if (plans.Count > 0)
         {
-            string where = plans.Count > 1 ? "The plan of the head stands under Drawings. " : "";
+            string where = HeadPlan.IsForTheFront(plans) ? "" : "The plan of the head stands under Drawings. ";
             yield return new Block.Paragraph(
                 $"{where}Valves: 1I is the intake of cylinder 1, 1E its exhaust. Depth (recession): how far the closed valve lies below the deck, the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter. Limits stand under Values.",
                 IsQuiet: true
@@ -137,7 +137,7 @@ internal static class FrontPage
 
         if (Worked(record) is { Length: > 0 } worked)
         {
-            yield return $"Worked on: {worked}.";
+            yield return $"{(record.IsClosed ? "Worked on" : "Decided, done or still to be done")}: {worked}.";
         }
 
         foreach (string line in Deck(record))
