@@ -7,6 +7,8 @@ namespace ProcRunner.Formulas;
 /// <summary>Writes a formula with its numbers filled in.</summary>
 internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int digits)
 {
+    private const int MostPlaces = 12;
+
     public string Show(string text, IReadOnlyList<FormulaToken> tokens, FormulaOutcome outcome)
     {
         StringBuilder shown = new();
@@ -87,9 +89,34 @@ internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int 
             ? shown.Value.ToString(CultureInfo.InvariantCulture)
             : null;
 
+    // The places asked for are those of the result: what it is worked out from may need more to be more than nought.
+    private string? InOwnPlaces(Exact amount, Unit unit)
+    {
+        decimal two = 10m;
+        for (int i = 0; i < digits; i++)
+        {
+            two /= 10m;
+        }
+
+        for (int places = digits; places <= MostPlaces; places++, two /= 10m)
+        {
+            if (!amount.TryToQuantity(unit, places, Rounding.Nearest, out Quantity shown))
+            {
+                return null;
+            }
+
+            if (Math.Abs(shown.Value) >= two || Exact.Of(shown).Value == amount.Value)
+            {
+                return shown.Value.ToString(CultureInfo.InvariantCulture);
+            }
+        }
+
+        return InUnit(amount, unit);
+    }
+
     private string Other(Exact amount) =>
         Units.All.FirstOrDefault(unit => unit.Dimension == amount.Dimension) is { } unit
-        && InUnit(amount, unit) is { } number
+        && InOwnPlaces(amount, unit) is { } number
             ? $"{number} {unit.Symbol}".TrimEnd()
             : Roughly(amount);
 
