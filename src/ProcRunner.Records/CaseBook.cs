@@ -24,6 +24,9 @@ internal sealed class CaseBook(Telling tell)
                 case RunEvent.ReadingTaken e:
                     Reading(e, by);
                     break;
+                case RunEvent.PartFitted e:
+                    Fit(e, by);
+                    break;
                 case RunEvent.FindingNoted e:
                     Finding(e, by);
                     break;
@@ -110,11 +113,16 @@ internal sealed class CaseBook(Telling tell)
         }
 
         string limits = Telling.Window(value.Judgement);
-        string why = course.Moved.Length > 0 ? $" after that moved what it rests on ({course.Moved})" : " since";
-        string held = value.Judgement.Verdict == Verdict.In ? "within" : "against";
+        string why =
+            course.Moved.Length > 0
+                ? $" What it rests on moved after that ({course.Moved}), so it was measured again"
+                : " It was measured again since";
+        string held =
+            value.Judgement.Verdict == Verdict.In ? "within"
+            : value.Judgement.Verdict == Verdict.Out ? "outside"
+            : "held against";
         string against = limits.Length > 0 ? $", {held} the limits that hold now ({limits})" : "";
-        Stamped by = tell.Stamp(value.Sequence);
-        return $" It was measured again{why}, at {tell.Plan.Steps[value.ByStep].FullName}: {value.Value.ToDisplay()}{against}, entry {Telling.Number(by.Entry)}. That value is the final one.{stale}";
+        return $"{why}, at {tell.Plan.Steps[value.ByStep].FullName}: {value.Value.ToDisplay()}{against}, entry {Telling.Number(value.Sequence)}. That value is the final one.{stale}";
     }
 
     private static string NotSettled(RunState state, At at) =>
@@ -175,6 +183,19 @@ internal sealed class CaseBook(Telling tell)
 
         (course.Fault, course.End, course.Outcome) = (fault, CaseEnd.Open, "");
         Add(at, text, by);
+    }
+
+    // A part fitted where a result waits for what was decided about it is what was done for it.
+    private void Fit(RunEvent.PartFitted part, Stamped by)
+    {
+        string number = part.Number.Length > 0 ? $" {part.Number}, lot {part.Lot}" : "";
+        foreach (Course course in _open.Values.Where(c => c is { End: CaseEnd.Open, WasWorkedOn: true }))
+        {
+            if (course.At.Position == part.At.Position)
+            {
+                course.Lines.Add(new CaseLine($"Fitted: {part.Part}{number}.", by));
+            }
+        }
     }
 
     private void Add(At at, string text, Stamped by)

@@ -37,7 +37,7 @@ public sealed record FinalValue(
         );
 
     /// <summary>How it stands, as words.</summary>
-    public string Verdict => Before.Length > 0 ? $"{Word}, before: {Before}" : Word;
+    public string Verdict => Before.Length > 0 ? $"{Word}, measured before: {Before}" : Word;
 
     private string Word =>
         Standing switch

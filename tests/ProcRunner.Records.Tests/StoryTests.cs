@@ -61,7 +61,7 @@ public class StoryTests
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "measured again after that moved what it rests on (skim taken was cut), at surface / recession after the deck: 0.0647 in",
+            "What it rests on moved after that (skim taken was cut), so it was measured again, at surface / recession after the deck: 0.0647 in, outside the limits",
             conceded[0].Outcome,
             StringComparison.Ordinal
         );
@@ -98,6 +98,7 @@ public class StoryTests
             StringComparison.Ordinal
         );
         Assert.DoesNotContain("final one", vacuum.Outcome, StringComparison.Ordinal);
+        Assert.Contains(seat.Lines, l => l.Text == "Fitted: seat insert 73-177, lot 73-1-32.");
         Assert.All(
             Worked.All.SelectMany(w => w.Job.Record.Cases.Select(c => (w.Job.Record, Case: c))),
             told =>
@@ -126,7 +127,7 @@ public class StoryTests
                     new[] { "2E", "3E" },
                     at =>
                         Assert.Equal(
-                            "in limits, before: skim taken 0.0050 in",
+                            "in limits, measured before: skim taken 0.0050 in",
                             Worked.Demo.Record.Find(name, at)!.Verdict
                         )
                 )
@@ -245,6 +246,8 @@ public class StoryTests
             Worked.Back.Text(".html"),
             StringComparison.Ordinal
         );
+        Assert.DoesNotContain(rows, r => r[4].StartsWith("0.0", StringComparison.Ordinal));
+        Assert.Contains("guide bore (1I, 1E, ", Worked.Back.Text(".html"), StringComparison.Ordinal);
         Assert.DoesNotContain("Since the earlier job", Worked.Demo.Text(".html"), StringComparison.Ordinal);
     }
 

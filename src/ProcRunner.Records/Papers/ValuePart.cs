@@ -16,6 +16,14 @@ internal static class ValuePart
         yield return new Block.Paragraph(
             "The latest value of each reading. Limits are inclusive. Who gave a limit stands in brackets: maker, standard, shop or rule of thumb. A value without limits is recorded only."
         );
+        if (record.Values.Any(v => v.Before.Length > 0))
+        {
+            yield return new Block.Paragraph(
+                "\"Measured before\" stands where the face that a value was measured from was cut later and nobody can measure it from the new one, as a counterbore once its insert stands in it. From the new face it is less by that cut.",
+                IsQuiet: true
+            );
+        }
+
         foreach (IGrouping<string, FinalValue> position in record.Values.GroupBy(v => v.Position))
         {
             yield return new Block.Heading(3, position.Key == "head" ? "The head" : $"Valve {position.Key}");

@@ -3,6 +3,7 @@ namespace ProcRunner.Records.Papers;
 /// <summary>What the words of the trade mean that stand in this record, for who isn't of the trade.</summary>
 internal static class WordsPart
 {
+    // k = 2: JCGM 100:2008 (GUM), G.1.3 and table G.1.
     private static readonly (string Word, string Meaning)[] All =
     [
         ("as found", "as it was measured before any work"),
@@ -34,6 +35,11 @@ internal static class WordsPart
         ("inHg", "inches of mercury, a unit of vacuum"),
         ("\u00b5in", "millionths of an inch, the unit of roughness"),
         ("lbf", "pounds of force"),
+        ("k = 2", "an uncertainty taken twice as wide, so that it holds about nineteen times in twenty"),
+        (
+            "entry",
+            "one line of what was written down at the machine, numbered as it came; none can be changed without its being seen"
+        ),
         ("lot", "the batch that a part came from, as its box says"),
         ("rule of thumb", "a limit of common practice that no maker and no standard gave"),
     ];
@@ -65,7 +71,7 @@ internal static class WordsPart
             Block.Paragraph b => [b.Text],
             Block.Bullets b => b.Texts,
             Block.Notice b => b.Texts,
-            Block.Table b => b.Rows.SelectMany(r => r.Cells),
+            Block.Table b => b.Rows.SelectMany(r => r.Cells).Concat(b.Columns.Select(c => c.Name)),
             _ => [],
         };
 }
