@@ -7,6 +7,7 @@ namespace ProcRunner.Formulas;
 /// <summary>Writes a formula with its numbers filled in.</summary>
 internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int digits)
 {
+    private const int FewPlaces = 8;
     private const int MostPlaces = 12;
 
     public string Show(string text, IReadOnlyList<FormulaToken> tokens, FormulaOutcome outcome)
@@ -89,23 +90,27 @@ internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int 
             ? shown.Value.ToString(CultureInfo.InvariantCulture)
             : null;
 
-    // The places asked for are those of the result: what it is worked out from may need more to be more than nought.
+    // The places asked for are those of the result. What it is worked out from is shown as it is where that takes few places,
+    // and otherwise with as many as make it more than nought.
     private string? InOwnPlaces(Exact amount, Unit unit)
     {
-        decimal two = 10m;
-        for (int i = 0; i < digits; i++)
+        for (int places = digits; places <= FewPlaces; places++)
         {
-            two /= 10m;
+            if (
+                amount.TryToQuantity(unit, places, Rounding.Nearest, out Quantity shown)
+                && Exact.Of(shown).Value == amount.Value
+            )
+            {
+                return shown.Value.ToString(CultureInfo.InvariantCulture);
+            }
         }
 
-        for (int places = digits; places <= MostPlaces; places++, two /= 10m)
+        for (int places = digits; places <= MostPlaces; places++)
         {
-            if (!amount.TryToQuantity(unit, places, Rounding.Nearest, out Quantity shown))
-            {
-                return null;
-            }
-
-            if (Math.Abs(shown.Value) >= two || Exact.Of(shown).Value == amount.Value)
+            if (
+                amount.TryToQuantity(unit, places, Rounding.Nearest, out Quantity shown)
+                && shown.Value.ToString(CultureInfo.InvariantCulture).TrimStart('-', '0', '.').Length >= 2
+            )
             {
                 return shown.Value.ToString(CultureInfo.InvariantCulture);
             }

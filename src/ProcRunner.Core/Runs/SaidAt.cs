@@ -16,8 +16,7 @@ public static class SaidAt
         ArgumentNullException.ThrowIfNull(record);
         return LastWasPass(record) ? $"readout {record.Cut!.Readout}"
             : record.Readings.Count == 0 ? record.Said
-            : record.Readings[^1] is { Places.Count: > 1 } reading
-                ? PlacesText.Of(reading)
+            : record.Readings[^1] is { Places.Count: > 1 } reading ? PlacesText.Of(reading)
             : record.Readings[^1].Value.ToString();
     }
 }

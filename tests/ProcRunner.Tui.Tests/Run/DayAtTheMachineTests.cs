@@ -64,7 +64,10 @@ public sealed class DayAtTheMachineTests : IDisposable
     public void A_decision_shows_the_figures_it_rests_on(string step, string figure) =>
         Assert.Contains(
             figure,
-            string.Join(' ', At($"teardown / {step}").See().Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries)),
+            string.Join(
+                ' ',
+                At($"teardown / {step}").See().Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries)
+            ),
             StringComparison.Ordinal
         );
 

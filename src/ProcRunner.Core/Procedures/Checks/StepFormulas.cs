@@ -19,7 +19,11 @@ internal static class StepFormulas
         IEnumerable<Formula?> ofTaking = step.Taking is { } taking
             ? [.. OfWindow(taking.Window), taking.Shift, taking.Spread]
             : [];
-        return ofWork.Concat(step.Shows.Select(shown => (Formula?)shown.Formula)).Concat(ofTaking).Prepend(step.OnlyWhere).OfType<Formula>();
+        return ofWork
+            .Concat(step.Shows.Select(shown => (Formula?)shown.Formula))
+            .Concat(ofTaking)
+            .Prepend(step.OnlyWhere)
+            .OfType<Formula>();
     }
 
     /// <summary>

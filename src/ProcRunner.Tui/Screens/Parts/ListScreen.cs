@@ -125,8 +125,7 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
     }
 
     /// <inheritdoc/>
-    protected override Turn? First(string character) => 
-        character == "/" ? Slash() : base.First(character);
+    protected override Turn? First(string character) => character == "/" ? Slash() : base.First(character);
 
     /// <summary>A slash in an empty line: the menu, or back from a list that has none.</summary>
     protected virtual Turn Slash() => HasMenu ? Menu() : Turn.Back;

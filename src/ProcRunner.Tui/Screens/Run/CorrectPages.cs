@@ -89,7 +89,8 @@ internal static class CorrectPages
     private static string UnitOf(RunWork work, At at) =>
         LastWasPass(work, at) ? work.Job.Shop.Readout?.Unit.Symbol ?? ""
         : work.Plan.Steps[at.Step].Taking is { } taking
-            ? work.Plan.Procedure.Characteristics[work.Plan.CharacteristicIndex(taking.Characteristic)]
+            ? work
+                .Plan.Procedure.Characteristics[work.Plan.CharacteristicIndex(taking.Characteristic)]
                 .UnitOn(work.Plan.Head)
                 .Symbol
         : "";

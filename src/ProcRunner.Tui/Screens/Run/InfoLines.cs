@@ -75,7 +75,8 @@ internal static class InfoLines
             return "";
         }
 
-        string last = $"{value.Value}{(value.Stale && value.Cause != prompt.Recheck ? $" (recheck: {value.Cause})" : "")}";
+        string last =
+            $"{value.Value}{(value.Stale && value.Cause != prompt.Recheck ? $" (recheck: {value.Cause})" : "")}";
         return value.AsFound is { } found && found != value.Value ? $"{last}; as found {found}" : last;
     }
 

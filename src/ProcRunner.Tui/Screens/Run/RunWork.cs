@@ -127,8 +127,7 @@ internal sealed class RunWork
     }
 
     /// <summary>A person's name by id.</summary>
-    public string NameOf(string id) =>
-        Job.Shop.People.TryGetValue(id, out People.Person? person) ? person.Name : id;
+    public string NameOf(string id) => Job.Shop.People.TryGetValue(id, out People.Person? person) ? person.Name : id;
 
     // What is questioned stands on the screen at full length.
     private string Wording(RunEvent happened) =>

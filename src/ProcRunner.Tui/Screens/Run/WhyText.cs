@@ -36,7 +36,9 @@ internal static class WhyText
             lines.Add($"The number: {target.Working} = {target.Show} on the readout");
         }
 
-        foreach (WorkedValue worked in prompt.Awaits == Awaited.WayOn && prompt.Before is [.., var last] ? last.Worked : [])
+        foreach (
+            WorkedValue worked in prompt.Awaits == Awaited.WayOn && prompt.Before is [.., var last] ? last.Worked : []
+        )
         {
             lines.Add($"{worked.Name}: {worked.Working}");
         }

@@ -30,10 +30,7 @@ internal sealed class AddGaugeForm : FormScreen
     private readonly Field _id;
     private readonly Field _name = new("name") { Hint = () => "What people call it: depth gauge on its bridge." };
     private readonly Field _kind;
-    private readonly Field _unit = new("unit", FieldKind.Choice)
-    {
-        Choices = () => InOrder,
-    };
+    private readonly Field _unit = new("unit", FieldKind.Choice) { Choices = () => InOrder };
     private readonly Field _resolution;
     private readonly Field _uncertainty;
     private readonly Field _turn;
