@@ -3,7 +3,6 @@ using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
-using ProcRunner.Shop;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Training;
@@ -52,10 +51,9 @@ internal static class Coach
 
         if (lesson.GaugeIn(prompt) is { Resolution: var least })
         {
-            Gauge gauge = lesson.GaugeOf(prompt).Character.Gauge;
             if (own is null)
             {
-                lines.Add($"To read it: {GaugeLesson.Of(gauge)}");
+                lines.Add($"To read it: {GaugeLesson.Of(lesson.GaugeOf(prompt).Character)}");
             }
 
             lines.Add(

@@ -214,7 +214,7 @@ internal sealed class StepDrawing
         int height = Math.Min(end - top, 22);
         if (_work.Lesson is { } lesson && GaugeView.Of(lesson, _prompt, _form.Values.Count) is { Count: > 0 } face)
         {
-            foreach (string line in face)
+            foreach (string line in face.Take(end - top))
             {
                 _canvas.Put(_panel, top++, Frame.Cut(line, width), Ink.Strong);
             }
