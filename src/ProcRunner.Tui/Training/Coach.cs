@@ -27,7 +27,9 @@ internal static class Coach
         List<string> lines =
         [
             .. misreads.Select(one =>
-                $"Misread{(one.Place.Length > 0 ? $" at {one.Place}" : "")}: {one.Typed} was typed, the gauge shows {one.Shown}. "
+                one.Place == Misread.OfReadout
+                    ? $"Misread: {one.Typed} was typed, the readout stood at {one.Shown}, and so deep it was cut."
+                    : $"Misread{(one.Place.Length > 0 ? $" at {one.Place}" : "")}: {one.Typed} was typed, the gauge shows {one.Shown}. "
                 + "Menu, correct, puts the right one in its place; both stay in the trail."
             ),
         ];
