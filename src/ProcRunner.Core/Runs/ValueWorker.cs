@@ -27,7 +27,7 @@ internal static class ValueWorker
                         ? Selected(table, amount.Value, on.Plan.Head.LengthUnit)
                         : (
                             amount.Value,
-                            Show.In(amount.Value, unit),
+                            Show.Kept(amount.Value, unit),
                             work.Formula.Working(scope, unit, Show.DigitsOf(unit))
                         );
                     if (value is not { } exact)

@@ -2,6 +2,7 @@ using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
+using ProcRunner.Testing;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Run;
@@ -184,6 +185,47 @@ public sealed class JobScreensTests : IDisposable
         string page = File.ReadAllText(Path.Combine(_bench.Folder, "build-record-1001.html"));
         Assert.Contains("Upper Field (invented)", page, StringComparison.Ordinal);
         Assert.Contains("NOT RELEASED", page, StringComparison.Ordinal);
+    }
+
+    // The writing waits at its first piece until the key is pressed, so that the stop always comes in the middle of it.
+    [Theory]
+    [InlineData(".html")]
+    [InlineData(".pdf")]
+    [InlineData(".csv")]
+    [InlineData(".json")]
+    public async Task Writing_a_record_is_stopped_by_a_key_and_leaves_what_was_there(string ending)
+    {
+        JobRun run = _bench.Open("1001", "Upper Field (invented)");
+        using TempFolder folder = new();
+        string path = folder.Write("record" + ending, "the one before");
+        using ManualResetEventSlim isPressed = new();
+        TaskCompletionSource reached = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        RecordWritingScreen writing = new(
+            _bench.Session,
+            _bench.Store.Shop.Jobs[run.State.JobId],
+            path,
+            isPractice: false,
+            (_, _) =>
+            {
+                reached.TrySetResult();
+                isPressed.Wait(TimeSpan.FromSeconds(60));
+            }
+        );
+        Desk desk = new(writing);
+
+        await reached.Task.WaitAsync(TimeSpan.FromSeconds(60));
+        Assert.Contains("/ stops it", See(desk), StringComparison.Ordinal);
+        desk.Type("/");
+        Assert.Same(writing, desk.Top);
+        Assert.Contains("Stopping.", See(desk), StringComparison.Ordinal);
+        isPressed.Set();
+        await writing.Writing.WaitAsync(TimeSpan.FromSeconds(60));
+
+        Assert.Contains("Stopped. Nothing was written.", See(desk), StringComparison.Ordinal);
+        Assert.Equal([path], Directory.GetFiles(folder.Path));
+        Assert.Equal("the one before", await File.ReadAllTextAsync(path));
+        desk.Type("/");
+        Assert.NotSame(writing, desk.Top);
     }
 
     [Fact]
