@@ -30,7 +30,7 @@ internal static class Coach
                 one.Place == Misread.OfReadout
                     ? $"Misread: {one.Typed} was typed, the readout stood at {one.Shown}, and so deep it was cut."
                     : $"Misread{(one.Place.Length > 0 ? $" at {one.Place}" : "")}: {one.Typed} was typed, the gauge shows {one.Shown}. "
-                + "Menu, correct, puts the right one in its place; both stay in the trail."
+                        + "Menu, correct, puts the right one in its place; both stay in the trail."
             ),
         ];
         foreach (RunEvent happened in events)

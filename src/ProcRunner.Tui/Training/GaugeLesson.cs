@@ -23,10 +23,10 @@ internal static class GaugeLesson
             FaceKind.Dial =>
                 $"whole turns of the small hand times {gauge.Gauge.Turn}, plus the number at the last long mark before the hand, "
                     + $"plus {step} for every mark from there to the hand. Back of 0 all runs to the left and is minus.",
-            FaceKind.Ring =>
-                "the size of the ring, plus the number at the last long mark before the hand, plus "
-                    + $"{step} for every mark from there to the hand.",
-            FaceKind.Scale => $"the number at the last long mark before the hand, plus {step} for every mark to the hand.",
+            FaceKind.Ring => "the size of the ring, plus the number at the last long mark before the hand, plus "
+                + $"{step} for every mark from there to the hand.",
+            FaceKind.Scale =>
+                $"the number at the last long mark before the hand, plus {step} for every mark to the hand.",
             FaceKind.Leaves => "the thickest leaf that goes in; 0 where not even the thinnest does.",
             _ => $"the figures as they stand, to the last one; a step is {step}.",
         };

@@ -77,8 +77,7 @@ internal sealed class HandFeed(PracticeSession session)
     }
 
     private static Quantity? StoodAt(string note) =>
-        note.StartsWith(Stood, StringComparison.Ordinal)
-        && Quantity.TryParse(note[Stood.Length..], out Quantity stood)
+        note.StartsWith(Stood, StringComparison.Ordinal) && Quantity.TryParse(note[Stood.Length..], out Quantity stood)
             ? stood
             : null;
 

@@ -16,7 +16,8 @@ internal static class FaceReader
         string lines = face[index - 1][..edge];
         int tenth = lines.LastIndexOf('|');
         decimal frame = Number(face[0].Split(' ')[1]);
-        decimal sleeve = (NumberAt(face[index - 2][..edge], tenth) * 0.1m) + (lines[tenth..].Count(c => c == '\'') * 0.025m);
+        decimal sleeve =
+            (NumberAt(face[index - 2][..edge], tenth) * 0.1m) + (lines[tenth..].Count(c => c == '\'') * 0.025m);
         return frame + sleeve + (Thimble(face, index, edge, 25) * 0.001m) + (Vernier(face) * 0.0001m);
     }
 
@@ -31,7 +32,11 @@ internal static class FaceReader
         decimal whole = NumberAt(face[index - 2], five) + over[five..].Count(c => c == '\'');
         decimal half = face[index + 1][..edge].LastIndexOf('\'') > last ? 0.5m : 0;
         decimal frame = Number(face[0].Split(' ')[1]);
-        return frame + whole + half + (Thimble(face, index, edge, 50) * 0.01m) + (hasVernier ? Vernier(face) * 0.001m : 0);
+        return frame
+            + whole
+            + half
+            + (Thimble(face, index, edge, 50) * 0.01m)
+            + (hasVernier ? Vernier(face) * 0.001m : 0);
     }
 
     /// <summary>A dial with its counter of turns, each with a hand.</summary>
@@ -41,9 +46,7 @@ internal static class FaceReader
         int hand = face[small + 1].IndexOf('^', StringComparison.Ordinal);
         Mark[] numbers = [.. Numbers(face[small])];
         bool isBack = numbers[0].Value > numbers[^1].Value;
-        decimal turns = isBack
-            ? numbers.First(n => n.Column >= hand).Value
-            : numbers.Last(n => n.Column <= hand).Value;
+        decimal turns = isBack ? numbers.First(n => n.Column >= hand).Value : numbers.Last(n => n.Column <= hand).Value;
         decimal rest = Hand([.. face.Skip(small + 2)], mark, isBack);
         return isBack ? -((turns * turn) + rest) : (turns * turn) + rest;
     }
@@ -79,7 +82,10 @@ internal static class FaceReader
     }
 
     private static int IndexOfLongLine(IReadOnlyList<string> face) =>
-        face.ToList().FindIndex(line => line.Contains("==", StringComparison.Ordinal) || line.StartsWith(" =", StringComparison.Ordinal));
+        face.ToList()
+            .FindIndex(line =>
+                line.Contains("==", StringComparison.Ordinal) || line.StartsWith(" =", StringComparison.Ordinal)
+            );
 
     // The line at the end of the long line or, where it ends between two, the one below; told by counting up from a number.
     private static int Thimble(IReadOnlyList<string> face, int index, int edge, int lines)

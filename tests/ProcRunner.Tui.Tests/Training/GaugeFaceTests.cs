@@ -16,13 +16,13 @@ public class GaugeFaceTests
     private static readonly GaugeCharacter Depth = Of("depth", Inch(0.0001m), Inch(0.100m));
     private static readonly GaugeCharacter Indicator = Of("indicator", Inch(0.0001m), Inch(0.010m));
     private static readonly GaugeCharacter Bore = Of("bore", Inch(0.0001m), Inch(0.010m), FaceKind.Ring);
-    private static readonly GaugeCharacter Vacuum = Of(
-        "vacuum",
-        new(0.5m, Units.InchOfMercury),
+    private static readonly GaugeCharacter Vacuum = Of("vacuum", new(0.5m, Units.InchOfMercury), null, FaceKind.Scale);
+    private static readonly GaugeCharacter Springs = Of(
+        "spring tester",
+        new(1, Units.PoundForce),
         null,
         FaceKind.Scale
     );
-    private static readonly GaugeCharacter Springs = Of("spring tester", new(1, Units.PoundForce), null, FaceKind.Scale);
     private static readonly GaugeCharacter Feeler = Of("insert gap", Inch(0.0015m), null, FaceKind.Leaves);
 
     // 0.300 on the sleeve, one line of 0.025; on the thimble the long line has passed one line above 15; line 7 of the sleeve's

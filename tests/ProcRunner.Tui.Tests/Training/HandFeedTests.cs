@@ -169,10 +169,7 @@ public sealed class HandFeedTests : IDisposable
             Prompt prompt = ScriptedLearner.At(run);
             if (prompt.Awaits != Awaited.Readout)
             {
-                new ScriptedLearner(
-                    run,
-                    (_, at) => at.Awaits == Awaited.WayOn ? "concession" : null
-                ).Answer();
+                new ScriptedLearner(run, (_, at) => at.Awaits == Awaited.WayOn ? "concession" : null).Answer();
                 continue;
             }
 

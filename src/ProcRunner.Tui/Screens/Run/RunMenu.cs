@@ -52,7 +52,12 @@ internal static class RunMenu
         return new AskPage(work, "Menu")
         {
             Options = isInTheMetal
-                ? [.. options.Select(o => Looks.Contains(o.Text) ? o : o with { Take = page => page.No(InTheMetal, "") })]
+                ?
+                [
+                    .. options.Select(o =>
+                        Looks.Contains(o.Text) ? o : o with { Take = page => page.No(InTheMetal, "") }
+                    ),
+                ]
                 : options,
         };
     }

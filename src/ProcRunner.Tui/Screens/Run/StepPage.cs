@@ -41,7 +41,8 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
                         : "",
                 Keys =
                     Feeds ? "Down feeds, + a little; type it"
-                    : enter.Length > 0 ? $"{enter}   * rub out" : $"{Verb}, Enter   * rub out",
+                    : enter.Length > 0 ? $"{enter}   * rub out"
+                    : $"{Verb}, Enter   * rub out",
                 MoreKeys = "/ menu: note, correct, go, why",
             }
         );
