@@ -246,6 +246,8 @@ public class StoryTests
             Worked.Back.Text(".html"),
             StringComparison.Ordinal
         );
+        Assert.DoesNotContain(rows, r => r[4].StartsWith("0.0", StringComparison.Ordinal));
+        Assert.Contains("guide bore (1I, 1E, ", Worked.Back.Text(".html"), StringComparison.Ordinal);
         Assert.DoesNotContain("Since the earlier job", Worked.Demo.Text(".html"), StringComparison.Ordinal);
     }
 

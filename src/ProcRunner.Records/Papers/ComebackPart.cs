@@ -43,7 +43,7 @@ internal static class ComebackPart
                 ("used", 2),
                 ("held to then", 4),
             ],
-            [.. known.Select(Row)]
+            [.. known.Where(r => !IsUnchanged(r)).Select(Row)]
         );
     }
 
@@ -84,6 +84,18 @@ internal static class ComebackPart
             );
         }
 
+        string[] unchanged =
+        [
+            .. comeback
+                .Rows.Where(r => r.Found is not null && IsUnchanged(r))
+                .GroupBy(r => r.Name)
+                .Select(g => $"{g.Key} ({PaperMaker.Places([.. g.Select(r => r.Position)], record)})"),
+        ];
+        if (unchanged.Length > 0)
+        {
+            yield return ("Found as it went out", string.Join("; ", unchanged));
+        }
+
         yield return (
             "Replaced then",
             string.Join(
@@ -107,6 +119,8 @@ internal static class ComebackPart
             )
         );
     }
+
+    private static bool IsUnchanged(Comeback.Row row) => row.Change is { Value: 0 };
 
     private static Row Row(Comeback.Row row) =>
         new(

@@ -121,7 +121,7 @@ internal static class FrontPage
         {
             string used = record.Comeback is { } comeback ? ComebackPart.MostUsed(comeback) : "";
             yield return used.Length > 0
-                ? $"Came back from job {record.EarlierStamp}. Used up most since then, of what was left to a limit: {used}."
+                ? $"Came back from job {record.EarlierStamp}. Used up most since then: {used}."
                 : $"Came back from job {record.EarlierStamp}.";
         }
 
