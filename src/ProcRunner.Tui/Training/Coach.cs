@@ -3,7 +3,6 @@ using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
-using ProcRunner.Shop;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Training;
@@ -28,8 +27,10 @@ internal static class Coach
         List<string> lines =
         [
             .. misreads.Select(one =>
-                $"Misread{(one.Place.Length > 0 ? $" at {one.Place}" : "")}: {one.Typed} was typed, the gauge shows {one.Shown}. "
-                + "Menu, correct, puts the right one in its place; both stay in the trail."
+                one.Place == Misread.OfReadout
+                    ? $"Misread: {one.Typed} was typed, the readout stood at {one.Shown}, and so deep it was cut."
+                    : $"Misread{(one.Place.Length > 0 ? $" at {one.Place}" : "")}: {one.Typed} was typed, the gauge shows {one.Shown}. "
+                        + "Menu, correct, puts the right one in its place; both stay in the trail."
             ),
         ];
         foreach (RunEvent happened in events)
@@ -52,10 +53,9 @@ internal static class Coach
 
         if (lesson.GaugeIn(prompt) is { Resolution: var least })
         {
-            Gauge gauge = lesson.GaugeOf(prompt).Character.Gauge;
             if (own is null)
             {
-                lines.Add($"To read it: {GaugeLesson.Of(gauge)}");
+                lines.Add($"To read it: {GaugeLesson.Of(lesson.GaugeOf(prompt).Character)}");
             }
 
             lines.Add(

@@ -24,6 +24,7 @@ internal sealed class LessonRun
     private readonly DebriefBook _book;
     private readonly List<Misread> _misreads = [];
     private readonly HashSet<(At At, string Answer)> _answers = [];
+    private readonly HandFeed _feed;
     private bool _isLearners;
     private bool _isRefused;
 
@@ -31,6 +32,7 @@ internal sealed class LessonRun
     {
         (Lesson, Job, _book) = (lesson, job, book);
         _session = new PracticeSession(binding, (ulong)lesson.Seed, 0);
+        _feed = new HandFeed(_session);
     }
 
     /// <summary>The lesson.</summary>
@@ -165,6 +167,34 @@ internal sealed class LessonRun
         Lesson.At is null || prompt.At.Position == At.Head || prompt.Position == Lesson.At
             ? Lesson.Told.GetValueOrDefault(prompt.Step.FullName, "")
             : "";
+
+    /// <summary>What the readout shows while the tool is fed; null where nothing is cut.</summary>
+    public Quantity? ReadoutOf(Prompt prompt) => _feed.Shows(prompt);
+
+    /// <summary>True while the tool was fed into the metal and nobody has said yet where it stopped.</summary>
+    public bool IsInTheMetal(Prompt? prompt) => prompt is not null && _feed.Turns(prompt) > 0;
+
+    /// <summary>One turn of the feed by hand.</summary>
+    public void Feed(Prompt prompt, bool isCoarse) => _feed.Turn(prompt, isCoarse);
+
+    /// <summary>
+    /// The tool has stopped and the learner says what the readout shows: where that isn't so, the trail keeps what it showed,
+    /// so that the metal is cut to where the tool was. The reason where nothing was fed at all; empty when it may be entered.
+    /// </summary>
+    public string Stop(Prompt prompt, string typed)
+    {
+        if (_feed.Shows(prompt) is not { } shows)
+        {
+            return "";
+        }
+
+        if (_feed.Turns(prompt) == 0)
+        {
+            return $"The tool hasn't been fed: the readout shows {shows}.";
+        }
+
+        return _feed.NoteFor(prompt, shows, typed) is { } note ? FaultOf(Job.Do(note)) : "";
+    }
 
     /// <summary>Looks back at the lesson and writes down how it went, once.</summary>
     public Debrief Close()
@@ -305,6 +335,11 @@ internal sealed class LessonRun
             if (happened is RunEvent.ReadingTaken taken && _session.Chosen(state, taken.At) is null)
             {
                 Compare(state, taken);
+            }
+
+            if (_feed.Take(happened) is { } readout)
+            {
+                _misreads.Add(readout);
             }
 
             if (AnswerOf(happened) is { } answer)

@@ -10,6 +10,13 @@ namespace ProcRunner.Tui.Screens.Run;
 /// <summary>The numbered menu behind the slash, and what each of its answers asks next.</summary>
 internal static class RunMenu
 {
+    /// <summary>Why nothing else is done while the tool of a lesson is in the metal.</summary>
+    public const string InTheMetal =
+        "The tool is in the metal. Stop there, and type what the readout shows; then anything else.";
+
+    // What can be done with the tool in the metal: looking, not walking away from what it has cut.
+    private static readonly string[] Looks = ["why", "note", "history", "coach", "maths"];
+
     /// <summary>The menu. What is always there keeps its number; what this step adds stands after it.</summary>
     public static AskPage Menu(RunWork work)
     {
@@ -41,7 +48,18 @@ internal static class RunMenu
 
         options.Add(new("maths", "work something out with these numbers; nothing is recorded", _ => Maths(work)));
 
-        return new AskPage(work, "Menu") { Options = options };
+        bool isInTheMetal = work.Lesson?.IsInTheMetal(prompt) == true;
+        return new AskPage(work, "Menu")
+        {
+            Options = isInTheMetal
+                ?
+                [
+                    .. options.Select(o =>
+                        Looks.Contains(o.Text) ? o : o with { Take = page => page.No(InTheMetal, "") }
+                    ),
+                ]
+                : options,
+        };
     }
 
     /// <summary>A held job: nothing is worked on until it is taken up.</summary>
