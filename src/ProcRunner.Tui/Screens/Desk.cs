@@ -116,7 +116,7 @@ internal sealed class Desk
 
                 break;
             case Turn.Up:
-                _screens.Pop();
+                _screens.Pop().Left();
                 Top?.Return();
                 break;
             case Turn.Leave:

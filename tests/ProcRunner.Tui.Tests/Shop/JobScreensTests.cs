@@ -1,8 +1,8 @@
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
-using ProcRunner.Trail;
 using ProcRunner.Testing;
+using ProcRunner.Trail;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Run;
