@@ -7,6 +7,9 @@ namespace ProcRunner.Formulas;
 /// <summary>Writes a formula with its numbers filled in.</summary>
 internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int digits)
 {
+    private const int FewPlaces = 8;
+    private const int MostPlaces = 12;
+
     public string Show(string text, IReadOnlyList<FormulaToken> tokens, FormulaOutcome outcome)
     {
         StringBuilder shown = new();
@@ -87,9 +90,38 @@ internal sealed class FormulaWorking(IFormulaScope scope, Unit displayUnit, int 
             ? shown.Value.ToString(CultureInfo.InvariantCulture)
             : null;
 
+    // The places asked for are those of the result. What it is worked out from is shown as it is where that takes few places,
+    // and otherwise with as many as make it more than nought.
+    private string? InOwnPlaces(Exact amount, Unit unit)
+    {
+        for (int places = digits; places <= FewPlaces; places++)
+        {
+            if (
+                amount.TryToQuantity(unit, places, Rounding.Nearest, out Quantity shown)
+                && Exact.Of(shown).Value == amount.Value
+            )
+            {
+                return shown.Value.ToString(CultureInfo.InvariantCulture);
+            }
+        }
+
+        for (int places = digits; places <= MostPlaces; places++)
+        {
+            if (
+                amount.TryToQuantity(unit, places, Rounding.Nearest, out Quantity shown)
+                && shown.Value.ToString(CultureInfo.InvariantCulture).TrimStart('-', '0', '.').Length >= 2
+            )
+            {
+                return shown.Value.ToString(CultureInfo.InvariantCulture);
+            }
+        }
+
+        return InUnit(amount, unit);
+    }
+
     private string Other(Exact amount) =>
         Units.All.FirstOrDefault(unit => unit.Dimension == amount.Dimension) is { } unit
-        && InUnit(amount, unit) is { } number
+        && InOwnPlaces(amount, unit) is { } number
             ? $"{number} {unit.Symbol}".TrimEnd()
             : Roughly(amount);
 

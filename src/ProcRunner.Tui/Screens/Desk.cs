@@ -115,6 +115,8 @@ internal sealed class Desk
                 }
 
                 break;
+            case Turn.Up when key.Kind == KeyKind.Escape && _screens.Count == 1:
+                break;
             case Turn.Up:
                 _screens.Pop().Left();
                 Top?.Return();

@@ -127,7 +127,7 @@ public sealed class JobScreensTests : IDisposable
     {
         JobRun run = _bench.Open("1001", "", person: "vale");
         run.Do(new RunCommand.Hold("end of day"));
-        List().Type("/3\n1\n").Type("1\n/2\n1\n2\n");
+        List().Type("/3\n1\n").Type("/4\n1\n/2\n1\n2\n");
 
         TrailEntry last = _bench.Store.Reader.ReadTrail(run.State.JobId).Entries[^1].Entry;
         Assert.Equal("finch", last.Operator);

@@ -26,7 +26,7 @@ public static class Prompter
             Question = record?.Question,
             Before = record?.Readings ?? [],
             Recheck = Recheck(on, at, record),
-            Numbers = step.Work is StepWork.Do work ? [.. work.Shows.Select(n => Shown(state, n, at))] : [],
+            Numbers = [.. step.Shows.Select(n => Shown(state, n, at))],
         };
         prompt = step.Work switch
         {

@@ -40,7 +40,7 @@ internal sealed class ClosedPage(RunWork work) : RunPage(work)
 
     /// <inheritdoc/>
     protected override Turn Slash() =>
-        new Turn.Instead(new TextPage(Work, "the job, entry by entry", HistoryText.Of(Work, null)));
+        new Turn.Instead(new TextPage(Work, "the job, entry by entry", HistoryText.WithClock(Work, null)));
 
     /// <inheritdoc/>
     protected override Turn Escape() => Turn.Back;

@@ -257,8 +257,8 @@ internal static class RunMenu
 
     private static TextPage History(RunWork work) =>
         work.Prompt is { } prompt
-            ? new TextPage(work, $"history: {prompt.Position}", HistoryText.Of(work, prompt.At.Position))
-            : new TextPage(work, "history", HistoryText.Of(work, null));
+            ? new TextPage(work, $"history: {prompt.Position}", HistoryText.WithClock(work, prompt.At.Position))
+            : new TextPage(work, "history", HistoryText.WithClock(work, null));
 
     private static AskPage Changes(RunWork work) =>
         new(work, "What has changed?")

@@ -15,7 +15,7 @@ namespace ProcRunner.Tui.Screens.Run;
 /// </summary>
 internal sealed class RunWork
 {
-    private readonly HashSet<int> _acknowledged = [];
+    private readonly HashSet<(int Stage, string Person)> _acknowledged = [];
     private readonly Dictionary<At, EntryForm> _forms = [];
     private At? _chosen;
     private long _seen = -1;
@@ -27,7 +27,7 @@ internal sealed class RunWork
     public RunWork(JobRun job)
     {
         Job = job;
-        Said = job.State.Sequence > 1 ? $"recorded last: {LastRecorded.Of(job.State)}" : "";
+        Said = job.State.Sequence > 1 ? $"recorded last: {LastRecorded.Of(job.State, NameOf)}" : "";
     }
 
     /// <summary>The lesson that the job is; null on a customer's head.</summary>
@@ -71,9 +71,9 @@ internal sealed class RunWork
         }
     }
 
-    /// <summary>The cautions of the stage in hand, while nobody has acknowledged them; empty otherwise.</summary>
+    /// <summary>The cautions of the stage in hand, until whoever is at work has acknowledged them; empty otherwise.</summary>
     public IReadOnlyList<Caution> CautionsDue =>
-        Prompt is { Step.StageIndex: var stage } && !_acknowledged.Contains(stage)
+        Prompt is { Step.StageIndex: var stage } && !_acknowledged.Contains((stage, Job.Person))
             ? Plan.Procedure.Stages[stage].Cautions
             : [];
 
@@ -81,7 +81,7 @@ internal sealed class RunWork
     public void Begin() => IsBegun = true;
 
     /// <summary>Takes the cautions of the stage in hand as read.</summary>
-    public void Acknowledge() => _acknowledged.Add(Prompt!.Step.StageIndex);
+    public void Acknowledge() => _acknowledged.Add((Prompt!.Step.StageIndex, Job.Person));
 
     /// <summary>True the first time a result out of spec is shown: coming back to it from the menu rings no bell.</summary>
     public bool TakeAlarm()
@@ -122,15 +122,31 @@ internal sealed class RunWork
             [
                 .. recorded
                     .Events.OrderBy(e => e is RunEvent.WentStale or RunEvent.Reopened or RunEvent.GaugeChosen)
-                    .Select(e => LineWording.Of(State, e))
+                    .Select(Wording)
                     .Where(s => s.Length > 0),
             ];
-            Said = said.Length == 0 ? "recorded" : $"{Where(recorded.Events, said[0])}{string.Join("; ", said)}";
+            Said = said.Length == 0 ? "recorded" : $"{Where(recorded.Events, said[0])}{Shortly(said)}";
             _forms.Clear();
         }
 
         return answer;
     }
+
+    /// <summary>A person's name by id.</summary>
+    public string NameOf(string id) => Job.Shop.People.TryGetValue(id, out People.Person? person) ? person.Name : id;
+
+    // What is questioned stands on the screen at full length.
+    private string Wording(RunEvent happened) =>
+        happened switch
+        {
+            RunEvent.EntryQuestioned => "not taken yet",
+            RunEvent.HandedOver e => $"handed over to {NameOf(e.To)}",
+            _ => LineWording.Of(State, happened),
+        };
+
+    // One line for all: that a reading is recorded goes without saying where more follows.
+    private static string Shortly(IEnumerable<string> said) =>
+        string.Join("; ", said).Replace(": recorded; ", "; ", StringComparison.Ordinal);
 
     // By then the screen is at another step: what was recorded says where it belongs.
     private string Where(IReadOnlyList<RunEvent> events, string said)

@@ -97,10 +97,11 @@ internal sealed class StepDrawing
         }
 
         IReadOnlyList<Quantity> values = _form.Values;
+        IReadOnlyList<string> shown = PlacesText.Of(values, _prompt.Unit!);
         int column = 1;
         for (int i = 0; i < _prompt.Places.Count; i++)
         {
-            string value = i < values.Count ? values[i].Value.ToString(CultureInfo.InvariantCulture) : "...";
+            string value = i < values.Count ? shown[i] : "...";
             string text = $"{_prompt.Places[i]} {value}";
             if (column + text.Length > _left)
             {
