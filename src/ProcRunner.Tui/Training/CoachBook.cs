@@ -1,4 +1,3 @@
-using System.Text;
 using ProcRunner.Trail;
 
 namespace ProcRunner.Tui.Training;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ProcRunner.Lessons;
-using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Store.Local;
@@ -169,7 +168,7 @@ public sealed partial class GivesNothingAwayTests : IDisposable
 
     private static IEnumerable<string> Numbers(string text) => Number().Matches(text).Select(match => match.Value);
 
-    [GeneratedRegex(@"-?\d+(\.\d+)?", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"-?\d+(\.\d+)?", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Number();
 
     [GeneratedRegex("[a-z]{4,}", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
