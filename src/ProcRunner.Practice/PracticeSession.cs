@@ -181,8 +181,8 @@ public sealed class PracticeSession
                     cuts(_bench, pass.At.Position, _bench.Spindle.CutTo(stood));
                     _passes[pass.At] = _passes.GetValueOrDefault(pass.At) + 1;
                     break;
-                case RunEvent.ChangeReported:
-                    _bench.Spindle.ChangeEdge();
+                case RunEvent.ChangeReported change:
+                    Binding.WorkOfChange(change.Change)?.Do?.Invoke(_bench, change.Position, 0);
                     break;
                 case RunEvent.WayTaken way when Binding.WayOf(way.At.Step, way.Way) is { } bound:
                     bound.Work.Do?.Invoke(_bench, way.At.Position, Aim(state, way.At.Position, bound.To));

@@ -47,6 +47,13 @@ internal sealed class LessonRun
     /// <summary>When the coach speaks.</summary>
     public CoachMode Coach { get; set; }
 
+    /// <summary>The learner says when the coach is to speak: from now on, and at the next start.</summary>
+    public void Keep(CoachMode mode)
+    {
+        Coach = mode;
+        _book.Coach.Write(Job.Person, mode);
+    }
+
     /// <summary>Readings that weren't typed as the face showed them, in order.</summary>
     public IReadOnlyList<Misread> Misreads => _misreads;
 
@@ -146,6 +153,23 @@ internal sealed class LessonRun
             ? [.. _session.Look(Job.State, prompt.At).Select(r => r.Shown)]
             : [];
 
+    /// <summary>What is true where a step is read, in the gauge's unit: for holding texts against it, no screen asks it.</summary>
+    internal IReadOnlyList<decimal> True(Prompt prompt)
+    {
+        if (Shown(prompt).Count == 0)
+        {
+            return [];
+        }
+
+        Unit unit = GaugeOf(prompt).Character.Gauge.Resolution.Unit;
+        return
+        [
+            .. _session
+                .Look(Job.State, prompt.At)
+                .Select(r => (decimal)((r.True - unit.Offset.ToDouble()) / unit.Factor.ToDouble())),
+        ];
+    }
+
     /// <summary>The gauge that a step is read with.</summary>
     public PracticeGauge GaugeOf(Prompt prompt) => _session.GaugeFor(prompt.Step.Taking!);
 
@@ -213,7 +237,8 @@ internal sealed class LessonRun
     {
         Plan.TryStep(fault.Step, out int step);
         int position = fault.Position is { } name && Plan.TryPosition(name, out int index) ? index : At.Head;
-        return _answers.Contains((new At(step, position), fault.Answer)) ? true
+        bool isChanged = fault.OrChange is { } change && _answers.Contains((new At(-1, position), change));
+        return isChanged || _answers.Contains((new At(step, position), fault.Answer)) ? true
             : IsAnswered(fault.Step, fault.Position) || IsOver ? false
             : null;
     }
@@ -345,6 +370,11 @@ internal sealed class LessonRun
             if (AnswerOf(happened) is { } answer)
             {
                 _answers.Add(answer);
+            }
+
+            if (happened is RunEvent.ChangeReported change)
+            {
+                _answers.Add((new At(-1, change.Position), change.Change));
             }
 
             if (happened is RunEvent.ReadingTaken { Reading.Value.Value: 0 } none)

@@ -37,5 +37,9 @@ internal sealed record Misread(At At, string Place, Quantity Typed, Quantity Sho
         }
     }
 
+    /// <summary>What was typed and what was shown, after the place if it has one.</summary>
+    public string InWords(string typed, string shown) =>
+        $"{(Place.Length > 0 ? $"{Place} " : "")}{Typed} {typed}, {Shown} {shown}";
+
     private bool HasFewerDigits => Typed.Value % (10 * Gauge.Resolution.Value) == 0;
 }

@@ -35,6 +35,9 @@ internal sealed class RunWork
     /// <summary>The lesson that the job is; null on a customer's head.</summary>
     public LessonRun? Lesson { get; init; }
 
+    /// <summary>True once a lesson's first page was read.</summary>
+    public bool IsBegun { get; private set; }
+
     /// <summary>The shop around the job, for what is missing in it; null where there is none to be changed.</summary>
     public ShopSession? Session { get; init; }
 
@@ -75,6 +78,9 @@ internal sealed class RunWork
         Prompt is { Step.StageIndex: var stage } && !_acknowledged.Contains((stage, Job.Person))
             ? Plan.Procedure.Stages[stage].Cautions
             : [];
+
+    /// <summary>Takes a lesson's first page as read.</summary>
+    public void Begin() => IsBegun = true;
 
     /// <summary>Takes the cautions of the stage in hand as read.</summary>
     public void Acknowledge() => _acknowledged.Add((Prompt!.Step.StageIndex, Job.Person));

@@ -43,7 +43,7 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
                     Feeds ? "Down feeds, + a little; type it"
                     : enter.Length > 0 ? $"{enter}   * rub out"
                     : $"{Verb}, Enter   * rub out",
-                MoreKeys = "/ menu: note, correct, go, why",
+                MoreKeys = Work.Lesson is { } lesson ? RunMenu.KeysOf(lesson) : "/ menu: note, correct, go, why",
             }
         );
     }
