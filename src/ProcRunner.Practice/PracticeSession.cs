@@ -7,6 +7,7 @@ using ProcRunner.Practice.Works;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
+using ProcRunner.Shop;
 
 namespace ProcRunner.Practice;
 
@@ -21,6 +22,8 @@ public sealed class PracticeSession
     private readonly Dictionary<string, PracticeGauge> _gauges;
     private readonly Dictionary<(string, int), int> _takings = [];
     private readonly HashSet<At> _prepared = [];
+    private readonly Dictionary<At, Quantity> _stood = [];
+    private readonly Dictionary<At, int> _passes = [];
     private readonly ulong _key;
 
     /// <summary>A head of a binding's setup.</summary>
@@ -112,6 +115,38 @@ public sealed class PracticeSession
         return back ? wanted : stop;
     }
 
+    /// <summary>True where a step cuts metal off the head.</summary>
+    public bool Cuts(At at) => Binding.WorkOf(at.Step)?.Work.Cuts is not null;
+
+    /// <summary>
+    /// What the readout shows after one turn of the feed by hand: about ten of its steps, or one and now and then two. It
+    /// depends on the pass and the turn alone, so that the same keys give the same cut.
+    /// </summary>
+    /// <param name="at">The cut.</param>
+    /// <param name="from">What the readout showed before the turn.</param>
+    /// <param name="turn">Which turn of this pass, from 0.</param>
+    /// <param name="isCoarse">True for the coarse feed.</param>
+    public Quantity Feed(At at, Quantity from, int turn, bool isCoarse)
+    {
+        const int Coarse = 8;
+        const int CoarseMore = 5;
+        const double Slips = 0.2;
+        ulong pass = SplitMix.Inside(
+            SplitMix.Inside(SplitMix.Inside(_key, "hand"), ((ulong)at.Step << 32) + (ulong)(at.Position + 2)),
+            (ulong)_passes.GetValueOrDefault(at)
+        );
+        double chance = new Chance(SplitMix.Inside(pass, (ulong)turn)).Even();
+        int steps =
+            isCoarse ? Coarse + (int)(chance * CoarseMore)
+            : chance < Slips ? 2
+            : 1;
+        Readout readout = Binding.Setup.Readout;
+        return new Quantity(from.Value + ((readout.GrowsDeeper ? steps : -steps) * readout.Step), from.Unit);
+    }
+
+    /// <summary>Where the tool really stands for the next pass of a cut, whatever is entered for it.</summary>
+    public void StandsAt(At at, Quantity shown) => _stood[at] = shown;
+
     /// <summary>Takes over what an accepted command did: after the run has applied it.</summary>
     public void Apply(RunState state, IReadOnlyList<RunEvent> events)
     {
@@ -142,10 +177,12 @@ public sealed class PracticeSession
                     _prepared.Remove(zero.At);
                     break;
                 case RunEvent.PassCut pass when Binding.WorkOf(pass.At.Step)?.Work.Cuts is { } cuts:
-                    cuts(_bench, pass.At.Position, _bench.Spindle.CutTo(pass.Progress.Readout));
+                    Quantity stood = _stood.Remove(pass.At, out Quantity truly) ? truly : pass.Progress.Readout;
+                    cuts(_bench, pass.At.Position, _bench.Spindle.CutTo(stood));
+                    _passes[pass.At] = _passes.GetValueOrDefault(pass.At) + 1;
                     break;
-                case RunEvent.ChangeReported:
-                    _bench.Spindle.ChangeEdge();
+                case RunEvent.ChangeReported change:
+                    Binding.WorkOfChange(change.Change)?.Do?.Invoke(_bench, change.Position, 0);
                     break;
                 case RunEvent.WayTaken way when Binding.WayOf(way.At.Step, way.Way) is { } bound:
                     bound.Work.Do?.Invoke(_bench, way.At.Position, Aim(state, way.At.Position, bound.To));

@@ -64,7 +64,10 @@ internal sealed class AdviceBook(
     private IEnumerable<Advice> OfConcessions() =>
         cases
             .Where(c => c is { End: CaseEnd.Conceded, IsCurrent: true })
-            .Select(c => new Advice($"Used out of spec: {c.About}: {c.Fault}. Take it into account.", "this job"));
+            .Select(c => new Advice(
+                $"Used out of spec: {c.About}: {c.Fault}. Decide whether it may be used so in this engine.",
+                "this job"
+            ));
 
     private FinalValue? ValueOf(string role) =>
         plan.Procedure.ValueShownAs(role) is { } name

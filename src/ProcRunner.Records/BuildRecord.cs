@@ -1,4 +1,5 @@
 using ProcRunner.Procedures;
+using ProcRunner.Records.History;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 
@@ -91,6 +92,12 @@ public sealed record BuildRecord
 
     /// <summary>The earlier job that it came back from, the other heads of the engine, and how they go out.</summary>
     public required IReadOnlyList<Said> OtherHeads { get; init; }
+
+    /// <summary>The earlier job's stamp, of a head that came back; empty for another.</summary>
+    public required string EarlierStamp { get; init; }
+
+    /// <summary>How the head went out from the earlier job and how it came back; null where that isn't known.</summary>
+    public required Comeback? Comeback { get; init; }
 
     /// <summary>Notes.</summary>
     public required IReadOnlyList<Said> Notes { get; init; }

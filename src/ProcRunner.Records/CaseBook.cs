@@ -24,6 +24,9 @@ internal sealed class CaseBook(Telling tell)
                 case RunEvent.ReadingTaken e:
                     Reading(e, by);
                     break;
+                case RunEvent.PartFitted e:
+                    Fit(e, by);
+                    break;
                 case RunEvent.FindingNoted e:
                     Finding(e, by);
                     break;
@@ -39,19 +42,28 @@ internal sealed class CaseBook(Telling tell)
 
                     break;
                 case RunEvent.Conceded e:
+                    if (_open.TryGetValue(e.At, out Course? permitted))
+                    {
+                        permitted.PermittedBy = e.Mark.Name;
+                    }
+
                     Add(e.At, $"Permission to use it as it is, signed by {e.Mark.Name}{Because(e.Reason)}.", by);
                     End(
                         e.At,
                         CaseEnd.Conceded,
-                        $"Used as it is: permitted in writing by {e.Mark.Name}{Because(e.Reason)}."
+                        $"Used as it is: permitted in writing by {e.Mark.Name}{Because(e.Reason)}.",
+                        by
                     );
                     break;
                 case RunEvent.HeadScrapped e:
                     Add(e.At, $"Head scrapped, signed by {e.Mark.Name}{Because(e.Reason)}.", by);
-                    End(e.At, CaseEnd.Scrapped, "The head was given up.");
+                    End(e.At, CaseEnd.Scrapped, "The head was given up.", by);
                     break;
                 case RunEvent.EntryCorrected e:
                     Add(e.At, $"The entry is corrected{Because(e.Reason)}.", by);
+                    break;
+                case RunEvent.WentStale e:
+                    Move(e);
                     break;
                 default:
                     break;
@@ -65,7 +77,7 @@ internal sealed class CaseBook(Telling tell)
     private Case Told(RunState state, Course course)
     {
         Step step = tell.Plan.Steps[course.At.Step];
-        string since = course.End == CaseEnd.Conceded ? Since(state, course.At) : "";
+        string since = course.End is CaseEnd.Conceded or CaseEnd.Settled ? Since(state, course) : "";
         return new Case(
             tell.Plan.Procedure.Stages[step.StageIndex].Name,
             step.Name,
@@ -75,22 +87,42 @@ internal sealed class CaseBook(Telling tell)
             course.End,
             (course.Outcome.Length > 0 ? course.Outcome : NotSettled(state, course.At)) + since,
             since.Length == 0,
+            course.End == CaseEnd.Conceded ? course.PermittedBy : "",
             !course.WasWorkedOn
         );
     }
 
-    // A concession holds for the result it was given for; one taken since stands on its own.
-    private string Since(RunState state, At at)
+    // What settled it holds for the result it was said of: work that came later had it taken again, and that counts.
+    private string Since(RunState state, Course course)
     {
-        Step step = tell.Plan.Steps[at.Step];
-        if (step.Taking is { } taking && state.Value(taking.Characteristic, at.Position) is { } value)
+        At at = course.At;
+        if (tell.Plan.Steps[at.Step].Taking is not { } taking)
         {
-            return value.ByStep == at.Step
-                ? ""
-                : $" It was measured again since, at {tell.Plan.Steps[value.ByStep].FullName}: {value.Value.ToDisplay()}. That value counts now.";
+            return state.Find(at) is { } done && done.Sequence > course.EndedIn ? " It was done over since." : "";
         }
 
-        return state.Find(at) is { Conceded: true } ? "" : " It was done over since.";
+        if (state.Value(taking.Characteristic, at.Position) is not { } value)
+        {
+            return "";
+        }
+
+        string stale = value.Stale ? $" It no longer holds: {value.Cause}." : "";
+        if (value.Sequence <= course.EndedIn)
+        {
+            return stale;
+        }
+
+        string limits = Telling.Window(value.Judgement);
+        string why =
+            course.Moved.Length > 0
+                ? $" What it rests on moved after that ({course.Moved}), so it was measured again"
+                : " It was measured again since";
+        string held =
+            value.Judgement.Verdict == Verdict.In ? "within"
+            : value.Judgement.Verdict == Verdict.Out ? "outside"
+            : "held against";
+        string against = limits.Length > 0 ? $", {held} the limits that hold now ({limits})" : "";
+        return $"{why}, at {tell.Plan.Steps[value.ByStep].FullName}: {value.Value.ToDisplay()}{against}, entry {Telling.Number(value.Sequence)}. That value is the final one.{stale}";
     }
 
     private static string NotSettled(RunState state, At at) =>
@@ -124,7 +156,8 @@ internal sealed class CaseBook(Telling tell)
         End(
             taken.At,
             CaseEnd.Settled,
-            $"Settled: {taken.Reading.Characteristic} {taken.Reading.Value.ToDisplay()}{against}."
+            $"Settled: {taken.Reading.Characteristic} {taken.Reading.Value.ToDisplay()}{against}.",
+            by
         );
     }
 
@@ -138,7 +171,7 @@ internal sealed class CaseBook(Telling tell)
         }
 
         Add(found.At, $"Inspected again, {what}: {found.Finding}, good.", by);
-        End(found.At, CaseEnd.Settled, $"Settled: {what}: {found.Finding}.");
+        End(found.At, CaseEnd.Settled, $"Settled: {what}: {found.Finding}.", by);
     }
 
     private void Begin(At at, string text, string fault, Stamped by)
@@ -152,6 +185,19 @@ internal sealed class CaseBook(Telling tell)
         Add(at, text, by);
     }
 
+    // A part fitted where a result waits for what was decided about it is what was done for it.
+    private void Fit(RunEvent.PartFitted part, Stamped by)
+    {
+        string number = part.Number.Length > 0 ? $" {part.Number}, lot {part.Lot}" : "";
+        foreach (Course course in _open.Values.Where(c => c is { End: CaseEnd.Open, WasWorkedOn: true }))
+        {
+            if (course.At.Position == part.At.Position)
+            {
+                course.Lines.Add(new CaseLine($"Fitted: {part.Part}{number}.", by));
+            }
+        }
+    }
+
     private void Add(At at, string text, Stamped by)
     {
         if (_open.TryGetValue(at, out Course? course))
@@ -161,14 +207,29 @@ internal sealed class CaseBook(Telling tell)
     }
 
     // A concession can be overtaken by a later reading at the same place, so its case goes on.
-    private void End(At at, CaseEnd end, string outcome)
+    private void End(At at, CaseEnd end, string outcome, Stamped by)
     {
         if (_open.TryGetValue(at, out Course? course))
         {
-            (course.End, course.Outcome) = (end, outcome);
+            (course.End, course.Outcome, course.EndedIn, course.Moved) = (end, outcome, by.Entry, "");
             if (end != CaseEnd.Conceded)
             {
                 _open.Remove(at);
+            }
+        }
+    }
+
+    private void Move(RunEvent.WentStale stale)
+    {
+        foreach (Course course in _cases.Where(c => c.EndedIn > 0 && c.Moved.Length == 0))
+        {
+            string of = tell.Plan.Steps[course.At.Step].Taking?.Characteristic ?? "";
+            if (
+                tell.Plan.TryCharacteristic(of, out int index)
+                && stale.Items.Any(i => i.Characteristic == index && i.Position == course.At.Position)
+            )
+            {
+                course.Moved = stale.Cause;
             }
         }
     }
@@ -197,5 +258,12 @@ internal sealed class CaseBook(Telling tell)
         public bool WasWorkedOn { get; set; }
 
         public string Outcome { get; set; } = "";
+
+        public string PermittedBy { get; set; } = "";
+
+        // The entry in which it was settled, and what made that stale since.
+        public long EndedIn { get; set; }
+
+        public string Moved { get; set; } = "";
     }
 }

@@ -13,6 +13,7 @@ namespace ProcRunner.Records;
 /// <param name="FoundPlaces">As found, place by place; empty for a single value and where nothing was found.</param>
 /// <param name="Standing">How it stands.</param>
 /// <param name="By">Who entered it.</param>
+/// <param name="Before">What moved later that it is measured from: it was so before that; empty when nothing did.</param>
 public sealed record FinalValue(
     string Name,
     string Position,
@@ -23,7 +24,8 @@ public sealed record FinalValue(
     string Working,
     IReadOnlyList<PlaceValue> FoundPlaces,
     ValueStanding Standing,
-    Stamped By
+    Stamped By,
+    string Before = ""
 )
 {
     /// <summary>True when it was found outside the limits that hold now.</summary>
@@ -35,7 +37,9 @@ public sealed record FinalValue(
         );
 
     /// <summary>How it stands, as words.</summary>
-    public string Verdict =>
+    public string Verdict => Before.Length > 0 ? $"{Word}, measured before: {Before}" : Word;
+
+    private string Word =>
         Standing switch
         {
             ValueStanding.Recheck => $"recheck: {Record.Cause}",

@@ -1,5 +1,6 @@
 using ProcRunner.People;
 using ProcRunner.Procedures;
+using ProcRunner.Records.History;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 using ProcRunner.Trail;
@@ -74,6 +75,8 @@ internal sealed class RecordMaker
             ChosenLimits = _sayings.ChosenLimits,
             LeftOut = _sayings.LeftOut,
             OtherHeads = _sayings.OtherHeads,
+            EarlierStamp = _state.Earlier?.Stamp ?? "",
+            Comeback = _source.Earlier is { } earlier ? new Comeback(earlier, _state) : null,
             Notes = _sayings.Notes,
             Marks = _sayings.Marks,
             Clock = [.. ClockSetBack.In(_source.Entries.Select(e => e.Entry)).Select(set => set.InWords())],

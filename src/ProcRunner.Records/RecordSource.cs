@@ -8,4 +8,12 @@ namespace ProcRunner.Records;
 /// <param name="Shop">The shop book as the last entry knew it.</param>
 /// <param name="Entries">Every entry, from the first.</param>
 /// <param name="IsDemo">True for the demo shop, whose PINs everybody knows.</param>
-public sealed record RecordSource(RunState State, ShopState Shop, IReadOnlyList<RecordEntry> Entries, bool IsDemo);
+/// <param name="Earlier">Of a head that came back the earlier job, as it stood when this one was opened; null where there is none, or
+/// its trail doesn't hold.</param>
+public sealed record RecordSource(
+    RunState State,
+    ShopState Shop,
+    IReadOnlyList<RecordEntry> Entries,
+    bool IsDemo,
+    RunState? Earlier = null
+);

@@ -13,6 +13,9 @@ internal sealed class Telling(RecordSource source)
     /// <summary>The plan.</summary>
     public Plan Plan { get; } = source.State.Plan;
 
+    /// <summary>A whole number as text.</summary>
+    public static string Number(long number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+
     /// <summary>The name of a person.</summary>
     public string NameOf(string id) => _people.TryGetValue(id, out Person? person) ? person.Name : id;
 

@@ -1,4 +1,5 @@
 using ProcRunner.Procedures;
+using ProcRunner.Records.History;
 using ProcRunner.Runs;
 
 namespace ProcRunner.Records;
@@ -6,24 +7,18 @@ namespace ProcRunner.Records;
 /// <summary>The values of a job as they stand.</summary>
 internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
 {
+    private readonly MovedSince _moved = new(state);
+
     /// <summary>Those of the head, then position by position, in the procedure's order.</summary>
     public IReadOnlyList<FinalValue> All()
     {
-        List<(int Position, FinalValue Value)> all = [];
-        for (int i = 0; i < tell.Plan.Procedure.Characteristics.Count; i++)
-        {
-            bool ofHead = tell.Plan.Procedure.Characteristics[i].OfHead;
-            int last = ofHead ? At.Head : tell.Plan.Positions.Count - 1;
-            for (int position = ofHead ? At.Head : 0; position <= last; position++)
-            {
-                if (state.Value(i, position) is { } value)
-                {
-                    all.Add((position, Final(i, position, value)));
-                }
-            }
-        }
-
-        return [.. all.OrderBy(v => v.Position).Select(v => v.Value)];
+        return
+        [
+            .. RunValues
+                .Of(state)
+                .OrderBy(v => v.Position)
+                .Select(v => Final(tell.Plan.CharacteristicIndex(v.Characteristic.Name), v.Position, v.Value)),
+        ];
     }
 
     private FinalValue Final(int index, int position, ValueRecord value)
@@ -47,7 +42,8 @@ internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
             working,
             FoundPlaces(characteristic.Name, position, value),
             Standing(index, position, value, record),
-            tell.Stamp(value.Sequence)
+            tell.Stamp(value.Sequence),
+            _moved.Since(index, value.Sequence)
         );
     }
 

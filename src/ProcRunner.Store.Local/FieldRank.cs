@@ -6,18 +6,40 @@ internal static class FieldRank
     private const byte Beginning = 8;
     private const byte Within = 16;
 
-    /// <summary>The rank of a text that holds what is looked for.</summary>
+    /// <summary>The best rank that a text of a field can have.</summary>
     /// <param name="field">The field.</param>
-    /// <param name="text">The text.</param>
-    /// <param name="length">How long what is looked for is.</param>
-    /// <param name="at">Where in the text it begins first.</param>
-    public static byte OfPart(JobField field, ReadOnlySpan<char> text, int length, int at)
-    {
-        byte best = Best(field);
-        return text.Length == length ? best
-            : at == 0 || !char.IsLetterOrDigit(text[at - 1]) ? (byte)(best - Beginning)
-            : (byte)(best - Within);
-    }
+    /// <param name="isWhole">False when none of its texts is exactly what is looked for.</param>
+    public static byte Best(JobField field, bool isWhole) =>
+        isWhole ? Best(field)
+        : field == JobField.Stamp ? StampLikeness.Begins
+        : OfPart(Best(field), isWhole: false, beginsWord: true);
+
+    /// <summary>The best rank that a text of a field can have.</summary>
+    public static byte Best(JobField field) =>
+        field switch
+        {
+            JobField.Stamp => StampLikeness.Same,
+            JobField.Part or JobField.Lot or JobField.Proof => 92,
+            JobField.Customer => 88,
+            JobField.Gauge or JobField.Cutter or JobField.Person => 78,
+            JobField.Head => 66,
+            _ => 60,
+        };
+
+    /// <summary>True when a text of a field can have this rank.</summary>
+    public static bool IsOf(JobField field, byte rank) =>
+        field == JobField.Stamp
+            ? rank is StampLikeness.Same or StampLikeness.Begins or StampLikeness.Holds || StampLikeness.IsLike(rank)
+            : Best(field) - rank is 0 or Beginning or Within;
+
+    /// <summary>The rank of a text that holds what is looked for; not for stamps.</summary>
+    /// <param name="best">The best rank of its field.</param>
+    /// <param name="isWhole">True when the text is nothing else.</param>
+    /// <param name="beginsWord">True when a word of the text begins there.</param>
+    public static byte OfPart(byte best, bool isWhole, bool beginsWord) =>
+        isWhole ? best
+        : beginsWord ? (byte)(best - Beginning)
+        : (byte)(best - Within);
 
     /// <summary>The rank of any text of a field; 0 when it doesn't fit.</summary>
     /// <param name="field">The field.</param>
@@ -28,7 +50,9 @@ internal static class FieldRank
         int at = wanted.Length == 0 ? -1 : text.IndexOf(wanted, StringComparison.OrdinalIgnoreCase);
         if (field != JobField.Stamp)
         {
-            return at < 0 ? (byte)0 : OfPart(field, text, wanted.Length, at);
+            return at < 0
+                ? (byte)0
+                : OfPart(Best(field), text.Length == wanted.Length, at == 0 || !char.IsLetterOrDigit(text[at - 1]));
         }
 
         if (at >= 0)
@@ -46,14 +70,4 @@ internal static class FieldRank
                 ? StampLikeness.OneOff
             : (byte)0;
     }
-
-    private static byte Best(JobField field) =>
-        field switch
-        {
-            JobField.Part or JobField.Lot or JobField.Proof => 92,
-            JobField.Customer => 88,
-            JobField.Gauge or JobField.Cutter or JobField.Person => 78,
-            JobField.Head => 66,
-            _ => 60,
-        };
 }

@@ -9,11 +9,13 @@ namespace ProcRunner.Store.Local;
 /// </summary>
 internal sealed class JobCatalogue
 {
-    private static readonly (long, long) Gone = (long.MinValue, long.MinValue);
     private static readonly JobField[] Fields = Enum.GetValues<JobField>();
 
     private readonly List<IndexedJob?> _jobs = [];
     private readonly List<(long Opened, long Last)> _times = [];
+
+    // 1 where a job is, 0 where one was: it went on and stands further back now.
+    private readonly List<byte> _isThere = [];
     private readonly List<int> _latestLast = [];
     private readonly Dictionary<string, int> _places = new(StringComparer.Ordinal);
     private readonly TextPlaces[] _texts = [.. Fields.Select(_ => new TextPlaces())];
@@ -54,6 +56,7 @@ internal sealed class JobCatalogue
         int place = _jobs.Count;
         IndexedJob kept = Kept(job);
         _jobs.Add(kept);
+        _isThere.Add(1);
         _times.Add((job.Opened.UtcTicks, job.LastActivity.UtcTicks));
         _places.Add(job.Id, place);
         _isSorted &= _latestLast.Count == 0 || _times[_latestLast[^1]].Last <= _times[place].Last;
@@ -75,7 +78,7 @@ internal sealed class JobCatalogue
     {
         if (_places.Remove(id, out int place))
         {
-            (_jobs[place], _times[place]) = (null, Gone);
+            (_jobs[place], _isThere[place]) = (null, 0);
         }
     }
 
@@ -85,24 +88,24 @@ internal sealed class JobCatalogue
     /// <returns>The first of them, and how many there are.</returns>
     public (ImmutableArray<JobHit> Hits, int Count) Find(JobQuery query, int most)
     {
-        JobSearch search = new(_texts, _folded, _jobs.Count);
-        using JobRanks? ranks = search.Rank(query);
-        ReadOnlySpan<int> latest = LatestLast();
-        (long from, long before) = (query.From?.UtcTicks ?? long.MinValue + 1, query.Before?.UtcTicks ?? long.MaxValue);
-
-        int RankAt(int place)
+        foreach (TextPlaces texts in _texts)
         {
-            (long opened, long last) = _times[place];
-            return last < from || opened >= before ? 0 : ranks?[place] ?? 1;
+            texts.PutTogether();
         }
+
+        using JobRanks there = new(CollectionsMarshal.AsSpan(_isThere));
+        using JobRanks fits = new(CollectionsMarshal.AsSpan(_isThere));
+        KeepDays(query, fits);
+        JobSearch search = new(_texts, _folded, _jobs);
+        search.Rank(query, there, fits);
 
         Span<int> counts = stackalloc int[StampLikeness.Same + 1];
-        foreach (int place in latest)
+        foreach (byte rank in fits.All)
         {
-            counts[RankAt(place)]++;
+            counts[rank]++;
         }
 
-        // What is only like a stamp is noise beside the stamp itself.
+        // What is only like a stamp is noise beside the stamp itself; 1 is the rank where nothing was looked for.
         bool isLikeNoise = counts[StampLikeness.Same] > 0;
         for (int rank = 0; rank < counts.Length; rank++)
         {
@@ -111,25 +114,46 @@ internal sealed class JobCatalogue
         }
 
         int count = Sum(counts);
-        (int least, int ofLeast) = Cut(counts, most);
-        List<int> shown = new(Math.Min(count, most));
-        for (int i = latest.Length - 1; i >= 0 && shown.Count < Math.Min(count, most); i--)
+        return ([.. Shown(fits, counts, most).Select(place => search.Hit(_jobs[place]!, fits[place]))], count);
+    }
+
+    // A job is one of the days when something happened in it on the first or later, and it was opened before the last was over.
+    private void KeepDays(JobQuery query, JobRanks fits)
+    {
+        if (query.From is null && query.Before is null)
         {
-            int rank = RankAt(latest[i]);
+            return;
+        }
+
+        (long from, long before) = (query.From?.UtcTicks ?? long.MinValue, query.Before?.UtcTicks ?? long.MaxValue);
+        ReadOnlySpan<(long Opened, long Last)> times = CollectionsMarshal.AsSpan(_times);
+        Span<byte> all = fits.All;
+        for (int place = 0; place < all.Length; place++)
+        {
+            if (times[place].Last < from || times[place].Opened >= before)
+            {
+                all[place] = 0;
+            }
+        }
+    }
+
+    // The places of the best, the best first, and of equals the one that was worked on last.
+    private IEnumerable<int> Shown(JobRanks fits, ReadOnlySpan<int> counts, int most)
+    {
+        int room = Math.Min(Sum(counts), most);
+        (int least, int ofLeast) = Cut(counts, most);
+        ReadOnlySpan<int> latest = LatestLast();
+        List<int> shown = new(room);
+        for (int i = latest.Length - 1; i >= 0 && shown.Count < room; i--)
+        {
+            int rank = fits[latest[i]];
             if (counts[rank] > 0 && (rank > least || (rank == least && ofLeast-- > 0)))
             {
                 shown.Add(latest[i]);
             }
         }
 
-        return (
-            [
-                .. shown
-                    .OrderByDescending(place => ranks?[place] ?? 0)
-                    .Select(place => search.Hit(_jobs[place]!, ranks?[place] ?? 0)),
-            ],
-            count
-        );
+        return shown.OrderByDescending(place => fits[place]);
     }
 
     /// <summary>The jobs that hold a part of exactly this number, and of this lot when one is given; whatever the case.</summary>

@@ -34,41 +34,74 @@ internal sealed class PackedTexts
         _chars[_length - 1] = End;
     }
 
-    /// <summary>Tells of each text that holds another one: its number, and where in it that begins first.</summary>
-    public void Holding(string wanted, Action<int, int> tell)
+    /// <summary>Each text that holds another one, in the order of their numbers. No text may be added meanwhile.</summary>
+    public Sweep Holding(string wanted) =>
+        new(_chars.AsSpan(0, _length), CollectionsMarshal.AsSpan(_starts), wanted.AsSpan());
+
+    /// <summary>A walk over the texts that hold another one.</summary>
+    public ref struct Sweep
     {
-        ReadOnlySpan<char> all = _chars.AsSpan(0, _length);
-        ReadOnlySpan<int> starts = CollectionsMarshal.AsSpan(_starts);
-        int number = 0;
-        for (
-            int from = 0;
-            wanted.Length > 0 && from < all.Length;
-            from = number < starts.Length ? starts[number] : all.Length
-        )
+        private readonly ReadOnlySpan<char> _all;
+        private readonly ReadOnlySpan<int> _starts;
+        private readonly ReadOnlySpan<char> _wanted;
+        private int _from;
+
+        internal Sweep(ReadOnlySpan<char> all, ReadOnlySpan<int> starts, ReadOnlySpan<char> wanted)
         {
-            int at = all[from..].IndexOf(wanted, StringComparison.Ordinal);
+            _all = all;
+            _starts = starts;
+            _wanted = wanted;
+            _from = wanted.Length == 0 ? all.Length : 0;
+        }
+
+        /// <summary>The text's number.</summary>
+        public int Number { get; private set; }
+
+        /// <summary>Where in the text it begins first.</summary>
+        public int At { get; private set; }
+
+        /// <summary>True when the text is nothing else.</summary>
+        public readonly bool IsWhole => _from == _starts[Number] + _wanted.Length + 1;
+
+        /// <summary>True when a word of the text begins there.</summary>
+        public readonly bool BeginsWord => At == 0 || !char.IsLetterOrDigit(_all[_starts[Number] + At - 1]);
+
+        /// <summary>On to the next one; false when there is none.</summary>
+        public bool MoveNext()
+        {
+            int at = _from < _all.Length ? _all[_from..].IndexOf(_wanted) : -1;
             if (at < 0)
             {
-                return;
+                return false;
             }
 
-            number = NumberAt(starts, from + at, number);
-            tell(number, from + at - starts[number]);
-            number++;
+            int place = _from + at;
+            Number = NumberAt(place, Number);
+            At = place - _starts[Number];
+            _from = Number + 1 < _starts.Length ? _starts[Number + 1] : _all.Length;
+            return true;
         }
-    }
 
-    // Where every text holds it, the next one is a step away; where few do, the steps double.
-    private static int NumberAt(ReadOnlySpan<int> starts, int place, int first)
-    {
-        int step = 1;
-        while (first + step < starts.Length && starts[first + step] <= place)
+        // Where every text holds it, the next one is a step away; where few do, the steps double.
+        private readonly int NumberAt(int place, int first)
         {
-            first += step;
-            step *= 2;
-        }
+            for (int near = first; near < first + 3; near++)
+            {
+                if (near + 1 >= _starts.Length || place < _starts[near + 1])
+                {
+                    return near;
+                }
+            }
 
-        int found = starts[first..Math.Min(starts.Length, first + step)].BinarySearch(place);
-        return first + (found >= 0 ? found : ~found - 1);
+            int step = 4;
+            while (first + step < _starts.Length && _starts[first + step] <= place)
+            {
+                first += step;
+                step *= 2;
+            }
+
+            int found = _starts[first..Math.Min(_starts.Length, first + step)].BinarySearch(place);
+            return first + (found >= 0 ? found : ~found - 1);
+        }
     }
 }

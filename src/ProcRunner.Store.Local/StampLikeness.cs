@@ -75,6 +75,12 @@ internal static class StampLikeness
             return false;
         }
 
+        // One slip leaves the first character or the last; most of a hundred thousand stamps go no further than here.
+        if (a.Length > 2 && b.Length > 2 && a[0] != b[0] && a[^1] != b[^1])
+        {
+            return false;
+        }
+
         int start = a.CommonPrefixLength(b);
         ReadOnlySpan<char> restA = a[start..];
         ReadOnlySpan<char> restB = b[start..];

@@ -7,7 +7,7 @@ namespace ProcRunner.Practice.Tests;
 /// <summary>What work does to a head, against hand-worked figures (mm).</summary>
 public class HeadTests
 {
-    private const double Digits = 1e-9;
+    private const double Digits = 0.5e-9;
     private readonly PracticeHead _head = PracticeHead.Draw(Demo.Binding.Plan.Head, Demo.Setup.Heads, new Chance(11));
 
     // The valve sinks by the seat's cut, and by the face's loss over cos 45; stem height and installed height grow alike.

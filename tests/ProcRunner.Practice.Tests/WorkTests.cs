@@ -8,7 +8,7 @@ namespace ProcRunner.Practice.Tests;
 /// <summary>Each kind of work done by its name on a practice head, with what is true afterwards worked by hand (mm, degrees).</summary>
 public class WorkTests
 {
-    private const double Digits = 1e-8;
+    private const double Digits = 0.5e-9;
     private readonly PracticeHead _head = PracticeHead.Draw(Demo.Binding.Plan.Head, Demo.Setup.Heads, new Chance(21));
 
     // Sleeve 8 in 16, 0.02 tight: Lame's equations by hand in GeometryTests give 0.010 on the diameter.

@@ -84,7 +84,8 @@ public class CsvTests
         return Encoding.UTF8.GetString(to.ToArray());
     }
 
-    private static List<List<string>> Parse(string csv)
+    /// <summary>The fields of each line.</summary>
+    public static List<List<string>> Parse(string csv)
     {
         List<List<string>> lines =
         [

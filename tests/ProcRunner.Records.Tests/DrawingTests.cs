@@ -38,7 +38,6 @@ public class DrawingTests
         );
     }
 
-    // A label's width is at most 0.62 of its size a character in this font's digits and small letters: measured, no source.
     [Fact]
     public void Nothing_is_drawn_outside_its_drawing() =>
         Assert.All(
@@ -48,7 +47,7 @@ public class DrawingTests
                     drawing.Shapes,
                     shape =>
                     {
-                        (double left, double top, double right, double bottom) = Bounds(shape);
+                        (double left, double top, double right, double bottom) = ShapeBounds.Of(shape);
                         Assert.InRange(left, -1, drawing.Width);
                         Assert.InRange(right, 0, drawing.Width + 1);
                         Assert.InRange(top, -1, drawing.Height);
@@ -102,33 +101,5 @@ public class DrawingTests
             font.Fit("Az09 \u00b5\u00b0\u00b1\u00d7\u2264\u00e9\u03b1\u0416")
         );
         Assert.Equal("\\u4e2d\\U0001f600", font.Fit("\u4e2d\U0001F600"));
-    }
-
-    private static (double Left, double Top, double Right, double Bottom) Bounds(Shape shape) =>
-        shape switch
-        {
-            Shape.Line s => (Math.Min(s.X1, s.X2), Math.Min(s.Y1, s.Y2), Math.Max(s.X1, s.X2), Math.Max(s.Y1, s.Y2)),
-            Shape.Box s => (s.X, s.Y, s.X + s.Width, s.Y + s.Height),
-            Shape.Circle s => (s.X - s.Radius, s.Y - s.Radius, s.X + s.Radius, s.Y + s.Radius),
-            Shape.Outline s => (
-                s.Points.Min(p => p.X),
-                s.Points.Min(p => p.Y),
-                s.Points.Max(p => p.X),
-                s.Points.Max(p => p.Y)
-            ),
-            Shape.Label s => OfLabel(s),
-            _ => default,
-        };
-
-    private static (double Left, double Top, double Right, double Bottom) OfLabel(Shape.Label label)
-    {
-        double width = label.Text.Length * label.Size * 0.62;
-        double left = label.Anchor switch
-        {
-            Anchor.Middle => label.X - (width / 2),
-            Anchor.End => label.X - width,
-            _ => label.X,
-        };
-        return (left, label.Y - label.Size, left + width, label.Y);
     }
 }

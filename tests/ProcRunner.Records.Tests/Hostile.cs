@@ -103,7 +103,7 @@ internal static class Hostile
                     }
                 ),
             ],
-            Values = [.. record.Values.Select(v => v with { Gauge = Next(), By = By(v.By) })],
+            Values = [.. record.Values.Select(v => v with { Gauge = Next(), By = By(v.By), Before = Next() })],
             Cases =
             [
                 .. record.Cases.Select(c =>
@@ -111,6 +111,9 @@ internal static class Hostile
                     {
                         Outcome = Next(),
                         Fault = Next(),
+                        PermittedBy = Next(),
+                        End = CaseEnd.Conceded,
+                        IsCurrent = true,
                         Lines = [.. c.Lines.Select(l => new CaseLine(Next(), By(l.By)))],
                     }
                 ),
@@ -153,6 +156,7 @@ internal static class Hostile
             Questions = [new Questioned(Next(), Next(), Next(), Next(), By(record.Last))],
             Advice = [.. record.Advice.Select(a => new Advice(Next(), Next()))],
             Clock = [Next(), Next()],
+            EarlierStamp = Next(),
             Proof = record.Proof with { RootName = Next(), RootFingerprint = Next() },
         };
     }

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using System.Xml;
 using System.Xml.Linq;
 using ProcRunner.Quantities;
+using ProcRunner.Records.History;
 using ProcRunner.Records.Story;
 
 namespace ProcRunner.Records.Tests;
@@ -13,7 +14,7 @@ namespace ProcRunner.Records.Tests;
 /// </summary>
 public partial class TraceTests
 {
-    public static TheoryData<string> Jobs => ["demo", "conceded", "practice"];
+    public static TheoryData<string> Jobs => ["demo", "conceded", "practice", "back"];
 
     [Theory]
     [MemberData(nameof(Jobs))]
@@ -84,7 +85,13 @@ public partial class TraceTests
     {
         (BuildRecord record, _) = Read(job);
         Worked worked = Worked.All.Single(j => j.Name == job).Job;
-        HashSet<string> known = [.. Numbers(worked.Trail), .. worked.Texts.SelectMany(Numbers), .. Accounted(record)];
+        HashSet<string> known =
+        [
+            .. Numbers(worked.Trail),
+            .. Numbers(worked.EarlierTrail),
+            .. worked.Texts.SelectMany(Numbers),
+            .. Accounted(record),
+        ];
 
         string[] unknown = [.. Numbers(Text(worked.Text(".html"))).Where(n => !known.Contains(n)).Distinct()];
 
@@ -138,6 +145,8 @@ public partial class TraceTests
         IEnumerable<string> texts =
         [
             .. record.Left.Select(l => l.Left.ToString()),
+            .. (record.Comeback?.Rows ?? []).SelectMany(Since),
+            .. (record.Comeback?.Nearest.Take(1) ?? []).Select(n => n.Left.ToString()),
             .. record.Gauges.Select(g => $"{g.Gauge!.Id} {g.Gauge.Name} {g.Gauge.Resolution} {g.Gauge.Uncertainty}"),
             .. record.Plan.Positions.Select(p => p.Name),
             .. record.Values.Select(v => v.By.Time),
@@ -154,6 +163,24 @@ public partial class TraceTests
             "k = 2",
         ];
         return counts.Select(c => c.ToString(CultureInfo.InvariantCulture)).Concat(texts.SelectMany(Numbers));
+    }
+
+    // Worked out a second time, in doubles: the change, and its part of what was left to the limit it went towards.
+    private static IEnumerable<string> Since(Comeback.Row row)
+    {
+        if (row.Found is not { } found || found.Unit != row.Built.Unit)
+        {
+            return [];
+        }
+
+        decimal change = found.Value - row.Built.Value;
+        Quantity? limit = change > 0 ? row.Limits.High : row.Limits.Low;
+        double left = limit is { } end && end.Unit == found.Unit ? (double)(end.Value - row.Built.Value) : 0;
+        string used =
+            change != 0 && left != 0
+                ? Math.Round(100 * (double)change / left).ToString(CultureInfo.InvariantCulture)
+                : "";
+        return [Math.Abs(change).ToString(CultureInfo.InvariantCulture), used, "999", "100"];
     }
 
     private static IEnumerable<string> Numbers(string text) => Number().Matches(text).Select(m => m.Value);

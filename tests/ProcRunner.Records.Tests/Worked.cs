@@ -25,19 +25,36 @@ internal sealed class Worked
         )
     );
 
-    private Worked(IEnumerable<string> lines, Func<JobHeader, JobHeader>? header = null)
+    private static readonly Lazy<Worked> MadeBack = new(() =>
+    {
+        string[] lines = File.ReadAllLines(RepoRoot.PathOf("procedures/demo/pump-four.entries"));
+        int teardown = Array.FindIndex(lines, l => l.StartsWith("@ guide", StringComparison.Ordinal));
+        return new Worked(lines.Take(teardown), h => h with { Stamp = "DEMO-2" }, before: lines);
+    });
+
+    private Worked(
+        IEnumerable<string> lines,
+        Func<JobHeader, JobHeader>? header = null,
+        IEnumerable<string>? before = null
+    )
     {
         using TempFolder folder = new();
         (LocalStore? opened, string fault) = DemoShop.Open(folder["shop"], "tests");
         using LocalStore store = opened ?? throw new InvalidOperationException(fault);
-        JobRun job = Open(store, header ?? (h => h));
-        using StringReader input = new(string.Join('\n', lines));
-        using StringWriter output = new();
-        Status = new LineRun(job, new LineInput(input, isPiped: true, output), output).Run();
-        Output = output.ToString();
+        OtherJobs others = OtherJobs.None;
+        if (before is not null)
+        {
+            JobRun first = Open(store, h => h, others);
+            Work(first, before);
+            others = OtherJobs.Find(store, first.State.Job!.Stamp, linked: null).Jobs!;
+            EarlierTrail = File.ReadAllText(Directory.GetFiles(folder["shop/jobs"], "*.trail").Single());
+        }
+
+        JobRun job = Open(store, header ?? (h => h), others);
+        (Status, Output) = Work(job, lines);
         (JobAccount? account, fault) = JobAccount.Read(store.Reader, job.State.JobId);
         Record = (account ?? throw new InvalidOperationException(fault)).Record;
-        Trail = File.ReadAllText(Directory.GetFiles(folder["shop/jobs"], "*.trail").Single());
+        Trail = File.ReadAllText(folder[$"shop/jobs/{job.State.JobId}.trail"]);
         Texts = [.. Directory.GetFiles(folder["shop/texts"]).Select(File.ReadAllText)];
     }
 
@@ -53,9 +70,12 @@ internal sealed class Worked
     /// <summary>A practice job under way.</summary>
     public static Worked Practice => MadePractice.Value;
 
+    /// <summary>The demo's head come back: its teardown is done, held against the released demo.</summary>
+    public static Worked Back => MadeBack.Value;
+
     /// <summary>Every one of them.</summary>
     public static IEnumerable<(string Name, Worked Job)> All =>
-        [("demo", Demo), ("conceded", Conceded), ("hostile", WithHostileText), ("practice", Practice)];
+        [("demo", Demo), ("conceded", Conceded), ("hostile", WithHostileText), ("practice", Practice), ("back", Back)];
 
     /// <summary>How the run ended.</summary>
     public int Status { get; }
@@ -68,6 +88,9 @@ internal sealed class Worked
 
     /// <summary>Its trail's file.</summary>
     public string Trail { get; }
+
+    /// <summary>The file of the trail of the job it came back from; empty for another.</summary>
+    public string EarlierTrail { get; } = "";
 
     /// <summary>The texts it pins.</summary>
     public IReadOnlyList<string> Texts { get; }
@@ -83,7 +106,14 @@ internal sealed class Worked
     /// <summary>The record in a form that is text.</summary>
     public string Text(string ending) => System.Text.Encoding.UTF8.GetString(Written(ending));
 
-    private static JobRun Open(LocalStore store, Func<JobHeader, JobHeader> header)
+    private static (int Status, string Output) Work(JobRun job, IEnumerable<string> lines)
+    {
+        using StringReader input = new(string.Join('\n', lines));
+        using StringWriter output = new();
+        return (new LineRun(job, new LineInput(input, isPiped: true, output), output).Run(), output.ToString());
+    }
+
+    private static JobRun Open(LocalStore store, Func<JobHeader, JobHeader> header, OtherJobs others)
     {
         PlanTexts texts = DemoShop.ReadPlan().Texts!;
         JobHeader plain = new()
@@ -95,7 +125,14 @@ internal sealed class Worked
             Complaint = "hard to start, low compression on 2",
             EarlierWork = "skimmed once by another shop, 0.009 in by the stamp beside the casting number",
         };
-        (JobRun? job, string fault) = JobRun.Begin(store, Machine.Time, texts, header(plain), DemoShop.Operator);
+        (JobRun? job, string fault) = JobRun.Begin(
+            store,
+            Machine.Time,
+            texts,
+            header(plain),
+            DemoShop.Operator,
+            others
+        );
         return job ?? throw new InvalidOperationException(fault);
     }
 }

@@ -9,39 +9,74 @@ namespace ProcRunner.Tests.Storage;
 public sealed class JobSearchTests
 {
     private static readonly DateTimeOffset Day = new(2031, 4, 7, 8, 0, 0, TimeSpan.Zero);
-    private static readonly string[] Words = ["upper", "mill", "lane", "stone", "O1S", "4711", "k4", "Äcker", "l-9"];
+    private static readonly string[] Words =
+    [
+        "upper",
+        "mill",
+        "lane",
+        "stone",
+        "O1S",
+        "4711",
+        "k4",
+        "Äcker",
+        "l-9",
+        "east",
+        "intake",
+    ];
     private readonly Random _random = new(20310407);
 
     [Fact]
     public void Every_search_finds_what_looking_at_each_job_finds()
     {
-        JobCatalogue catalogue = new();
-        Dictionary<string, IndexedJob> jobs = [];
-        for (int i = 0; i < 600; i++)
-        {
-            // Some go on: another customer, a later day, the same stamp.
-            string id = Number(i < 500 ? i : _random.Next(500));
-            jobs[id] = Job(id, jobs.GetValueOrDefault(id)?.Stamp ?? Stamp(), i);
-            catalogue.Put(jobs[id]);
-        }
+        Store store = new(this);
+        store.Go(on: 600, among: 500);
+        store.Remove("7");
 
-        catalogue.Remove("7");
-        jobs.Remove("7");
-        int found = 0;
-        int none = 0;
-        for (int i = 0; i < 600; i++)
-        {
-            JobQuery query = Query();
-            (string Id, int Rank)[] expected = [.. Expected(jobs.Values, query)];
-            (IReadOnlyList<JobHit> hits, int count) = catalogue.Find(query, 20);
-
-            Assert.Equal(expected.Length, count);
-            Assert.Equal(expected.Take(20), hits.Select(h => (h.Job.Id, h.Rank)));
-            Assert.All(hits, hit => Assert.True(hit.Rank == 0 || hit.Found.Length > 0));
-            (found, none) = count > 0 ? (found + 1, none) : (found, none + 1);
-        }
+        (int found, int none) = Compare(store, 600, 20, Query);
 
         Assert.True(found > 100 && none > 50, $"{found} searches found something, {none} nothing");
+    }
+
+    // Pieces that stand in many jobs: fields and jobs that can change nothing any more are passed over, and must be the right ones.
+    // Jobs go on between the searches, so that what was added since is looked at too.
+    [Fact]
+    public void Several_pieces_find_what_looking_at_each_job_finds_while_jobs_go_on()
+    {
+        Store store = new(this);
+        store.Go(on: 900, among: 800);
+        (int found, int none) = (0, 0);
+        for (int round = 0; round < 12; round++)
+        {
+            (int more, int fewer) = Compare(
+                store,
+                15,
+                900,
+                () => new() { Text = Pieces(), In = round % 3 == 0 ? [In()] : [] }
+            );
+            (found, none) = (found + more, none + fewer);
+            store.Go(on: round * 4, among: 800);
+            store.Remove(Number(_random.Next(800)));
+        }
+
+        Assert.True(found > 90 && none > 10, $"{found} searches found something, {none} nothing");
+    }
+
+    private static (int Found, int None) Compare(Store store, int searches, int most, Func<JobQuery> next)
+    {
+        int found = 0;
+        for (int i = 0; i < searches; i++)
+        {
+            JobQuery query = next();
+            (string Id, int Rank)[] expected = [.. Expected(store.Jobs.Values, query)];
+            (IReadOnlyList<JobHit> hits, int count) = store.Catalogue.Find(query, most);
+
+            Assert.Equal(expected.Length, count);
+            Assert.Equal(expected.Take(most), hits.Select(h => (h.Job.Id, h.Rank)));
+            Assert.All(hits, hit => Assert.True(hit.Rank == 0 || hit.Found.Length > 0));
+            found += count > 0 ? 1 : 0;
+        }
+
+        return (found, searches - found);
     }
 
     // Said anew: every term must fit; of fields and terms the best counts; what is only like a stamp goes when the stamp is there.
@@ -77,7 +112,6 @@ public sealed class JobSearchTests
 
     private JobQuery Query()
     {
-        JobField[] fields = Enum.GetValues<JobField>();
         string text = _random.Next(4) switch
         {
             0 => Piece(Stamp()),
@@ -88,15 +122,28 @@ public sealed class JobSearchTests
         return new()
         {
             Text = text,
-            In =
-            [
-                .. Enumerable
-                    .Range(0, _random.Next(3))
-                    .Select(_ => (fields[_random.Next(fields.Length)], Piece(Word()))),
-            ],
+            In = [.. Enumerable.Range(0, _random.Next(3)).Select(_ => In())],
             From = _random.Next(3) == 0 ? Day.AddDays(_random.Next(600)) : null,
             Before = _random.Next(3) == 0 ? Day.AddDays(_random.Next(600)) : null,
         };
+    }
+
+    private string Pieces() => string.Join(' ', Enumerable.Range(0, _random.Next(2, 5)).Select(_ => Some()));
+
+    private string Some() =>
+        _random.Next(8) switch
+        {
+            0 => Piece(Stamp()),
+            1 => Piece("insert"),
+            2 => Piece("moss"),
+            < 6 => "aeimnorst1475"[_random.Next(13)].ToString(),
+            _ => Piece(Word()),
+        };
+
+    private (JobField Field, string Text) In()
+    {
+        JobField[] fields = Enum.GetValues<JobField>();
+        return (fields[_random.Next(fields.Length)], Piece(Word()));
     }
 
     private IndexedJob Job(string id, string stamp, int day) =>
@@ -109,11 +156,11 @@ public sealed class JobSearchTests
             Day.AddDays(day / 2),
             Day.AddDays(day),
             "",
-            [new(Word(), Word(), Word(), "1I"), new(Word(), Word(), Word(), "2I")]
+            [new(Word(), Word(), Word(), "1I"), new("seat insert", Word(), Word(), "2I")]
         )
         {
             Head = Word(),
-            People = [Word()],
+            People = [Word(), "T. Moss"],
             Gauges = [Word(), Word()],
             Cutters = [Word()],
             Notes = [$"{Word()} {Word()} {Word()}"],
@@ -130,4 +177,31 @@ public sealed class JobSearchTests
     }
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    // The catalogue, and beside it the jobs that it should hold.
+    private sealed class Store(JobSearchTests make)
+    {
+        private int _day;
+
+        public JobCatalogue Catalogue { get; } = new();
+
+        public Dictionary<string, IndexedJob> Jobs { get; } = [];
+
+        // Some are new, some go on: another customer, a later day, the same stamp.
+        public void Go(int on, int among)
+        {
+            for (int i = 0; i < on; i++, _day++)
+            {
+                string id = Number(_day < among ? _day : make._random.Next(among));
+                Jobs[id] = make.Job(id, Jobs.GetValueOrDefault(id)?.Stamp ?? make.Stamp(), _day);
+                Catalogue.Put(Jobs[id]);
+            }
+        }
+
+        public void Remove(string id)
+        {
+            Catalogue.Remove(id);
+            Jobs.Remove(id);
+        }
+    }
 }

@@ -84,7 +84,7 @@ public static class SmallPlan
             ("teardown", "cracks", false, new StepWork.Inspect([new("none", true), new("between the seats", false)])),
             ("teardown", "guide", false, new StepWork.Decide("guide", ["keep", "replace"])),
             ("teardown", "measured", true, new StepWork.Sign("measured", ByLead: false)),
-            ("guide replacement", "chill the guide", false, new StepWork.Do([])),
+            ("guide replacement", "chill the guide", false, new StepWork.Do()),
             ("guide replacement", "guide fitted", false, new StepWork.Fit("guide")),
             ("guide replacement", "guide bore", false, new StepWork.Measure(Taking("guide bore", "top", "bottom"))),
             ("seat cut", "seat", false, new StepWork.Zero(recession)),

@@ -9,6 +9,8 @@ internal readonly struct FormulaWorking(IFormulaScope scope, Unit displayUnit, i
 {
     // Most formulas of a shop fit, so that nothing but the text itself takes memory.
     private const int Usual = 256;
+    private const int FewPlaces = 8;
+    private const int MostPlaces = 12;
 
     /// <summary>The formula and the amount that came of it.</summary>
     public string Show(string text, IReadOnlyList<FormulaToken> tokens, Exact amount)
@@ -162,15 +164,45 @@ internal readonly struct FormulaWorking(IFormulaScope scope, Unit displayUnit, i
     {
         if (
             Units.All.FirstOrDefault(unit => unit.Dimension == amount.Dimension) is not { } unit
-            || !InUnit(ref line, amount, unit)
+            || InOwnPlaces(amount, unit) is not { } number
         )
         {
             return false;
         }
 
+        line.AppendFormatted(number);
         line.AppendLiteral(unit.Symbol.Length > 0 ? " " : "");
         line.AppendLiteral(unit.Symbol);
         return true;
+    }
+
+    // The places asked for are those of the result. What it is worked out from is shown as it is where that takes few places,
+    // and otherwise with as many as make it more than nought.
+    private decimal? InOwnPlaces(Exact amount, Unit unit)
+    {
+        for (int places = digits; places <= FewPlaces; places++)
+        {
+            if (
+                amount.TryToQuantity(unit, places, Rounding.Nearest, out Quantity shown)
+                && Exact.Of(shown).Value == amount.Value
+            )
+            {
+                return shown.Value;
+            }
+        }
+
+        for (int places = digits; places <= MostPlaces; places++)
+        {
+            if (
+                amount.TryToQuantity(unit, places, Rounding.Nearest, out Quantity shown)
+                && shown.Value.ToString(CultureInfo.InvariantCulture).TrimStart('-', '0', '.').Length >= 2
+            )
+            {
+                return shown.Value;
+            }
+        }
+
+        return amount.TryToQuantity(unit, digits, Rounding.Nearest, out Quantity rounded) ? rounded.Value : null;
     }
 
     private static bool IsOnOneLine(ReadOnlySpan<char> line)

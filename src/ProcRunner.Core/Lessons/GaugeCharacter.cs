@@ -33,6 +33,9 @@ public sealed record GaugeCharacter(
     /// <summary>By how much it reads too little then.</summary>
     public double DirtBy { get; init; }
 
+    /// <summary>How it shows what it measures; null: as its turn has it, figures where nothing turns.</summary>
+    public FaceKind? Face { get; init; }
+
     /// <summary>The standard uncertainty of one reading, resolution included (JCGM 100:2008, 4.3.7: a step d adds d/sqrt(12)); slips left out.</summary>
     public double Standard()
     {

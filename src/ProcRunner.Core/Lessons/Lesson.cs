@@ -21,6 +21,9 @@ public sealed record Lesson
     /// <summary>What is to be learned.</summary>
     public required string Learn { get; init; }
 
+    /// <summary>How long its own solution takes, in minutes; null: nobody has said.</summary>
+    public int? Minutes { get; init; }
+
     /// <summary>Full name of the step at which the learner takes over; what goes before is worked by the model operator. Null: from the start.</summary>
     public required string? From { get; init; }
 

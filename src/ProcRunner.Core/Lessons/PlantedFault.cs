@@ -18,4 +18,8 @@ public sealed record PlantedFault(
     string Answer,
     string Why,
     Place Source
-);
+)
+{
+    /// <summary>A change that, reported at its position before the step is answered, catches it as well; null: none.</summary>
+    public string? OrChange { get; init; }
+}

@@ -17,7 +17,7 @@ public sealed record Characteristic
     /// <summary>The kind of quantity.</summary>
     public required Dimension Dimension { get; init; }
 
-    /// <summary>The unit an entry has when none is typed; null: the head spec's unit of length.</summary>
+    /// <summary>The unit an entry has when none is typed; null: the one that goes with the head spec's unit of length.</summary>
     public required Unit? MeasuredIn { get; init; }
 
     /// <summary>Names of the places in the order they are entered; empty for a single value.</summary>
@@ -32,6 +32,12 @@ public sealed record Characteristic
     /// <summary>Data and characteristics which, when they move, make its value stale.</summary>
     public IReadOnlyList<string> RestsOn { get; init; } = [];
 
+    /// <summary>
+    /// Data that it is measured from but needn't be measured again for, since it can't be or stands for how the work was done: a
+    /// record says when one of them moved later.
+    /// </summary>
+    public IReadOnlyList<string> MeasuredFrom { get; init; } = [];
+
     /// <summary>Which way it goes as the part wears.</summary>
     public Wear Wears { get; init; }
 
@@ -45,5 +51,5 @@ public sealed record Characteristic
     public bool WorkedOut { get; init; }
 
     /// <summary>The unit on this head.</summary>
-    public Unit UnitOn(HeadSpec head) => MeasuredIn ?? head.LengthUnit;
+    public Unit UnitOn(HeadSpec head) => MeasuredIn ?? PaperUnits.Of(Dimension, head.LengthUnit);
 }

@@ -3,7 +3,7 @@ using ProcRunner.Quantities;
 
 namespace ProcRunner.Procedures;
 
-/// <summary>A number worked out and shown while something is done: a spindle speed, a temperature.</summary>
+/// <summary>A number worked out and shown with a step: a spindle speed, the shim to put in, what a decision rests on.</summary>
 /// <param name="Name">What it is.</param>
 /// <param name="Formula">How.</param>
 /// <param name="ShownIn">The unit it is shown in; null: the formula's base, or the head's unit of length.</param>

@@ -45,6 +45,9 @@ public sealed record Step
     /// <summary>What it moves when it is done.</summary>
     public IReadOnlyList<Move> Moves { get; init; } = [];
 
+    /// <summary>Numbers worked out for it and shown with it.</summary>
+    public IReadOnlyList<ShownNumber> Shows { get; init; } = [];
+
     /// <summary>Cautions shown with it.</summary>
     public IReadOnlyList<Caution> Cautions { get; init; } = [];
 

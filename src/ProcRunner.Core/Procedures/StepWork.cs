@@ -11,8 +11,7 @@ public abstract record StepWork
     public abstract string Kind { get; }
 
     /// <summary>An instruction that is carried out.</summary>
-    /// <param name="Shows">Numbers worked out for it.</param>
-    public sealed record Do(IReadOnlyList<ShownNumber> Shows) : StepWork
+    public sealed record Do : StepWork
     {
         /// <inheritdoc/>
         public override string Kind => "do";

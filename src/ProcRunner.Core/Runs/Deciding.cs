@@ -51,12 +51,7 @@ internal sealed class Deciding(RunState state, ShopState shop, Moment moment)
     }
 
     /// <summary>What goes stale when a reading comes in.</summary>
-    public RunEvent.WentStale? Stales(
-        At at,
-        TakenReading reading,
-        IReadOnlyList<MovedName> moved,
-        string cause
-    )
+    public RunEvent.WentStale? Stales(At at, TakenReading reading, IReadOnlyList<MovedName> moved, string cause)
     {
         List<MovedName>? changed = null;
         List<StaleItem>? gates = null;

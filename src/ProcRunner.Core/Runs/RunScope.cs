@@ -98,9 +98,7 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
             }
         }
 
-        return values.Count > 0 || name.Summary == Statistic.Count
-            ? Statistics.Of(name.Summary, values)
-            : null;
+        return values.Count > 0 || name.Summary == Statistic.Count ? Statistics.Of(name.Summary, values) : null;
     }
 
     private FormulaValue.Many? Each(FormulaName.OverEach name)

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace ProcRunner.Runs;
 
 /// <summary>What was entered last at a step, in words.</summary>
@@ -18,8 +16,7 @@ public static class SaidAt
         ArgumentNullException.ThrowIfNull(record);
         return LastWasPass(record) ? $"readout {record.Cut!.Readout}"
             : record.Readings.Count == 0 ? record.Said
-            : record.Readings[^1] is { Places.Count: > 1 } reading
-                ? string.Join(" ", reading.Places.Select(p => p.Value.Value.ToString(CultureInfo.InvariantCulture)))
+            : record.Readings[^1] is { Places.Count: > 1 } reading ? PlacesText.Of(reading)
             : record.Readings[^1].Value.ToString();
     }
 }

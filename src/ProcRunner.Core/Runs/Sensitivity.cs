@@ -21,13 +21,12 @@ public static class Sensitivity
             return null;
         }
 
-        Quantity Moved(Quantity quantity) => new(quantity.Value + 0.001m, quantity.Unit);
         TakenReading moved = new()
         {
             Characteristic = state.Plan.CharacteristicAt(characteristic).Name,
             Typed = "",
-            Places = [.. value.Places.Select(p => p with { Value = Moved(p.Value) })],
-            Value = Moved(value.Value),
+            Places = [.. value.Places.Select(p => p with { Value = Moved(p.Value, value.Value.Unit) })],
+            Value = Moved(value.Value, value.Value.Unit),
             Gauge = "",
             Judgement = Judgement.None,
             Worked = [],
@@ -37,5 +36,15 @@ public static class Sensitivity
         return formula.TryAmount(now, out Exact from) && formula.TryAmount(then, out Exact to)
             ? (to.Value - from.Value).ToDouble() / (value.Value.Unit.Factor.ToDouble() / 1000)
             : null;
+    }
+
+    // Places typed in several units move alike, by a thousandth of the one unit.
+    private static Quantity Moved(Quantity quantity, Unit unit)
+    {
+        decimal step =
+            quantity.Unit == unit
+                ? 0.001m
+                : (unit.Factor / quantity.Unit.Factor / Rational.FromInteger(1000)).Round(18, Rounding.Nearest);
+        return new Quantity(quantity.Value + step, quantity.Unit);
     }
 }

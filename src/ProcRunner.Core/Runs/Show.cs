@@ -35,6 +35,19 @@ public static class Show
         return new Quantity(exact.Scale < usual ? Padded(exact, usual) : exact, unit);
     }
 
+    /// <summary>
+    /// A worked-out amount as it is kept: to two places more than the unit is read to at the most. A product of rounded
+    /// numbers has exact decimals that nobody measured, as 109.9999989 lbf.
+    /// </summary>
+    public static Quantity Kept(Exact amount, Unit unit)
+    {
+        Quantity exact = In(amount, unit);
+        int most = DigitsOf(unit) + 2;
+        return exact.Value.Scale > most && amount.TryToQuantity(unit, most, Rounding.Nearest, out Quantity kept)
+            ? kept
+            : exact;
+    }
+
     /// <summary>The amount in a unit as text.</summary>
     public static string Plain(Exact amount, Unit unit) =>
         amount.Dimension == unit.Dimension

@@ -34,7 +34,7 @@ internal static class ValueWorker
                 ? Selected(table, amount, on.Plan.Head.LengthUnit)
                 : (
                     amount,
-                    Show.In(amount, unit),
+                    Show.Kept(amount, unit),
                     work.Formula.Working(scope, unit, Show.DigitsOf(unit), amount)
                 );
             if (value is not { } exact)

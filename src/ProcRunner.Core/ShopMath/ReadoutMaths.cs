@@ -37,10 +37,14 @@ public sealed record ReadoutMaths(Readout Readout, decimal GuideAngle)
             ? Number(Sense * Doubling * measured.In(Readout.Unit) / _cosine, Rounding.Nearest)
             : Number(Rational.Zero, Rounding.Nearest);
 
-    /// <summary>The travel along the axis from one depth to another, in the readout's unit; negative when the second is shallower.</summary>
+    /// <summary>The travel along the axis from one depth to another, in the readout's unit: (to - from) / cos(phi); negative when the second is shallower.</summary>
+    /// <param name="from">Depth, square to the deck.</param>
+    /// <param name="to">Depth, square to the deck.</param>
     public Rational TravelFor(Exact from, Exact to) => (to.In(Readout.Unit) - from.In(Readout.Unit)) / _cosine;
 
-    /// <summary>The depth that a travel leads to.</summary>
+    /// <summary>The depth that a travel leads to: from + travel x cos(phi).</summary>
+    /// <param name="from">Depth, square to the deck.</param>
+    /// <param name="travel">Along the axis, in the readout's unit.</param>
     public Exact DepthAfter(Exact from, Rational travel) =>
         new(Readout.Unit.ToBase(from.In(Readout.Unit) + (travel * _cosine)), from.Dimension);
 

@@ -121,9 +121,9 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
 
     private void BindWay(BoundWork bound)
     {
-        bool known = plan.Steps.Any(s =>
-            s.WaysOn.Any(w => w.Text == bound.Step || $"{s.FullName} / {w.Text}" == bound.Step)
-        );
+        bool known =
+            plan.Steps.Any(s => s.WaysOn.Any(w => w.Text == bound.Step || $"{s.FullName} / {w.Text}" == bound.Step))
+            || plan.Procedure.Changes.Any(c => Binding.Changed + c.Name == bound.Step);
         if (!known)
         {
             Add(bound.Source, $"no step has the way on '{bound.Step}'");

@@ -10,6 +10,9 @@ namespace ProcRunner.Practice.Bindings;
 /// <summary>A practice setup bound to a procedure and a head spec: what each reading and step is on the practice head. Immutable.</summary>
 public sealed class Binding
 {
+    /// <summary>What stands before a change's name where a report of it works on the head.</summary>
+    internal const string Changed = "changed / ";
+
     private readonly Dictionary<int, BoundDimension> _readings;
     private readonly Dictionary<int, (Work Work, IReadOnlyList<AimTerm> To)> _works;
     private readonly Dictionary<string, (Work Work, IReadOnlyList<AimTerm> To)> _ways;
@@ -76,6 +79,10 @@ public sealed class Binding
 
     internal (Work Work, IReadOnlyList<AimTerm> To)? WorkOf(int step) =>
         _works.TryGetValue(step, out (Work, IReadOnlyList<AimTerm>) work) ? work : null;
+
+    /// <summary>What is done when a change is reported; null: nothing.</summary>
+    internal Work? WorkOfChange(string change) =>
+        _ways.TryGetValue(Changed + change, out (Work Work, IReadOnlyList<AimTerm> To) bound) ? bound.Work : null;
 
     internal (Work Work, IReadOnlyList<AimTerm> To)? WayOf(int step, string way) =>
         _ways.TryGetValue($"{Plan.Steps[step].FullName} / {way}", out (Work, IReadOnlyList<AimTerm>) here) ? here

@@ -15,6 +15,7 @@ internal static class SeatWork
         new("narrow seat", true, Narrow),
         new("clean seat", false, (b, p, _) => Clean(b.Head, p)),
         new("true pilot", false, TruePilot),
+        new("fresh edge", false, (b, _, _) => b.Spindle.ChangeEdge()),
     ];
 
     /// <summary>Wipes the seat and the face.</summary>
@@ -25,8 +26,13 @@ internal static class SeatWork
     }
 
     // Another pilot, straight and of the guide's size.
-    private static void TruePilot(Bench bench, int position, double to) =>
-        (bench.Head[Truths.PilotBend, position], bench.Head[Truths.PilotLean, position]) = (0, 0);
+    private static void TruePilot(Bench bench, int position, double to)
+    {
+        if (position >= 0)
+        {
+            (bench.Head[Truths.PilotBend, position], bench.Head[Truths.PilotLean, position]) = (0, 0);
+        }
+    }
 
     private static void NewValve(Bench bench, int position, double to)
     {

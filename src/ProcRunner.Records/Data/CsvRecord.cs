@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text;
 using ProcRunner.Quantities;
+using ProcRunner.Records.History;
+using ProcRunner.Records.Papers;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 using ProcRunner.Text;
@@ -157,6 +159,7 @@ internal sealed class CsvRecord
             );
         }
 
+        Since(record);
         foreach (Correction c in record.Corrections)
         {
             Add("correction", c.Step, text: $"was: {c.Was}; now: {c.Now}; because: {c.Reason}", by: c.By);
@@ -164,12 +167,11 @@ internal sealed class CsvRecord
 
         foreach (Earlier e in record.Earlier)
         {
-            string moved = e.Cause.Length > 0 ? $"; moved: {e.Cause}" : "";
             Add(
                 "earlier",
                 e.About,
                 e.Position,
-                text: $"was: {e.Was} (entry {N(e.WasBy.Entry)}){moved}; then: {e.Then}",
+                text: $"was: {e.Was} (entry {N(e.WasBy.Entry)}); no longer held because: {e.Cause} (entry {N(e.Until.Entry)}); then: {e.Then}",
                 by: e.ThenBy
             );
         }
@@ -193,6 +195,23 @@ internal sealed class CsvRecord
                 c.Position,
                 text: $"{limits}; because: {c.Limit.Reason}",
                 by: c.By
+            );
+        }
+    }
+
+    private void Since(BuildRecord record)
+    {
+        foreach (Comeback.Row r in record.Comeback?.Rows.Where(r => r.Found is not null) ?? [])
+        {
+            Add(
+                "since earlier job",
+                r.Name,
+                r.Position,
+                Number(r.Found),
+                r.Found!.Value.Unit.Symbol,
+                r.Limits.Origin,
+                r.IsPast ? "past its limit then" : "",
+                $"found; went out of job {record.EarlierStamp} with {r.Built}; change {r.Change?.ToString() ?? "none"}; used of what was left: {(r.Used is null ? "none" : ComebackPart.Percent(r))}"
             );
         }
     }

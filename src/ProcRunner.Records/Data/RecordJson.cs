@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Quantities;
+using ProcRunner.Records.Papers;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 using ProcRunner.Trail;
@@ -58,6 +59,7 @@ public static class RecordJson
             ("findings", List(record.Findings.Select(SaidOf))),
             ("decisions", List(record.Decisions.Select(SaidOf))),
             ("other-heads", List(record.OtherHeads.Select(SaidOf))),
+            ("since-earlier", record.EarlierStamp.Length > 0 ? Since(record) : Json.Nothing),
             ("left-out", List(record.LeftOut.Select(SaidOf))),
             ("parts", List(record.Parts.Select(Part))),
             ("cuts", List(record.Cuts.Select(Cut))),
@@ -135,6 +137,31 @@ public static class RecordJson
             ? Json.MapOf(("v", Text(some.Value.ToString(CultureInfo.InvariantCulture))), ("u", Text(some.Unit.Symbol)))
             : Json.Nothing;
 
+    private static Json.Map Since(BuildRecord record) =>
+        Json.MapOf(
+            ("stamp", Text(record.EarlierStamp)),
+            (
+                "values",
+                record.Comeback is { } comeback
+                    ? List(
+                        comeback
+                            .Rows.Where(r => r.Found is not null)
+                            .Select(r =>
+                                Json.MapOf(
+                                    ("name", Text(r.Name)),
+                                    ("at", Text(r.Position)),
+                                    ("then", Amount(r.Built)),
+                                    ("found", Amount(r.Found)),
+                                    ("change", Amount(r.Change)),
+                                    ("used", Text(ComebackPart.Percent(r))),
+                                    ("past-limit", new Json.Flag(r.IsPast))
+                                )
+                            )
+                    )
+                    : Json.Nothing
+            )
+        );
+
     private static Json.Map By(Stamped by) =>
         Json.MapOf(
             ("entry", new Json.Whole(by.Entry)),
@@ -209,7 +236,8 @@ public static class RecordJson
             ("at", Text(earlier.Position)),
             ("was", Text(earlier.Was)),
             ("was-by", By(earlier.WasBy)),
-            ("moved", Text(earlier.Cause)),
+            ("cause", Text(earlier.Cause)),
+            ("until", By(earlier.Until)),
             ("then", Text(earlier.Then)),
             ("then-by", By(earlier.ThenBy))
         );

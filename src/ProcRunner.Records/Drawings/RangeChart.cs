@@ -15,31 +15,56 @@ internal static class RangeChart
     private const double Row = 17;
     private const double Top = 20;
 
-    /// <summary>The chart; null when there is nothing to draw.</summary>
+    // So many rows stand on a sheet of A4.
+    private const int MostRows = 38;
+
+    /// <summary>The chart, in as many parts as it takes to stand on sheets of paper; none when there is nothing to draw.</summary>
     /// <param name="title">What it shows.</param>
     /// <param name="grows">What the right side means: deeper, stronger.</param>
     /// <param name="values">The values, from the top.</param>
     /// <param name="fromZero">True for what is judged from zero, a runout.</param>
-    public static Drawing? Of(string title, string grows, IReadOnlyList<PlottedValue> values, bool fromZero = false)
+    public static IReadOnlyList<Drawing> Of(
+        string title,
+        string grows,
+        IReadOnlyList<PlottedValue> values,
+        bool fromZero = false
+    )
     {
         if (values.Count == 0)
         {
-            return null;
+            return [];
         }
 
         IEnumerable<Quantity?> all = values.SelectMany(v => new Quantity?[] { v.Value, v.Low, v.High, v.Found });
         Scale scale = fromZero ? Scale.FromZero(Left, Right, all) : Scale.Over(Left, Right, all);
+        PlottedValue[][] parts = [.. values.Chunk(MostRows)];
+        return
+        [
+            .. parts.Select(part =>
+                Part(
+                    parts.Length == 1 ? title : $"{title}, {part[0].Name} to {part[^1].Name}",
+                    grows,
+                    part,
+                    scale,
+                    fromZero
+                )
+            ),
+        ];
+    }
+
+    private static Drawing Part(string title, string grows, PlottedValue[] values, Scale scale, bool fromZero)
+    {
         List<Shape> shapes =
         [
             new Shape.Label(Right, 10, $"{grows} >", 7.5, Anchor.End, Tone: Tone.Quiet),
             new Shape.Label(Width, 10, $"now, {values[0].Value.Unit.Symbol}", 7.5, Anchor.End, Tone: Tone.Quiet),
         ];
-        for (int i = 0; i < values.Count; i++)
+        for (int i = 0; i < values.Length; i++)
         {
             shapes.AddRange(RowOf(values[i], Top + (i * Row), scale, fromZero));
         }
 
-        double legend = Top + (values.Count * Row) + 10;
+        double legend = Top + (values.Length * Row) + 10;
         shapes.AddRange(Legend(legend, values));
         return new Drawing(title, InWords(title, values), Width, legend + 8, shapes);
     }

@@ -17,14 +17,17 @@ internal static class DrawingPart
     /// <summary>Its pieces.</summary>
     public static IEnumerable<Block> Of(BuildRecord record)
     {
-        (string Role, Drawing? Drawing)[] drawings =
+        (string Role, IReadOnlyList<Drawing> Drawings)[] drawings =
         [
             .. Ranges.Select(r => (r.Role, RangeChart.Of(r.Title, r.Grows, ValuesOf(record, r.Role), r.FromZero))),
-            (RecordRoles.DeckThickness, DeckMap.OfThickness(record.Shown(RecordRoles.DeckThickness))),
-            (RecordRoles.Flatness, DeckMap.OfFlatness(record.Shown(RecordRoles.Flatness))),
+            (RecordRoles.DeckThickness, OrNone(DeckMap.OfThickness(record.Shown(RecordRoles.DeckThickness)))),
+            (RecordRoles.Flatness, OrNone(DeckMap.OfFlatness(record.Shown(RecordRoles.Flatness)))),
         ];
+        IReadOnlyList<Drawing> plans = HeadPlan.Of(record);
         yield return new Block.Heading(2, "Drawings");
-        foreach (Drawing drawing in drawings.Select(d => d.Drawing).OfType<Drawing>())
+        foreach (
+            Drawing drawing in (HeadPlan.IsForTheFront(plans) ? [] : plans).Concat(drawings.SelectMany(d => d.Drawings))
+        )
         {
             yield return new Block.Picture(drawing);
         }
@@ -32,7 +35,7 @@ internal static class DrawingPart
         string[] missing =
         [
             .. HeadPlan.Roles.Where(r => record.AllShown(r).Count == 0),
-            .. drawings.Where(d => d.Drawing is null).Select(d => d.Role),
+            .. drawings.Where(d => d.Drawings.Count == 0).Select(d => d.Role),
         ];
         if (missing.Length > 0)
         {
@@ -42,6 +45,8 @@ internal static class DrawingPart
             );
         }
     }
+
+    private static IReadOnlyList<Drawing> OrNone(Drawing? drawing) => drawing is null ? [] : [drawing];
 
     // A drawing that is missing without a word would pass for one that nobody wanted.
     private static string Why(BuildRecord record, string role) =>

@@ -19,11 +19,17 @@ internal static class FrontPage
 
         yield return new Block.Heading(2, "In short");
         yield return new Block.Bullets([.. InShort(record)]);
-        if (HeadPlan.Of(record) is { } plan)
+        IReadOnlyList<Drawing> plans = HeadPlan.Of(record);
+        if (HeadPlan.IsForTheFront(plans))
         {
-            yield return new Block.Picture(plan);
+            yield return new Block.Picture(plans[0]);
+        }
+
+        if (plans.Count > 0)
+        {
+            string where = HeadPlan.IsForTheFront(plans) ? "" : "The plan of the head stands under Drawings. ";
             yield return new Block.Paragraph(
-                "Valves: 1I is the intake of cylinder 1, 1E its exhaust. Depth (recession): how far the closed valve lies below the deck, the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter. Limits stand under Values.",
+                $"{where}Valves: 1I is the intake of cylinder 1, 1E its exhaust. Depth (recession): how far the closed valve lies below the deck, the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter. Limits stand under Values.",
                 IsQuiet: true
             );
         }
@@ -59,7 +65,15 @@ internal static class FrontPage
                 notable.All(c => c.End == CaseEnd.Conceded)
                     ? "Used out of spec by a written permission of the shop (a concession)"
                     : "Used out of spec by a written permission of the shop (a concession), or not settled",
-                [.. notable.Select(c => $"{c.About}: {c.Fault}. {c.Outcome}")],
+                [
+                    .. notable.Select(c => $"{c.About}: {c.Fault}. {c.Outcome}"),
+                    .. notable.Any(c => c.End == CaseEnd.Conceded)
+                        ?
+                        [
+                            "The shop answers for this decision and its reason; nobody outside it has signed here. Whether the head may be used so is for the customer and the engine builder to decide: if it wasn't agreed with you, ask the shop before you fit it.",
+                        ]
+                        : Array.Empty<string>(),
+                ],
                 NeedsAttention: true
             );
     }
@@ -103,6 +117,14 @@ internal static class FrontPage
             yield return $"Outside the limits as it came: {came}.";
         }
 
+        if (record.EarlierStamp.Length > 0)
+        {
+            string used = record.Comeback is { } comeback ? ComebackPart.MostUsed(comeback) : "";
+            yield return used.Length > 0
+                ? $"Came back from job {record.EarlierStamp}. Used up most since then: {used}."
+                : $"Came back from job {record.EarlierStamp}.";
+        }
+
         if (Inspected(record) is { Length: > 0 } inspected)
         {
             yield return $"Inspected on the head and good: {inspected}.";
@@ -115,7 +137,7 @@ internal static class FrontPage
 
         if (Worked(record) is { Length: > 0 } worked)
         {
-            yield return $"Worked on: {worked}.";
+            yield return $"{(record.IsClosed ? "Worked on" : "Decided, done or still to be done")}: {worked}.";
         }
 
         foreach (string line in Deck(record))

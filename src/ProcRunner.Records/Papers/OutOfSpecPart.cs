@@ -43,9 +43,21 @@ internal static class OutOfSpecPart
                 [.. told.Lines.Select(l => $"{l.Text} (entered by {PaperMaker.Who(l.By)})")],
                 IsNumbered: true
             );
-            yield return new Block.Notice(EndWord(told), [told.Outcome], NeedsAttention: told.End != CaseEnd.Settled);
+            yield return new Block.Notice(
+                EndWord(told),
+                told is { End: CaseEnd.Conceded, IsCurrent: true }
+                    ? [told.Outcome, WhoAnswers(record, [told])]
+                    : [told.Outcome],
+                NeedsAttention: told.End != CaseEnd.Settled
+            );
         }
     }
+
+    /// <summary>Who answers for what is used out of spec: nobody should have to guess what a signature of the shop covers.</summary>
+    /// <param name="record">The record.</param>
+    /// <param name="conceded">What is used out of spec.</param>
+    public static string WhoAnswers(BuildRecord record, IReadOnlyList<Case> conceded) =>
+        $"Who answers for what: {string.Join(" and ", conceded.Select(c => c.PermittedBy).Distinct())} decided for the shop, {record.Shop}, that the head goes out so; the shop answers for that decision, for its reason and for the measured value. Nobody outside the shop has signed here: what the reason says of the customer is the shop's word, and no right of the customer is given up by it. Whether the head may be used so in this engine is for the customer and the engine builder to decide: if this wasn't agreed with you, ask the shop before you fit it.";
 
     // A result that was only measured again wasn't put right by any work.
     private static string EndWord(Case told) =>

@@ -10,6 +10,7 @@ internal static class PaperMaker
         Block[] detail =
         [
             .. OutOfSpecPart.Of(record),
+            .. ComebackPart.Of(record),
             .. DrawingPart.Of(record),
             .. WorkPart.Of(record),
             .. ValuePart.Of(record),
@@ -76,7 +77,7 @@ internal static class PaperMaker
     private static string Code(BuildRecord record) => record.Proof.Code is { } code ? $", proof code {code}" : "";
 
     /// <summary>A whole number as text.</summary>
-    public static string Number(long number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    public static string Number(long number) => Telling.Number(number);
 
     /// <summary>Who and when, with the entry: <c>R. Vale, 2026-03-01 14:05, entry 12</c>.</summary>
     public static string Who(Stamped by) => $"{by.Person}, {by.Time}, entry {Number(by.Entry)}";
@@ -84,11 +85,34 @@ internal static class PaperMaker
     /// <summary>Who, with the entry: <c>R. Vale, entry 12</c>; when stands with the stages.</summary>
     public static string WhoShort(Stamped by) => $"{by.Person}, entry {Number(by.Entry)}";
 
-    /// <summary>Several entries: <c>R. Vale, entries 12, 14</c>.</summary>
+    /// <summary>Several entries: <c>R. Vale, entries 12, 14 to 17</c>.</summary>
     public static string Entries(IReadOnlyList<Stamped> by) =>
         by.Count == 1
             ? WhoShort(by[0])
-            : $"{string.Join(", ", by.Select(b => b.Person).Distinct())}, entries {string.Join(", ", by.Select(b => Number(b.Entry)))}";
+            : $"{string.Join(", ", by.Select(b => b.Person).Distinct())}, entries {Ranges([.. by.Select(b => b.Entry)])}";
+
+    /// <summary>Places for a reader: <c>every valve</c>, or each by its name.</summary>
+    public static string Places(IReadOnlyList<string> positions, BuildRecord record) =>
+        positions.Count > 1 && positions.Distinct().Count() == record.Plan.Positions.Count
+            ? "every valve"
+            : string.Join(", ", positions);
+
+    private static string Ranges(IReadOnlyList<long> entries)
+    {
+        List<string> ranges = [];
+        for (int from = 0, to; from < entries.Count; from = to + 1)
+        {
+            for (to = from; to + 1 < entries.Count && entries[to + 1] == entries[to] + 1; to++) { }
+
+            ranges.Add(
+                to - from < 2
+                    ? string.Join(", ", entries.Skip(from).Take(to - from + 1).Select(Number))
+                    : $"{Number(entries[from])} to {Number(entries[to])}"
+            );
+        }
+
+        return string.Join(", ", ranges);
+    }
 
     /// <summary>A place for a reader: nothing for the head's own.</summary>
     public static string At(string position) => position is "head" or "" ? "" : $" {position}";

@@ -16,6 +16,14 @@ internal static class ValuePart
         yield return new Block.Paragraph(
             "The latest value of each reading. Limits are inclusive. Who gave a limit stands in brackets: maker, standard, shop or rule of thumb. A value without limits is recorded only."
         );
+        if (record.Values.Any(v => v.Before.Length > 0))
+        {
+            yield return new Block.Paragraph(
+                "\"Measured before\" stands where the face that a value was measured from was cut later and nobody can measure it from the new one, as a counterbore once its insert stands in it. From the new face it is less by that cut.",
+                IsQuiet: true
+            );
+        }
+
         foreach (IGrouping<string, FinalValue> position in record.Values.GroupBy(v => v.Position))
         {
             yield return new Block.Heading(3, position.Key == "head" ? "The head" : $"Valve {position.Key}");
@@ -89,13 +97,15 @@ internal static class ValuePart
 
     private static Block.Table Overtaken(string position, Earlier[] earlier) =>
         new(
-            position == "head" ? "What stood before, of the head" : $"What stood before, at {position}",
+            position == "head"
+                ? "What stood before, of the head, in the order in which it stopped holding"
+                : $"What stood before, at {position}, in the order in which it stopped holding",
             [("about", 4), ("was", 6), ("no longer held because", 4), ("then", 6)],
             [
                 .. earlier.Select(e => new Row([
                     e.About,
                     $"{e.Was} ({PaperMaker.WhoShort(e.WasBy)})",
-                    e.Cause.Length > 0 ? e.Cause : "taken again",
+                    $"{e.Cause} (entry {PaperMaker.Number(e.Until.Entry)})",
                     $"{e.Then} ({PaperMaker.WhoShort(e.ThenBy)})",
                 ])),
             ]
@@ -169,13 +179,8 @@ internal static class ValuePart
             yield return new Block.Heading(2, "Findings and decisions");
             yield return new Block.Table(
                 "What was inspected and found",
-                [("inspected", 5), ("at", 1), ("found", 4), ("by", 4)],
-                [
-                    .. record.Findings.Select(f => new Row(
-                        [f.About, f.Position, f.IsBad ? $"{f.Text}: OUT OF SPEC" : f.Text, PaperMaker.WhoShort(f.By)],
-                        f.IsBad
-                    )),
-                ]
+                [("inspected", 5), ("at", 2), ("found", 4), ("by", 4)],
+                [.. WorkPart.Said(record.Findings, record, ifBad: ": OUT OF SPEC")]
             );
         }
 
@@ -183,8 +188,8 @@ internal static class ValuePart
         {
             yield return new Block.Table(
                 "What was decided",
-                [("about", 5), ("at", 1), ("decided", 4), ("by", 4)],
-                [.. record.Decisions.Select(d => new Row([d.About, d.Position, d.Text, PaperMaker.WhoShort(d.By)]))]
+                [("about", 5), ("at", 2), ("decided", 4), ("by", 4)],
+                [.. WorkPart.Said(record.Decisions, record)]
             );
         }
 
@@ -206,8 +211,8 @@ internal static class ValuePart
         {
             yield return new Block.Table(
                 "Steps that were left out",
-                [("step", 5), ("at", 1), ("why", 4), ("by", 4)],
-                [.. record.LeftOut.Select(l => new Row([l.About, l.Position, l.Text, PaperMaker.WhoShort(l.By)]))]
+                [("step", 5), ("at", 2), ("why", 4), ("by", 4)],
+                [.. WorkPart.Said(record.LeftOut, record)]
             );
         }
     }

@@ -48,16 +48,18 @@ internal static class WorkPart
 
         yield return new Block.Table(
             "Parts fitted, with numbers and lots",
-            [("part", 3), ("at", 1), ("number", 3), ("lot", 3), ("", 3), ("by", 4)],
+            [("part", 3), ("at", 3), ("number", 3), ("lot", 3), ("", 2), ("by", 4)],
             [
-                .. record.Parts.Select(p => new Row([
-                    p.Part,
-                    p.Position,
-                    p.Number,
-                    p.Lot,
-                    p.IsInPlace ? "in place" : "replaced again later",
-                    PaperMaker.WhoShort(p.By),
-                ])),
+                .. record
+                    .Parts.GroupBy(p => (p.Part, p.Number, p.Lot, p.IsInPlace))
+                    .Select(g => new Row([
+                        g.Key.Part,
+                        PaperMaker.Places([.. g.Select(p => p.Position)], record),
+                        g.Key.Number,
+                        g.Key.Lot,
+                        g.Key.IsInPlace ? "in place" : "replaced again later",
+                        PaperMaker.Entries([.. g.Select(p => p.By)]),
+                    ])),
             ]
         );
     }
@@ -172,10 +174,23 @@ internal static class WorkPart
             ? new Block.Paragraph("No pilot or cutter was noted.")
             : new Block.Table(
                 "Pilots and cutters as they were noted, and their changes",
-                [("where", 4), ("at", 1), ("noted", 5), ("by", 4)],
-                [.. record.Tools.Select(t => new Row([t.About, t.Position, t.Text, PaperMaker.WhoShort(t.By)]))]
+                [("where", 4), ("at", 2), ("noted", 5), ("by", 4)],
+                [.. Said(record.Tools, record)]
             );
     }
+
+    /// <summary>Rows of what was said; what was said alike of several positions stands once.</summary>
+    public static IEnumerable<Row> Said(IReadOnlyList<Said> said, BuildRecord record, string ifBad = "") =>
+        said.GroupBy(s => (s.About, s.Text, s.IsBad))
+            .Select(g => new Row(
+                [
+                    g.Key.About,
+                    PaperMaker.Places([.. g.Select(s => s.Position)], record),
+                    g.Key.IsBad ? g.Key.Text + ifBad : g.Key.Text,
+                    PaperMaker.Entries([.. g.Select(s => s.By)]),
+                ],
+                g.Key.IsBad
+            ));
 
     /// <summary>True for a limit that is a rule of thumb.</summary>
     public static string OriginOf(Judgement judged) =>

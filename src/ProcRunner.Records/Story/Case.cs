@@ -9,6 +9,7 @@ namespace ProcRunner.Records.Story;
 /// <param name="End">How it ended.</param>
 /// <param name="Outcome">The same in words.</param>
 /// <param name="IsCurrent">False for a concession whose result was taken again since, so that another one counts now.</param>
+/// <param name="PermittedBy">Who signed the concession; empty for none.</param>
 /// <param name="OnlyMeasuredAgain">True when it was settled by measuring again and by no work.</param>
 public sealed record Case(
     string Stage,
@@ -19,6 +20,7 @@ public sealed record Case(
     CaseEnd End,
     string Outcome,
     bool IsCurrent,
+    string PermittedBy = "",
     bool OnlyMeasuredAgain = false
 )
 {

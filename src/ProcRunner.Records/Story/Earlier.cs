@@ -5,7 +5,8 @@ namespace ProcRunner.Records.Story;
 /// <param name="Position">The position's name, or "head".</param>
 /// <param name="Was">What it was.</param>
 /// <param name="WasBy">Who entered it.</param>
-/// <param name="Cause">What moved, so that it no longer held; empty when nothing did.</param>
+/// <param name="Cause">Why it no longer held: what moved, what was decided, or which step asked for it again.</param>
+/// <param name="Until">The entry in which it stopped holding.</param>
 /// <param name="Then">What took its place.</param>
 /// <param name="ThenBy">Who entered that.</param>
 public sealed record Earlier(
@@ -14,6 +15,7 @@ public sealed record Earlier(
     string Was,
     Stamped WasBy,
     string Cause,
+    Stamped Until,
     string Then,
     Stamped ThenBy
 );

@@ -14,13 +14,6 @@ internal static class PracticeVerb
 {
     private static string Learner => PracticeDoor.Invented.Id;
 
-    private static readonly Dictionary<string, CoachMode> Modes = new(StringComparer.Ordinal)
-    {
-        ["off"] = CoachMode.Off,
-        ["asked"] = CoachMode.Asked,
-        ["each-step"] = CoachMode.EachStep,
-    };
-
     /// <summary>The verb.</summary>
     public static Command Create()
     {
@@ -35,27 +28,40 @@ internal static class PracticeVerb
             Description = "id of the learner; without it the screen asks, and one lesson is taken by an invented one",
             HelpName = "person",
         };
-        Option<string> coach = new("--coach")
+        Option<string?> coach = new("--coach")
         {
-            Description = "when the coach speaks: off, asked or each-step",
+            Description =
+                "when the coach speaks in this start: off, asked or each-step; without it as the learner chose last",
             HelpName = "when",
-            DefaultValueFactory = _ => "asked",
         };
-        coach.AcceptOnlyFromAmong([.. Modes.Keys]);
-        Command verb = new("practice", "learn on a practice head that nobody owns") { lesson, plain, who, coach };
+        coach.AcceptOnlyFromAmong([.. CoachBook.Words.Keys]);
+        Option<bool> progress = new("--progress")
+        {
+            Description = "every lesson the learner took, as a chart in lines",
+        };
+        Command verb = new("practice", "learn on a practice head that nobody owns")
+        {
+            lesson,
+            plain,
+            who,
+            coach,
+            progress,
+        };
         verb.SetAction(parsed =>
-            Act(
-                parsed.GetValue(lesson),
-                StoreOption.Given(parsed) ?? Machine.PracticeFolder,
-                parsed.GetValue(who),
-                Modes[parsed.GetValue(coach)!],
-                parsed.GetValue(plain)
-            )
+            parsed.GetValue(progress)
+                ? Progress(StoreOption.Given(parsed) ?? Machine.PracticeFolder, parsed.GetValue(who))
+                : Act(
+                    parsed.GetValue(lesson),
+                    StoreOption.Given(parsed) ?? Machine.PracticeFolder,
+                    parsed.GetValue(who),
+                    parsed.GetValue(coach) is { } word ? CoachBook.Words[word] : null,
+                    parsed.GetValue(plain)
+                )
         );
         return verb;
     }
 
-    private static int Act(string? name, string folder, string? person, CoachMode coach, bool plain)
+    private static int Act(string? name, string folder, string? person, CoachMode? coach, bool plain)
     {
         IReadOnlyList<Lesson> lessons = LessonShelf.All();
         Lesson? lesson = lessons.FirstOrDefault(one => one.Name == name);
@@ -85,9 +91,33 @@ internal static class PracticeVerb
         return plain ? InLines(door, lesson!, person ?? Learner) : OnScreen(door, lesson, person);
     }
 
+    // The book is read without the room's lock: somebody may be learning meanwhile.
+    private static int Progress(string folder, string? person)
+    {
+        DebriefBook book = new(folder);
+        IReadOnlyList<DebriefBook.Line> lines = person is null ? book.Read() : book.Of(person);
+        Say.Line(ProgressChart.Summary(lines, LessonShelf.All().Count));
+        foreach (IGrouping<string, DebriefBook.Line> of in lines.GroupBy(line => line.Person, StringComparer.Ordinal))
+        {
+            Say.Line("");
+            Say.Line($"{of.Key}:");
+            foreach (string row in ProgressChart.Rows([.. of], 78))
+            {
+                Say.Line(row);
+            }
+        }
+
+        if (book.UnreadableInWords.Length > 0)
+        {
+            Say.Line(book.UnreadableInWords);
+        }
+
+        return Status.Done;
+    }
+
     private static int InLines(PracticeDoor door, Lesson lesson, string person)
     {
-        (LessonRun? run, string fault) = LessonRun.Open(door.Store, door.Book, lesson, person, door.Coach);
+        (LessonRun? run, string fault) = LessonRun.Open(door.Store, door.Book, lesson, person, door.CoachOf(person));
         if (run is null)
         {
             return Say.Usage(fault, "");
@@ -125,7 +155,13 @@ internal static class PracticeVerb
         List<Screen> screens = [lesson is null && person is null ? door.First() : door.Lessons(person ?? Learner)];
         if (lesson is not null)
         {
-            (LessonRun? run, fault) = LessonRun.Open(door.Store, door.Book, lesson, person ?? Learner, door.Coach);
+            (LessonRun? run, fault) = LessonRun.Open(
+                door.Store,
+                door.Book,
+                lesson,
+                person ?? Learner,
+                door.CoachOf(person ?? Learner)
+            );
             if (run is null)
             {
                 return Say.Usage(fault, "");

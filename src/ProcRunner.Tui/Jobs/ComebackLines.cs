@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Quantities;
+using ProcRunner.Records.History;
 using ProcRunner.Runs;
 using ProcRunner.Trail;
 

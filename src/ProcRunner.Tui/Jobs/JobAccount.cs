@@ -54,7 +54,23 @@ internal sealed class JobAccount
 
         ShopState shop = ShopThen(reader, entries[^1].Entry.Book.Sequence);
         IReadOnlyList<ShopRoot> roots = ShopThen(reader, long.MaxValue).Roots;
-        return (new(state, BuildRecord.From(new RecordSource(state, shop, entries, DemoShop.Is(shop))), roots), "");
+        RecordSource source = new(state, shop, entries, DemoShop.Is(shop), EarlierOf(reader, state));
+        return (new(state, BuildRecord.From(source), roots), "");
+    }
+
+    // As the earlier job stood when this one was opened against it: what was added to it since is no part of this record.
+    private static RunState? EarlierOf(ITrailReader reader, RunState state)
+    {
+        if (state.Earlier is not { } back)
+        {
+            return null;
+        }
+
+        TrailReading trail = reader.ReadTrail(back.Job);
+        int last = trail.Entries.ToList().FindIndex(e => e.Digest.ToString() == back.Last);
+        return last < 0 || trail.Verdict is not TrailVerdict.Holds
+            ? null
+            : JobReading.Fold(reader, back.Job, trail.Entries.Take(last + 1).Select(e => e.Entry)).State;
     }
 
     // A gauge calibrated since then doesn't change what the job was measured with.

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ProcRunner.Procedures;
 using ProcRunner.Records;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
@@ -30,24 +29,6 @@ internal static class JobProjection
 
     /// <summary>A job's standing as a word.</summary>
     public static string StandingWord(JobStanding standing) => BuildRecord.WordOf(standing);
-
-    /// <summary>The values that count now, by characteristic and position.</summary>
-    public static IEnumerable<(Characteristic Characteristic, int Position, ValueRecord Value)> Values(RunState state)
-    {
-        for (int i = 0; i < state.Plan.Procedure.Characteristics.Count; i++)
-        {
-            Characteristic characteristic = state.Plan.Procedure.Characteristics[i];
-            int first = characteristic.OfHead ? At.Head : 0;
-            int last = characteristic.OfHead ? At.Head : state.Plan.Positions.Count - 1;
-            for (int position = first; position <= last; position++)
-            {
-                if (state.Value(i, position) is { } value)
-                {
-                    yield return (characteristic, position, value);
-                }
-            }
-        }
-    }
 
     // A later one of the same kind at the same place has taken the earlier one's.
     private static IndexedPart Part(RunState state, RunEvent.PartFitted part, int index) =>

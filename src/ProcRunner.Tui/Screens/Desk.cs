@@ -115,8 +115,10 @@ internal sealed class Desk
                 }
 
                 break;
+            case Turn.Up when key.Kind == KeyKind.Escape && _screens.Count == 1:
+                break;
             case Turn.Up:
-                _screens.Pop();
+                _screens.Pop().Left();
                 Top?.Return();
                 break;
             case Turn.Leave:

@@ -28,4 +28,7 @@ internal abstract class Screen
 
     /// <summary>Told when it becomes the screen on top again.</summary>
     public virtual void Return() { }
+
+    /// <summary>Told when it was left for the screen before it, for good.</summary>
+    public virtual void Left() { }
 }

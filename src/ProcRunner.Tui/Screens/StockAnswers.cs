@@ -23,6 +23,14 @@ internal static class StockAnswers
     /// <summary>Why a job is put aside.</summary>
     public static IReadOnlyList<string> Hold { get; } = ["waiting for parts", "waiting for the customer", "end of day"];
 
+    /// <summary>What a customer complains of.</summary>
+    public static IReadOnlyList<string> Complaints { get; } =
+    ["low compression", "loses water", "uses oil", "noise or a broken part", "ran too hot", "overhaul"];
+
+    /// <summary>What is known of work done before.</summary>
+    public static IReadOnlyList<string> EarlierWork { get; } =
+    ["nothing is known", "never opened", "skimmed before", "seats replaced before", "guides replaced before"];
+
     /// <summary>Notes.</summary>
     public static IReadOnlyList<string> Notes { get; } = ["see photo", "customer told", "look again before assembly"];
 

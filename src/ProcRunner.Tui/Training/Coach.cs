@@ -3,7 +3,6 @@ using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
-using ProcRunner.Shop;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Training;
@@ -25,13 +24,7 @@ internal static class Coach
     )
     {
         RunState state = lesson.Job.State;
-        List<string> lines =
-        [
-            .. misreads.Select(one =>
-                $"Misread{(one.Place.Length > 0 ? $" at {one.Place}" : "")}: {one.Typed} was typed, the gauge shows {one.Shown}. "
-                + "Menu, correct, puts the right one in its place; both stay in the trail."
-            ),
-        ];
+        List<string> lines = [.. Slips(misreads)];
         foreach (RunEvent happened in events)
         {
             lines.AddRange(Meaning(state, happened));
@@ -50,13 +43,17 @@ internal static class Coach
             lines.Add($"Here: {own}.");
         }
 
+        if (lesson.ReadoutOf(prompt) is not null)
+        {
+            lines.Add(
+                "Down feeds the tool by about ten steps of the readout, + by one and now and then by two: coarse while there is "
+                    + "room, fine at the end. Stop, then type what the readout shows; what is cut is cut."
+            );
+        }
+
         if (lesson.GaugeIn(prompt) is { Resolution: var least })
         {
-            Gauge gauge = lesson.GaugeOf(prompt).Character.Gauge;
-            if (own is null)
-            {
-                lines.Add($"To read it: {GaugeLesson.Of(gauge)}");
-            }
+            lines.Add($"To read it: {GaugeLesson.Of(lesson.GaugeOf(prompt).Character)}");
 
             lines.Add(
                 prompt.Places.Count > 1
@@ -86,6 +83,25 @@ internal static class Coach
         }
 
         return lines;
+    }
+
+    // One line for all places of a reading, and once what to do about them.
+    private static IEnumerable<string> Slips(IReadOnlyList<Misread> misreads)
+    {
+        foreach (Misread one in misreads.Where(m => m.Place == Misread.OfReadout))
+        {
+            yield return $"Misread: {one.Typed} was typed, the readout stood at {one.Shown}, and so deep it was cut.";
+        }
+
+        Misread[] read = [.. misreads.Where(m => m.Place != Misread.OfReadout)];
+        if (read.Length > 0)
+        {
+            IEnumerable<string> each = read.Select(one =>
+                $"{one.InWords("typed", "shown")}{(read.Length == 1 ? one.Why : "")}"
+            );
+            yield return $"Misread: {string.Join("; ", each)}. "
+                + "Menu, correct, puts the right ones in their place; both stay in the trail.";
+        }
     }
 
     private static IEnumerable<string> Meaning(RunState state, RunEvent happened)

@@ -28,6 +28,9 @@ internal sealed record Debrief(
     int Minutes
 )
 {
+    /// <summary>How long the lesson's own solution takes, in minutes; null: nobody has said.</summary>
+    public int? Own { get; init; }
+
     /// <summary>True when everything planted was caught, nothing misread and nothing cut too deep.</summary>
     public bool IsClean => ToMend == 0;
 
@@ -59,7 +62,10 @@ internal sealed record Debrief(
             AgainForNothing(events),
             events.OfType<RunEvent.EntryQuestioned>().Count(),
             mine.Length == 0 ? 0 : (int)Math.Ceiling((mine[^1].At - mine[0].At).TotalMinutes)
-        );
+        )
+        {
+            Own = run.Lesson.Minutes,
+        };
     }
 
     /// <summary>In words, line by line: the rule behind each fault stands with it.</summary>
@@ -78,10 +84,10 @@ internal sealed record Debrief(
             yield return $"missed: {fault.What}{read}. At {where} the answer is: {fault.Answer}. {fault.Why}";
         }
 
-        foreach (Misread one in Misreads)
+        foreach (IGrouping<At, Misread> of in Misreads.GroupBy(one => one.At))
         {
-            string place = one.Place.Length > 0 ? $", {one.Place}" : "";
-            yield return $"misread: {state.Plan.NameOf(one.At)}{place}: {one.Typed} typed, {one.Shown} shown{one.Why}.";
+            string all = string.Join("; ", of.Select(one => $"{one.InWords("typed", "shown")}{one.Why}"));
+            yield return $"misread: {state.Plan.NameOf(of.Key)}: {all}.";
         }
 
         foreach (RunEvent.ReadingTaken one in TooDeep)
@@ -101,7 +107,8 @@ internal sealed record Debrief(
             yield return $"entries that were hard to believe: {Number(Questioned)}";
         }
 
-        yield return $"time: {Number(Minutes)} min";
+        yield return $"time: {Number(Minutes)} min"
+            + (Own is { } own ? $"; the lesson's own solution takes about {Number(own)}" : "");
     }
 
     // What was measured where a fault was passed over, against its limits: the number that should have told.

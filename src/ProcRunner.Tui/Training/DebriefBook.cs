@@ -12,6 +12,9 @@ internal sealed class DebriefBook(string folder)
 
     private string Path => System.IO.Path.Combine(folder, "debriefs.jsonl");
 
+    /// <summary>When the coach speaks to whom, beside it.</summary>
+    public CoachBook Coach { get; } = new(folder);
+
     /// <summary>A line of the book.</summary>
     /// <param name="Job">Id of the job it was taken on.</param>
     /// <param name="Lesson">The lesson's name.</param>

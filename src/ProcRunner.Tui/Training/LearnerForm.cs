@@ -28,6 +28,9 @@ internal sealed class LearnerForm : FormScreen
     public override bool IsPractice => true;
 
     /// <inheritdoc/>
+    public override void Left() => _door.Dispose();
+
+    /// <inheritdoc/>
     protected override string Title => "Practice";
 
     /// <inheritdoc/>

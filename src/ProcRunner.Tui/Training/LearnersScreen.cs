@@ -14,6 +14,9 @@ internal sealed class LearnersScreen(PracticeDoor door, IReadOnlyList<Person> le
     public override bool IsPractice => true;
 
     /// <inheritdoc/>
+    public override void Left() => door.Dispose();
+
+    /// <inheritdoc/>
     protected override string Title => "Practice: who learns?";
 
     /// <inheritdoc/>

@@ -24,6 +24,7 @@ internal sealed class LessonRun
     private readonly DebriefBook _book;
     private readonly List<Misread> _misreads = [];
     private readonly HashSet<(At At, string Answer)> _answers = [];
+    private readonly HandFeed _feed;
     private bool _isLearners;
     private bool _isRefused;
 
@@ -31,6 +32,7 @@ internal sealed class LessonRun
     {
         (Lesson, Job, _book) = (lesson, job, book);
         _session = new PracticeSession(binding, (ulong)lesson.Seed, 0);
+        _feed = new HandFeed(_session);
     }
 
     /// <summary>The lesson.</summary>
@@ -44,6 +46,13 @@ internal sealed class LessonRun
 
     /// <summary>When the coach speaks.</summary>
     public CoachMode Coach { get; set; }
+
+    /// <summary>The learner says when the coach is to speak: from now on, and at the next start.</summary>
+    public void Keep(CoachMode mode)
+    {
+        Coach = mode;
+        _book.Coach.Write(Job.Person, mode);
+    }
 
     /// <summary>Readings that weren't typed as the face showed them, in order.</summary>
     public IReadOnlyList<Misread> Misreads => _misreads;
@@ -144,6 +153,23 @@ internal sealed class LessonRun
             ? [.. _session.Look(Job.State, prompt.At).Select(r => r.Shown)]
             : [];
 
+    /// <summary>What is true where a step is read, in the gauge's unit: for holding texts against it, no screen asks it.</summary>
+    internal IReadOnlyList<decimal> True(Prompt prompt)
+    {
+        if (Shown(prompt).Count == 0)
+        {
+            return [];
+        }
+
+        Unit unit = GaugeOf(prompt).Character.Gauge.Resolution.Unit;
+        return
+        [
+            .. _session
+                .Look(Job.State, prompt.At)
+                .Select(r => (decimal)((r.True - unit.Offset.ToDouble()) / unit.Factor.ToDouble())),
+        ];
+    }
+
     /// <summary>The gauge that a step is read with.</summary>
     public PracticeGauge GaugeOf(Prompt prompt) => _session.GaugeFor(prompt.Step.Taking!);
 
@@ -166,6 +192,34 @@ internal sealed class LessonRun
             ? Lesson.Told.GetValueOrDefault(prompt.Step.FullName, "")
             : "";
 
+    /// <summary>What the readout shows while the tool is fed; null where nothing is cut.</summary>
+    public Quantity? ReadoutOf(Prompt prompt) => _feed.Shows(prompt);
+
+    /// <summary>True while the tool was fed into the metal and nobody has said yet where it stopped.</summary>
+    public bool IsInTheMetal(Prompt? prompt) => prompt is not null && _feed.Turns(prompt) > 0;
+
+    /// <summary>One turn of the feed by hand.</summary>
+    public void Feed(Prompt prompt, bool isCoarse) => _feed.Turn(prompt, isCoarse);
+
+    /// <summary>
+    /// The tool has stopped and the learner says what the readout shows: where that isn't so, the trail keeps what it showed,
+    /// so that the metal is cut to where the tool was. The reason where nothing was fed at all; empty when it may be entered.
+    /// </summary>
+    public string Stop(Prompt prompt, string typed)
+    {
+        if (_feed.Shows(prompt) is not { } shows)
+        {
+            return "";
+        }
+
+        if (_feed.Turns(prompt) == 0)
+        {
+            return $"The tool hasn't been fed: the readout shows {shows}.";
+        }
+
+        return _feed.NoteFor(prompt, shows, typed) is { } note ? FaultOf(Job.Do(note)) : "";
+    }
+
     /// <summary>Looks back at the lesson and writes down how it went, once.</summary>
     public Debrief Close()
     {
@@ -183,7 +237,8 @@ internal sealed class LessonRun
     {
         Plan.TryStep(fault.Step, out int step);
         int position = fault.Position is { } name && Plan.TryPosition(name, out int index) ? index : At.Head;
-        return _answers.Contains((new At(step, position), fault.Answer)) ? true
+        bool isChanged = fault.OrChange is { } change && _answers.Contains((new At(-1, position), change));
+        return isChanged || _answers.Contains((new At(step, position), fault.Answer)) ? true
             : IsAnswered(fault.Step, fault.Position) || IsOver ? false
             : null;
     }
@@ -307,9 +362,19 @@ internal sealed class LessonRun
                 Compare(state, taken);
             }
 
+            if (_feed.Take(happened) is { } readout)
+            {
+                _misreads.Add(readout);
+            }
+
             if (AnswerOf(happened) is { } answer)
             {
                 _answers.Add(answer);
+            }
+
+            if (happened is RunEvent.ChangeReported change)
+            {
+                _answers.Add((new At(-1, change.Position), change.Change));
             }
 
             if (happened is RunEvent.ReadingTaken { Reading.Value.Value: 0 } none)

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ProcRunner.Lessons;
-using ProcRunner.Store.Local;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Parts;
 using ProcRunner.Tui.Screens.Run;
@@ -9,11 +8,12 @@ using ProcRunner.Tui.Screens.Shop;
 namespace ProcRunner.Tui.Training;
 
 /// <summary>The lessons, with how each went so far; a number begins one or takes it up again.</summary>
-internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string person, CoachMode coach)
-    : ListScreen(new DoorWords())
+/// <param name="door">The practice room's door.</param>
+/// <param name="person">Id of the learner.</param>
+internal sealed class LessonsScreen(PracticeDoor door, string person) : ListScreen(new DoorWords())
 {
     private readonly IReadOnlyList<Lesson> _lessons = LessonShelf.All();
-    private IReadOnlyList<DebriefBook.Line> _taken = book.Of(person);
+    private IReadOnlyList<DebriefBook.Line> _taken = door.Book.Of(person);
 
     /// <inheritdoc/>
     public override bool IsPractice => true;
@@ -25,7 +25,7 @@ internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string p
     protected override string Intro =>
         "The head is invented and nothing here is worth anything. Read the gauge that is drawn, type what it shows, decide as you "
         + "would at the bench. Your PIN here is 1357, the lead's (moss) 135790. "
-        + string.Create(CultureInfo.InvariantCulture, $"Enter begins {Next + 1}. {book.UnreadableInWords}");
+        + string.Create(CultureInfo.InvariantCulture, $"Enter begins {Next + 1}. {door.Book.UnreadableInWords}");
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
@@ -41,14 +41,20 @@ internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string p
     /// <inheritdoc/>
     protected override int Count => _lessons.Count;
 
-    private string Name => store.Shop.People[person].Name;
+    private string Name => door.Store.Shop.People[person].Name;
 
     /// <summary>The page of the lesson that is next; null when it can't be taken.</summary>
     public Screen? BeginNext() => Begin(Next).Page;
 
     private (Screen? Page, string Fault) Begin(int index)
     {
-        (LessonRun? run, string fault) = LessonRun.Open(store, book, _lessons[index], person, coach);
+        (LessonRun? run, string fault) = LessonRun.Open(
+            door.Store,
+            door.Book,
+            _lessons[index],
+            person,
+            door.CoachOf(person)
+        );
         if (run is null)
         {
             return (null, fault);
@@ -70,9 +76,12 @@ internal sealed class LessonsScreen(LocalStore store, DebriefBook book, string p
         );
 
     /// <inheritdoc/>
+    public override void Left() => door.Dispose();
+
+    /// <inheritdoc/>
     public override void Return()
     {
-        _taken = book.Of(person);
+        _taken = door.Book.Of(person);
         base.Return();
     }
 

@@ -12,6 +12,9 @@ namespace ProcRunner.Tui.Training;
 /// <param name="Gauge">The gauge it was read from.</param>
 internal sealed record Misread(At At, string Place, Quantity Typed, Quantity Shown, Gauge Gauge)
 {
+    /// <summary>The place of a reading that was taken from the machine's readout.</summary>
+    public const string OfReadout = "readout";
+
     /// <summary>What kind of slip it looks like, after a comma; empty when it looks like none.</summary>
     public string Why
     {
@@ -33,6 +36,10 @@ internal sealed record Misread(At At, string Place, Quantity Typed, Quantity Sho
                 : ", off in its last digit";
         }
     }
+
+    /// <summary>What was typed and what was shown, after the place if it has one.</summary>
+    public string InWords(string typed, string shown) =>
+        $"{(Place.Length > 0 ? $"{Place} " : "")}{Typed} {typed}, {Shown} {shown}";
 
     private bool HasFewerDigits => Typed.Value % (10 * Gauge.Resolution.Value) == 0;
 }

@@ -28,11 +28,17 @@ internal sealed class PracticeDoor : IDisposable
     /// <summary>How lessons went.</summary>
     public DebriefBook Book { get; }
 
-    /// <summary>When the coach speaks.</summary>
-    public CoachMode Coach { get; init; } = CoachMode.Asked;
+    /// <summary>When the coach speaks in this start, whatever a learner chose; null: as each chose last.</summary>
+    public CoachMode? Coach { get; init; }
+
+    /// <summary>True once it was left and the room's lock is free again.</summary>
+    public bool IsClosed { get; private set; }
+
+    /// <summary>When the coach speaks to a learner.</summary>
+    public CoachMode CoachOf(string person) => Coach ?? Book.Coach.Read(person);
 
     /// <summary>Opens the room in a folder, made if it isn't there; null with the reason.</summary>
-    public static (PracticeDoor? Door, string Fault) Open(string folder, CoachMode coach)
+    public static (PracticeDoor? Door, string Fault) Open(string folder, CoachMode? coach)
     {
         if (LessonShelf.All() is not [var first, ..])
         {
@@ -62,7 +68,7 @@ internal sealed class PracticeDoor : IDisposable
     }
 
     /// <summary>The lessons, for a learner.</summary>
-    public LessonsScreen Lessons(string person) => new LessonsScreen(_store, Book, person, Coach);
+    public LessonsScreen Lessons(string person) => new LessonsScreen(this, person);
 
     /// <summary>The learner of a name, made known to the room if need be.</summary>
     public (string Person, string? Fault) Learner(string name)
@@ -87,7 +93,14 @@ internal sealed class PracticeDoor : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _store.Dispose();
+    public void Dispose()
+    {
+        if (!IsClosed)
+        {
+            IsClosed = true;
+            _store.Dispose();
+        }
+    }
 
     // The invented people belong to the room; one of them is a learner once a lesson was taken under the name.
     private bool IsLearner(Person person) =>

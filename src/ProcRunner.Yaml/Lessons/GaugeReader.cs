@@ -16,6 +16,7 @@ internal sealed class GaugeReader(ProblemLog log)
         "resolution",
         "uncertainty",
         "turn",
+        "face",
         "bias",
         "spread",
         "feel",
@@ -26,6 +27,16 @@ internal sealed class GaugeReader(ProblemLog log)
         "dirty-seats",
         "dirt-by",
     ];
+
+    private static readonly Dictionary<string, FaceKind> Faces = new(StringComparer.Ordinal)
+    {
+        ["digits"] = FaceKind.Digits,
+        ["micrometer"] = FaceKind.Micrometer,
+        ["dial"] = FaceKind.Dial,
+        ["ring"] = FaceKind.Ring,
+        ["scale"] = FaceKind.Scale,
+        ["leaves"] = FaceKind.Leaves,
+    };
 
     private readonly ValueReader _values = new(log);
 
@@ -114,6 +125,7 @@ internal sealed class GaugeReader(ProblemLog log)
             PilotBend = Of("pilot-bend"),
             DirtySeats = Share(keys.Find("dirty-seats")),
             DirtBy = Of("dirt-by"),
+            Face = _values.OneOf(keys.Find("face"), Faces),
         };
     }
 

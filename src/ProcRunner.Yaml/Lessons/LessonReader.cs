@@ -16,6 +16,7 @@ internal sealed class LessonReader(ProblemLog log)
         "head-spec",
         "seed",
         "learn",
+        "minutes",
         "unit",
         "from",
         "at",
@@ -51,6 +52,7 @@ internal sealed class LessonReader(ProblemLog log)
             HeadSpec = keys.Find("head-spec") is { } head ? _values.Name(head) : null,
             Seed = _values.Whole(keys.Require("seed"), 0, int.MaxValue) ?? 0,
             Learn = _values.Text(keys.Require("learn")) ?? "",
+            Minutes = keys.Find("minutes") is { } minutes ? _values.Whole(minutes, 1, 600) : null,
             From = keys.Find("from") is { } from ? _values.Text(from) : null,
             At = keys.Find("at") is { } at ? _values.Text(at) : null,
             Until = _values.Text(keys.Require("until")) ?? "",
@@ -69,7 +71,10 @@ internal sealed class LessonReader(ProblemLog log)
 
     private PlantedFault? Fault(Node node)
     {
-        if (Keys.Of(node, "a planted fault", ["fault", "what", "step", "at", "answer", "rule"], log) is not { } keys)
+        if (
+            Keys.Of(node, "a planted fault", ["fault", "what", "step", "at", "answer", "or-change", "rule"], log)
+            is not { } keys
+        )
         {
             return null;
         }
@@ -81,7 +86,10 @@ internal sealed class LessonReader(ProblemLog log)
         string? rule = _values.Text(keys.Require("rule"));
         return name is null || what is null || step is null || answer is null || rule is null
             ? null
-            : new PlantedFault(name, what, step, _values.Text(keys.Find("at")), answer, rule, keys.Place);
+            : new PlantedFault(name, what, step, _values.Text(keys.Find("at")), answer, rule, keys.Place)
+            {
+                OrChange = keys.Find("or-change") is { } change ? _values.Text(change) : null,
+            };
     }
 
     private Dictionary<string, string> Texts(Node? node)

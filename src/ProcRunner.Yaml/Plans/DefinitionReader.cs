@@ -29,6 +29,7 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
         "takes",
         "gauge",
         "rests-on",
+        "measured-from",
         "wears",
         "doubt",
         "why",
@@ -173,8 +174,12 @@ internal sealed class DefinitionReader(ValueReader values, Things things, Source
         foreach (Characteristic reading in readings)
         {
             Node.MapEntry entry = entries[reading.Name];
-            IReadOnlyList<string> restsOn = things.RestsOn((entry.Value as Node.Map)?.Find("rests-on"));
-            Characteristic rested = reading with { RestsOn = restsOn };
+            Node.Map? keys = entry.Value as Node.Map;
+            Characteristic rested = reading with
+            {
+                RestsOn = things.RestsOn(keys?.Find("rests-on")),
+                MeasuredFrom = things.RestsOn(keys?.Find("measured-from")),
+            };
             sources.Add(rested, entry.Key.Place);
             whole.Add(rested);
         }

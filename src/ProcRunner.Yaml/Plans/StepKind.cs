@@ -10,6 +10,7 @@ internal sealed record StepKind
         "only-where",
         "say",
         "why",
+        "shows",
         "cautions",
         "rests-on",
         "moves",
@@ -42,7 +43,7 @@ internal sealed record StepKind
     /// <summary>Every key it has a use for.</summary>
     public IReadOnlyList<string> Keys { get; private init; }
 
-    public static StepKind Do { get; } = new("do", "shows");
+    public static StepKind Do { get; } = new("do");
 
     public static StepKind Inspect { get; } = new("inspect", "findings", "ways-on");
 

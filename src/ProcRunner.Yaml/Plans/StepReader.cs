@@ -47,6 +47,7 @@ internal sealed class StepReader(
             Why = values.Text(keys.Find("why")) ?? draft.Reading?.Why ?? "",
             RestsOn = things.RestsOn(keys.Find("rests-on")),
             Moves = things.Moves(keys.Find("moves"), !draft.OfHead),
+            Shows = ReadShows(draft),
             Cautions = drafts.Cautions(keys.Find("cautions")),
             WaysOn = ReadWays(draft, work),
             MayBeLeftOut = values.YesNo(keys.Find("may-be-left-out")) ?? false,
@@ -80,7 +81,7 @@ internal sealed class StepReader(
             "decide" => new StepWork.Decide(draft.Subject, ReadChoices(keys)),
             "fit" => new StepWork.Fit(draft.Subject),
             "sign" => ReadSign(draft),
-            _ => new StepWork.Do(ReadShows(draft)),
+            _ => new StepWork.Do(),
         };
     }
 

@@ -208,7 +208,7 @@ internal sealed class WorkedOutReader(
             );
         }
 
-        return dimension == Dimension.OfLength ? null : Units.All.First(one => one.Dimension == dimension);
+        return null;
     }
 
     private sealed record Entry(StepDraft Step, string Name, Node Node, Keys Keys, Node Is)

@@ -35,6 +35,9 @@ internal static class Searches
         ("customer within a month", Days("harbour", 31)),
         ("a letter that stands in every job", Text("e")),
         ("three pieces that stand in every job", Text("in e 1")),
+        ("three words of every note, in another order", Text("again bench look")),
+        ("a word of every note and three figures", Text("edge 3 2 1")),
+        ("six letters", Text("a e i o t n")),
         ("words in three fields", Text("vale K3 seat")),
         ("nothing like it", Text("nothing like it")),
         (

@@ -2,6 +2,7 @@ using System.Globalization;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using ProcRunner.Formulas;
 using ProcRunner.Quantities;
 using Referee = UnitsNet;
 
@@ -116,6 +117,95 @@ public sealed class UnitsTests
         Assert.Equal(Number(printed), result.Value);
     }
 
+    // Exact or to all digits that double precision has: from the pound (0.45359237 kg), 9.80665 m/s2 and the inch; mercury of
+    // 13595.1 kg/m3. Atmosphere, bar and the conventional columns: NIST SP 811 (2008), appendix B.8; degrees: appendix B.9.
+    [Theory]
+    [InlineData("1 in", "25.4 mm")]
+    [InlineData("1 ft/min", "0.3048 m/min")]
+    [InlineData("1 \u00B5in", "0.0254 \u00B5m")]
+    [InlineData("1 in3", "16.387064 cm3")]
+    [InlineData("1 lbf", "4.4482216152605 N")]
+    [InlineData("1 psi", "6894.757293168361 Pa")]
+    [InlineData("1 lbf\u00B7ft", "1.3558179483314004 N\u00B7m")]
+    [InlineData("1 lbf\u00B7in", "0.1129848290276167 N\u00B7m")]
+    [InlineData("1 lbf/in", "0.1751268352464764 N/mm")]
+    [InlineData("1 inHg", "3386.388640341 Pa")]
+    [InlineData("1 inHg", "3386.389 Pa")]
+    [InlineData("1 mmHg", "133.322387415 Pa")]
+    [InlineData("1 atm", "101325 Pa")]
+    [InlineData("1 bar", "100000 Pa")]
+    [InlineData("1 degF-diff", "0.5555555555555556 K")]
+    [InlineData("1.8 degF-diff", "1.0 K")]
+    [InlineData("0 degC", "32 degF")]
+    [InlineData("-188 degF-diff", "-104.444444 K")]
+    [InlineData("29.92 inHg", "101.320748 kPa")]
+    [InlineData("30 psi", "206.842719 kPa")]
+    [InlineData("0.002 in", "0.0508 mm")]
+    [InlineData("-109.3 degF", "-78.5 degC")]
+    [InlineData("212 degF", "100 degC")]
+    [InlineData("-40 degF", "-40 degC")]
+    public void Converts_to_every_digit_known(string from, string to)
+    {
+        Assert.True(Quantity.TryParse(from, out Quantity amount));
+        Assert.True(Quantity.TryParse(to, out Quantity wanted));
+        Assert.True(
+            amount.TryConvert(wanted.Unit, wanted.Value.Scale, Rounding.Nearest, out Quantity found),
+            $"{from} {to}"
+        );
+        Assert.Equal(wanted, found);
+    }
+
+    // 3386.388640341 is mercury of 13595.1 kg/m3 under 9.80665 m/s2, an inch of it; the pound per square inch from its parts.
+    [Fact]
+    public void Factors_follow_from_their_parts()
+    {
+        Assert.Equal(3386.388640341m, 13595.1m * 9.80665m * 0.0254m);
+        Assert.Equal(133.322387415m, 13595.1m * 9.80665m * 0.001m);
+        Assert.Equal(4.4482216152605m, 0.45359237m * 9.80665m);
+        Assert.Equal(1.3558179483314004m, 0.45359237m * 9.80665m * 0.3048m);
+        Assert.Equal(0.1129848290276167m, 0.45359237m * 9.80665m * 0.0254m);
+    }
+
+    // From 80 to -108 degF is -188 degrees Fahrenheit, -104.444444 K (A. Kaw, notes on a shrink fit); 0 degC is 273.15 K.
+    [Fact]
+    public void Differences_of_temperatures_leave_their_zero_out()
+    {
+        Exact cooled = Exact.Of(Of("-108 degF")) - Exact.Of(Of("80 degF"));
+        Assert.Equal(Exact.Of(Of("-188 degF-diff")), cooled);
+        Assert.Equal(-104.444444, cooled.In(Units.Find("K")!).ToDouble(), 6);
+        Exact frozen = Exact.Of(Of("0 degC")) - Exact.Of(Of("-273.15 degC"));
+        Assert.Equal(Exact.Of(Of("273.15 K")), frozen);
+    }
+
+    // A degree is pi/180 rad: its sine is that less a sixth of its cube, and so on.
+    [Fact]
+    public void A_degree_is_a_180th_of_pi()
+    {
+        double radian = Math.PI / 180;
+        double sine = radian - (Math.Pow(radian, 3) / 6) + (Math.Pow(radian, 5) / 120);
+        Assert.Equal(sine, AngleFunctions.Sine(Rational.One), 15);
+        Assert.Equal(1, AngleFunctions.Sine(Rational.FromInteger(90)), 15);
+        Assert.Equal(sine, AngleFunctions.Cosine(Rational.FromInteger(89)), 14);
+    }
+
+    // In doubles 12462 of these steps come back with another last bit; here none does.
+    [Fact]
+    public void Every_ten_thousandth_of_an_inch_comes_back_from_millimetres()
+    {
+        int inDoubles = 0;
+        for (int step = 1; step <= 100_000; step++)
+        {
+            Quantity inches = new(step / 10_000m, Units.Inch);
+            Rational millimetres = Exact.Of(inches).In(Units.Millimetre);
+            Exact back = new(millimetres, Dimension.OfLength);
+            Assert.Equal(Rational.FromRatio(step, 10_000), back.In(Units.Inch));
+            double x = step * 0.0001;
+            inDoubles += x * 25.4 / 25.4 == x ? 0 : 1;
+        }
+
+        Assert.NotEqual(0, inDoubles);
+    }
+
     public static TheoryData<string, string, double> Referees =>
         new()
         {
@@ -205,6 +295,21 @@ public sealed class UnitsTests
             }
         );
 
+    // No unit is left out, but for those with nothing to convert to: of a number, per second, of mass, of a leak.
+    [Fact]
+    public void Every_unit_that_converts_is_refereed()
+    {
+        string[] refereed = [.. Conversions.SelectMany(one => new[] { one.From, one.To })];
+        string[] alone =
+        [
+            .. Units
+                .All.GroupBy(unit => unit.Dimension)
+                .Where(all => all.Count() == 1)
+                .Select(all => all.Single().Symbol),
+        ];
+        Assert.Equal([], Units.All.Select(unit => unit.Symbol).Except(refereed).Except(alone));
+    }
+
     // The library itself works with factors rounded to so many digits here.
     [Fact]
     public void Agrees_with_a_general_library_as_far_as_its_digits_go()
@@ -244,6 +349,12 @@ public sealed class UnitsTests
     [InlineData("kn")]
     [InlineData(" in")]
     public void Knows_no_unit_that_could_be_another(string text) => Assert.Null(Units.Find(text));
+
+    private static Quantity Of(string text)
+    {
+        Assert.True(Quantity.TryParse(text, out Quantity quantity), text);
+        return quantity;
+    }
 
     private static decimal Number(string text) => decimal.Parse(text, CultureInfo.InvariantCulture);
 }

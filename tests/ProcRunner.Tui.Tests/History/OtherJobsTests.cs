@@ -1,4 +1,5 @@
 using ProcRunner.Records;
+using ProcRunner.Records.History;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;

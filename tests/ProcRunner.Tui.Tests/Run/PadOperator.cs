@@ -42,7 +42,7 @@ internal sealed class PadOperator
     /// <summary>Acknowledges the cautions of a stage if they are due.</summary>
     public void ReadCautions()
     {
-        if (Desk.Top is CautionPage)
+        while (Desk.Top is CautionPage or LessonPage)
         {
             Enter();
         }

@@ -94,7 +94,7 @@ public sealed class RunPagesTests : IDisposable
     {
         (_, PadOperator pad) = At("teardown / recession 1I");
         Array.ForEach([".0512", ".0509", ".0510", ".0511"], pad.Enter);
-        Assert.Contains("\n 1I  recession 0.0512 in: recorded", pad.See(), StringComparison.Ordinal);
+        Assert.Contains("\n 1I  recession 0.0512 in; gauge for depth: D1", pad.See(), StringComparison.Ordinal);
 
         (_, pad) = At("teardown / take the head apart head");
         pad.Enter();

@@ -1,9 +1,11 @@
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
+using ProcRunner.Testing;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens;
+using ProcRunner.Tui.Screens.Parts;
 using ProcRunner.Tui.Screens.Run;
 using ProcRunner.Tui.Screens.Shop;
 
@@ -122,11 +124,31 @@ public sealed class JobScreensTests : IDisposable
     }
 
     [Fact]
+    public void Enter_does_what_the_line_says_where_no_head_is_open()
+    {
+        _bench.Open("1001", "").Do(new RunCommand.Hold("end of day"));
+        Desk desk = List();
+        Assert.Contains("Enter: a new job", See(desk), StringComparison.Ordinal);
+        desk.Type("\n");
+        Assert.IsType<NewJobForm>(desk.Top);
+    }
+
+    [Fact]
+    public void Every_page_of_a_table_begins_with_its_headings()
+    {
+        TextLine[] lines = [.. Enumerable.Range(1, 40).Select(i => new TextLine($"row {i}", Heading: "   1I   1E"))];
+        Desk desk = new(new Table(_bench.Session, lines));
+        Assert.DoesNotContain("1I   1E", See(desk), StringComparison.Ordinal);
+        desk.Type("+");
+        Assert.Contains("\n    1I   1E\n row ", See(desk), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_note_on_anothers_held_head_carries_the_name_of_who_wrote_it()
     {
         JobRun run = _bench.Open("1001", "", person: "vale");
         run.Do(new RunCommand.Hold("end of day"));
-        List().Type("/3\n1\n").Type("1\n/2\n1\n2\n");
+        List().Type("/3\n1\n").Type("/4\n1\n/2\n1\n2\n");
 
         TrailEntry last = _bench.Store.Reader.ReadTrail(run.State.JobId).Entries[^1].Entry;
         Assert.Equal("finch", last.Operator);
@@ -184,6 +206,47 @@ public sealed class JobScreensTests : IDisposable
         string page = File.ReadAllText(Path.Combine(_bench.Folder, "build-record-1001.html"));
         Assert.Contains("Upper Field (invented)", page, StringComparison.Ordinal);
         Assert.Contains("NOT RELEASED", page, StringComparison.Ordinal);
+    }
+
+    // The writing waits at its first piece until the key is pressed, so that the stop always comes in the middle of it.
+    [Theory]
+    [InlineData(".html")]
+    [InlineData(".pdf")]
+    [InlineData(".csv")]
+    [InlineData(".json")]
+    public async Task Writing_a_record_is_stopped_by_a_key_and_leaves_what_was_there(string ending)
+    {
+        JobRun run = _bench.Open("1001", "Upper Field (invented)");
+        using TempFolder folder = new();
+        string path = folder.Write("record" + ending, "the one before");
+        using ManualResetEventSlim isPressed = new();
+        TaskCompletionSource reached = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        RecordWritingScreen writing = new(
+            _bench.Session,
+            _bench.Store.Shop.Jobs[run.State.JobId],
+            path,
+            isPractice: false,
+            (_, _) =>
+            {
+                reached.TrySetResult();
+                isPressed.Wait(TimeSpan.FromSeconds(60));
+            }
+        );
+        Desk desk = new(writing);
+
+        await reached.Task.WaitAsync(TimeSpan.FromSeconds(60));
+        Assert.Contains("/ stops it", See(desk), StringComparison.Ordinal);
+        desk.Type("/");
+        Assert.Same(writing, desk.Top);
+        Assert.Contains("Stopping.", See(desk), StringComparison.Ordinal);
+        isPressed.Set();
+        await writing.Writing.WaitAsync(TimeSpan.FromSeconds(60));
+
+        Assert.Contains("Stopped. Nothing was written.", See(desk), StringComparison.Ordinal);
+        Assert.Equal([path], Directory.GetFiles(folder.Path));
+        Assert.Equal("the one before", await File.ReadAllTextAsync(path));
+        desk.Type("/");
+        Assert.NotSame(writing, desk.Top);
     }
 
     [Fact]
@@ -315,5 +378,12 @@ public sealed class JobScreensTests : IDisposable
             new EntryDraft("moss", [RunEventFormat.Write(run.State.Plan, scrapped)], Anchor.ClosedOut)
         );
         run.State.Apply(run.State.Sequence + 1, [scrapped]);
+    }
+
+    private sealed class Table(ShopSession session, IReadOnlyList<TextLine> lines) : TextScreen(session)
+    {
+        protected override string Title => "a table";
+
+        protected override IReadOnlyList<TextLine> Lines(int width) => lines;
     }
 }

@@ -111,10 +111,7 @@ public sealed class ShopBookScreensTests : IDisposable
     public void A_gauge_is_added_with_the_number_pad_but_for_its_names()
     {
         Desk desk = Gauges().Type("/B1\nsmall bore gauge\nbore\n");
-        int inch = Units.All.Where(u => u.Symbol.Length > 0).ToList().IndexOf(Units.Inch) + 1;
-        desk.Type(
-            string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{inch}\n.0001\n.00005\n.010\n20311231\n")
-        );
+        desk.Type("1\n.0001\n.00005\n.010\n20311231\n");
 
         Gauge gauge = _bench.Shop.Gauges["B1"];
         Assert.Equal(("small bore gauge", "bore", "0.0001 in"), (gauge.Name, gauge.Kind, gauge.Resolution.ToString()));

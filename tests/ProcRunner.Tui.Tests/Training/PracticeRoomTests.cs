@@ -79,6 +79,33 @@ public sealed class PracticeRoomTests : IDisposable
     }
 
     [Fact]
+    public void Left_to_the_shop_the_rooms_lock_is_free_at_once_and_the_room_opens_again()
+    {
+        using ShopDoor door = new(
+            _folder["shop"],
+            ScreenSettings.From(null),
+            (_, job) => RunScreen.Open(job),
+            rounds: 1
+        );
+        (Screen? first, string fault) = door.Practice();
+        Desk desk = new(new WelcomeScreen(door), first ?? throw new InvalidOperationException(fault));
+        desk.Type("\n");
+        Assert.Null(PracticeDoor.Open(_folder["shop-practice"], null).Door);
+
+        for (int i = 0; desk.Top is not WelcomeScreen; i++)
+        {
+            Assert.True(i < 5, desk.Picture(Look));
+            desk.Type("\u001b");
+        }
+
+        (PracticeDoor? other, fault) = PracticeDoor.Open(_folder["shop-practice"], null);
+        Assert.True(other is not null, fault);
+        other.Dispose();
+        (first, fault) = door.Practice();
+        Assert.True(first is not null, fault);
+    }
+
+    [Fact]
     public void Lines_of_the_book_that_cant_be_read_are_told_and_swallow_no_other()
     {
         PracticeDoor room = Room();

@@ -22,6 +22,9 @@ internal sealed class ScriptedLearner(LessonRun run, Func<LessonRun, Prompt, str
     private const string Pin = "1357";
     private readonly HashSet<At> _refused = [];
 
+    /// <summary>What was entered: every answer, and every further place of a reading.</summary>
+    public int Entries { get; private set; }
+
     /// <summary>Faces and answers, in order.</summary>
     public List<string> Trace { get; } = [];
 
@@ -50,6 +53,7 @@ internal sealed class ScriptedLearner(LessonRun run, Func<LessonRun, Prompt, str
         Trace.AddRange(GaugeView.Lines(run, prompt));
         string text = wrong?.Invoke(run, prompt) ?? Right(prompt);
         Trace.Add($"{name}: {text}");
+        Entries += Math.Max(1, prompt.Places.Count);
         JobAnswer answer = Give(prompt, text);
         bool isRelease = prompt.Step.FullName == "assemble / released";
         Assert.True(answer is JobAnswer.Recorded || isRelease, $"{name}: {text}: {answer}");

@@ -42,9 +42,9 @@ internal static class WrongWays
         ),
         new("a guide", "conceded", Way("guide replacement / guide outside", "concession"), "missed: the new guide"),
         new("a guide", "given up", Way("guide replacement / guide outside", "scrap"), "missed: the new guide"),
-        new("touching off", "cut on without measuring", TooDeep, "cut too deep"),
+        new("a seat at 2I", "cut on without measuring", TooDeep, "cut too deep"),
         new(
-            "touching off",
+            "a seat at 2I",
             "readout believed, not the gauge",
             Typed("seat cut / recession", 0.0012m),
             "misread: seat cut / recession"
@@ -71,8 +71,8 @@ internal static class WrongWays
             Chosen("teardown / seat", "insert"),
             "missed: the insert was found loose"
         ),
-        new("stems", "refaced", Chosen("teardown / valve", "reface"), "missed: the stem is worn"),
-        new("stems", "kept", Chosen("teardown / valve", "keep"), "missed: the stem is worn"),
+        new("a valve at 4I", "refaced", Chosen("teardown / valve", "reface"), "missed: the stem is worn"),
+        new("a valve at 4I", "kept", Chosen("teardown / valve", "keep"), "missed: the stem is worn"),
         new(
             "before the skim",
             "conceded",
@@ -81,13 +81,13 @@ internal static class WrongWays
         ),
         new("before the skim", "given up", Way("surface / deck range", "scrap"), "missed: the deck needs more off"),
         new(
-            "on its pilot",
+            "a seat to set up",
             "conceded",
             Way("seat cut / seat runout", "concession"),
             "missed: the pilot was a size too small"
         ),
         new(
-            "on its pilot",
+            "a seat to set up",
             "given up",
             Way("seat cut / seat runout", "scrap"),
             "missed: the pilot was a size too small"

@@ -13,14 +13,17 @@ internal static class StepFormulas
     {
         IEnumerable<Formula?> ofWork = step.Work switch
         {
-            StepWork.Do work => work.Shows.Select(shown => (Formula?)shown.Formula),
             StepWork.Cut cut => new Formula?[] { cut.StopShort, cut.AgreeWithin },
             _ => [],
         };
         IEnumerable<Formula?> ofTaking = step.Taking is { } taking
             ? [.. OfWindow(taking.Window), taking.Shift, taking.Spread]
             : [];
-        return ofWork.Concat(ofTaking).Prepend(step.OnlyWhere).OfType<Formula>();
+        return ofWork
+            .Concat(step.Shows.Select(shown => (Formula?)shown.Formula))
+            .Concat(ofTaking)
+            .Prepend(step.OnlyWhere)
+            .OfType<Formula>();
     }
 
     /// <summary>

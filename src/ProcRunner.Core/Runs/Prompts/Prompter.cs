@@ -26,7 +26,7 @@ public static class Prompter
             Question = record?.Question,
             Before = record?.Readings ?? [],
             Recheck = Recheck(on, at, record),
-            Numbers = step.Work is StepWork.Do work ? [.. work.Shows.Select(n => Shown(state, n, at))] : [],
+            Numbers = [.. step.Shows.Select(n => Shown(state, n, at))],
         };
         prompt = step.Work switch
         {
@@ -210,7 +210,7 @@ public static class Prompter
         switch (number.Formula.Evaluate(scope))
         {
             case FormulaOutcome.Known { Value: FormulaValue.Amount amount }:
-                Unit unit = number.ShownIn ?? UnitFor(amount.Value.Dimension, state.Plan.Head.LengthUnit);
+                Unit unit = number.ShownIn ?? PaperUnits.Of(amount.Value.Dimension, state.Plan.Head.LengthUnit);
                 Quantity? value = amount.Value.TryToQuantity(unit, number.Digits, Rounding.Nearest, out Quantity shown)
                     ? shown
                     : null;
@@ -223,9 +223,6 @@ public static class Prompter
                 return new NumberShown(number.Name, null, "it gives no amount");
         }
     }
-
-    private static Unit UnitFor(Dimension dimension, Unit length) =>
-        dimension == length.Dimension ? length : Units.All.First(u => u.Dimension == dimension);
 
     private static Quantity? In(Exact? end, Unit unit, Rounding mode) =>
         end is { } value && value.Dimension == unit.Dimension ? Show.In(value, unit, mode) : null;

@@ -28,6 +28,7 @@ public sealed record RoundShape(
     /// The shape. Too few readings for it are a fault: some depth needs two directions, some direction two depths. So are two readings
     /// of one place, and a diameter not above 0.
     /// </summary>
+    /// <param name="readings">In any order and any unit.</param>
     public static ShopResult<RoundShape> Of(IReadOnlyList<DiameterReading> readings)
     {
         if (Check(readings) is { } fault)

@@ -7,7 +7,14 @@ namespace ProcRunner.ShopMath;
 /// <param name="Largest">Largest bore - smallest stem.</param>
 public sealed record StemClearance(Exact Smallest, Exact Largest)
 {
-    /// <summary>From the extremes of both; a smallest above its largest, or one not above 0, is a fault.</summary>
+    /// <summary>
+    /// From the extremes of both: clearance = bore - stem (ISO 286-1:2010). A smallest above its largest, or one not above 0, is a
+    /// fault.
+    /// </summary>
+    /// <param name="boreSmallest">Smallest reading of the guide, above 0.</param>
+    /// <param name="boreLargest">Largest reading of the guide.</param>
+    /// <param name="stemSmallest">Smallest reading of the stem, above 0.</param>
+    /// <param name="stemLargest">Largest reading of the stem.</param>
     public static ShopResult<StemClearance> Of(
         Exact boreSmallest,
         Exact boreLargest,
@@ -24,7 +31,9 @@ public sealed record StemClearance(Exact Smallest, Exact Largest)
             ? fault
             : new StemClearance(boreSmallest - stemLargest, boreLargest - stemSmallest);
 
-    /// <summary>From the shapes of both.</summary>
+    /// <summary>From the shapes of both, each place against the other's worst.</summary>
+    /// <param name="bore">Of the guide.</param>
+    /// <param name="stem">Of the stem.</param>
     public static ShopResult<StemClearance> Of(RoundShape bore, RoundShape stem) =>
         Of(bore.Smallest, bore.Largest, stem.Smallest, stem.Largest);
 }

@@ -1,6 +1,7 @@
 namespace ProcRunner.ShopMath;
 
 /// <summary>Volume above the piston and compression ratio; lengths in mm, areas in cm2, volumes in cm3.</summary>
+/// <remarks>What is out of the range named at an argument is a fault.</remarks>
 public static class ChamberVolume
 {
     private const double CubicMillimetresPerCubicCentimetre = 1000;
@@ -13,7 +14,12 @@ public static class ChamberVolume
     /// <param name="sinkMillimetres">Change of recession; below 0 the chamber shrinks.</param>
     /// <param name="valves">How many sink alike, 1 or more.</param>
     public static ShopResult<double> OfSink(double headDiameterMillimetres, double sinkMillimetres, double valves) =>
-        (Allowed.Above0("head diameter", headDiameterMillimetres, "mm") ?? Count("valves", valves)) is { } fault
+        (
+            Allowed.Above0("head diameter", headDiameterMillimetres, "mm")
+            ?? Allowed.Finite("sink", sinkMillimetres, "mm")
+            ?? Count("valves", valves)
+        )
+            is { } fault
             ? fault
             : valves
                 * Math.PI
@@ -27,18 +33,23 @@ public static class ChamberVolume
     /// <param name="areaSquareCentimetres">Of the chamber in the deck's plane, above 0.</param>
     /// <param name="cutMillimetres">Square to the deck.</param>
     public static ShopResult<double> OfSkim(double areaSquareCentimetres, double cutMillimetres) =>
-        Allowed.Above0("area", areaSquareCentimetres, "cm2") is { } fault
+        (Allowed.Above0("area", areaSquareCentimetres, "cm2") ?? Allowed.Finite("deck cut", cutMillimetres, "mm"))
+            is { } fault
             ? fault
             : -areaSquareCentimetres * cutMillimetres / 10;
 
-    /// <summary>Swept volume: pi/4 x bore^2 x stroke.</summary>
+    /// <summary>Swept volume, cm3: pi/4 x bore^2 x stroke (a cylinder's).</summary>
+    /// <param name="boreMillimetres">Diameter of the cylinder, above 0.</param>
+    /// <param name="strokeMillimetres">Above 0.</param>
     public static ShopResult<double> Swept(double boreMillimetres, double strokeMillimetres) =>
         (Allowed.Above0("bore", boreMillimetres, "mm") ?? Allowed.Above0("stroke", strokeMillimetres, "mm"))
             is { } fault
             ? fault
             : Math.PI / 4 * boreMillimetres * boreMillimetres * strokeMillimetres / CubicMillimetresPerCubicCentimetre;
 
-    /// <summary>Compression ratio: (swept + chamber) / chamber, the chamber being all that is above the piston at its top.</summary>
+    /// <summary>Compression ratio: (swept + chamber) / chamber, the chamber being all that is above the piston at its top (definition).</summary>
+    /// <param name="sweptCubicCentimetres">Above 0.</param>
+    /// <param name="chamberCubicCentimetres">With gasket, piston's bowl and all, above 0.</param>
     public static ShopResult<double> Ratio(double sweptCubicCentimetres, double chamberCubicCentimetres) =>
         (
             Allowed.Above0("swept volume", sweptCubicCentimetres, "cm3")
@@ -57,7 +68,7 @@ public static class ChamberVolume
         : new ShopFault("ratio", Allowed.Show(ratio, ""), "it must be above 1");
 
     private static ShopFault? Count(string argument, double value) =>
-        value >= 1 && value == Math.Floor(value)
+        value is >= 1 and <= int.MaxValue && value == Math.Floor(value)
             ? null
             : new ShopFault(argument, Allowed.Show(value, ""), "it must be a whole number, 1 or more");
 }

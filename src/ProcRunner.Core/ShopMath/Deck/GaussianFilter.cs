@@ -22,7 +22,8 @@ public static class GaussianFilter
         ShopFault? fault =
             Allowed.Above0("cut off", cutOffMillimetres, "mm")
             ?? Allowed.Above0("spacing", spacingMillimetres, "mm")
-            ?? Allowed.Within("spacing", spacingMillimetres, 0, cutOffMillimetres / 5, "mm");
+            ?? Allowed.Within("spacing", spacingMillimetres, 0, cutOffMillimetres / 5, "mm")
+            ?? Allowed.Finite("heights", heightsMicrometres, "um");
         if (fault is not null)
         {
             return fault;

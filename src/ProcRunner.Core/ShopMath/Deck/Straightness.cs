@@ -43,8 +43,7 @@ public sealed record Straightness(
                 FormattableString.Invariant($"give one for each of {places.Count} places")
             )
         : places.Count < 2 ? new ShopFault("x", Count(places), "at least 2 places are needed")
-        : !places.Concat(heights).All(double.IsFinite)
-            ? new ShopFault("x", "a value that is no finite number", "places and heights are finite numbers")
+        : (Allowed.Finite("x", places, "mm") ?? Allowed.Finite("y", heights, "mm")) is { } fault ? fault
         : places.Distinct().Count() < places.Count ? new ShopFault("x", "a place twice", "give each place once")
         : null;
 

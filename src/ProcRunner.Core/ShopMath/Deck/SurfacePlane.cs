@@ -45,6 +45,15 @@ public readonly record struct SurfacePlane(double SlopeAlong, double SlopeAcross
         }
 
         double determinant = (xx * yy) - (xy * xy);
+        if (!double.IsFinite(determinant))
+        {
+            return new ShopFault(
+                "points",
+                FormattableString.Invariant($"{points.Count}"),
+                "the places are too far apart to be reckoned with"
+            );
+        }
+
         if (determinant <= Collinear * xx * yy || xx == 0 || yy == 0)
         {
             return new ShopFault(

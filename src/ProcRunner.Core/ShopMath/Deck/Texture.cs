@@ -21,13 +21,18 @@ public sealed record Texture(double RaMicrometres, double RqMicrometres, double 
     /// <param name="heightsMicrometres">At least 2.</param>
     public static ShopResult<Texture> Of(IReadOnlyList<double> heightsMicrometres)
     {
-        if (heightsMicrometres.Count < 2 || !heightsMicrometres.All(double.IsFinite))
+        if (heightsMicrometres.Count < 2)
         {
             return new ShopFault(
                 "heights",
                 FormattableString.Invariant($"{heightsMicrometres.Count} values"),
-                "at least 2 finite heights are needed"
+                "at least 2 heights are needed"
             );
+        }
+
+        if (Allowed.Finite("heights", heightsMicrometres, "um") is { } fault)
+        {
+            return fault;
         }
 
         double mean = heightsMicrometres.Average();

@@ -10,12 +10,20 @@ namespace ProcRunner.ShopMath;
 public static class Fit
 {
     /// <summary>Interference at the loosest: part smallest - hole largest (ISO 286-1:2010, interference fits).</summary>
+    /// <param name="holeLargest">Diameter.</param>
+    /// <param name="partSmallest">Diameter.</param>
     public static Exact LeastInterference(Exact holeLargest, Exact partSmallest) => partSmallest - holeLargest;
 
     /// <summary>Interference at the tightest: part largest - hole smallest (ISO 286-1:2010, interference fits).</summary>
+    /// <param name="holeSmallest">Diameter.</param>
+    /// <param name="partLargest">Diameter.</param>
     public static Exact MostInterference(Exact holeSmallest, Exact partLargest) => partLargest - holeSmallest;
 
     /// <summary>Range of the fit of two parts from their limits. A smallest size above its largest, or one not above 0, is a fault.</summary>
+    /// <param name="holeSmallest">Above 0.</param>
+    /// <param name="holeLargest">Not below the smallest.</param>
+    /// <param name="partSmallest">Above 0.</param>
+    /// <param name="partLargest">Not below the smallest.</param>
     public static ShopResult<FitRange> OfLimits(
         Exact holeSmallest,
         Exact holeLargest,

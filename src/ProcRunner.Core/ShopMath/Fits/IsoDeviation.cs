@@ -29,7 +29,7 @@ public static class IsoDeviation
     /// <summary>The classes of shafts: h, k, n, p, r and s, each with grades 4 to 11.</summary>
     public static IReadOnlyList<string> Shafts { get; } = Classes(['h', 'k', 'n', 'p', 'r', 's']);
 
-    /// <summary>The limits of a class at a size.</summary>
+    /// <summary>The limits of a class at a size: lower deviation from the table, upper = lower + tolerance. What the tables don't hold is a fault.</summary>
     /// <param name="nominal">Over 0 up to and including 120 mm.</param>
     /// <param name="class">One of <see cref="Holes"/> or <see cref="Shafts"/>, as in <c>p6</c>.</param>
     public static ShopResult<SizeLimits> Limits(Exact nominal, string @class)

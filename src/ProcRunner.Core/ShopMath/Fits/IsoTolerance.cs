@@ -25,7 +25,7 @@ public static class IsoTolerance
         (180, [12, 18, 25, 40, 63, 100, 160, 250]),
     ];
 
-    /// <summary>The width of a tolerance, in micrometres.</summary>
+    /// <summary>The width of a tolerance, in micrometres. A size or grade that the table doesn't hold is a fault.</summary>
     /// <param name="nominal">The nominal size, over 0 up to and including 180 mm.</param>
     /// <param name="grade">4 to 11, as in IT7.</param>
     public static ShopResult<int> Micrometres(Exact nominal, int grade)

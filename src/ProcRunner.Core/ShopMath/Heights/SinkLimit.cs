@@ -8,6 +8,7 @@ namespace ProcRunner.ShopMath;
 public sealed record SinkLimit(string Name, Exact Left)
 {
     /// <summary>The limit that binds: the first of those with the least left; null of none.</summary>
+    /// <param name="limits">In the order in which equals are preferred.</param>
     public static SinkLimit? Binding(IReadOnlyList<SinkLimit> limits) =>
         limits.Count == 0 ? null : limits.Aggregate((least, one) => one.Left.CompareTo(least.Left) < 0 ? one : least);
 }

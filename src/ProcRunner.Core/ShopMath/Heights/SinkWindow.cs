@@ -11,7 +11,15 @@ public sealed record SinkWindow(Exact RecessionAfterCut, Exact Least, Exact Most
     /// <summary>Whether the recession is in the window without any sink.</summary>
     public bool HoldsNow => Least.Value.IsZero && Most.Value.Sign >= 0;
 
-    /// <summary>Of a recession before the cut; low and high are limits of the recession after it, both inclusive.</summary>
+    /// <summary>
+    /// Least = (low - recession + cut) / cos(guide angle), not below 0; most = (high - recession + cut) / cos(guide angle): plane
+    /// geometry. A low limit above the high one is a fault.
+    /// </summary>
+    /// <param name="recession">Before the cut, square to the deck.</param>
+    /// <param name="deckCut">Square to the deck.</param>
+    /// <param name="low">Least recession allowed after the cut, itself allowed.</param>
+    /// <param name="high">Most recession allowed after the cut, itself allowed.</param>
+    /// <param name="guideCosine">Of <see cref="Heights.GuideCosine"/>, above 0.</param>
     public static ShopResult<SinkWindow> Of(Exact recession, Exact deckCut, Exact low, Exact high, Rational guideCosine)
     {
         if (Allowed.NotAbove("low", low, "high limit", high) is { } fault)

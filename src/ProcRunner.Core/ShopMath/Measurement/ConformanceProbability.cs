@@ -15,7 +15,15 @@ public static class ConformanceProbability
     /// <param name="high">Positive infinity for none.</param>
     public static ShopResult<double> Of(double reading, double standardUncertainty, double low, double high)
     {
-        if (Unusable("uncertainty", standardUncertainty, low, high) is { } fault)
+        ShopFault? fault =
+            Unusable("uncertainty", standardUncertainty, low, high)
+            ?? Allowed.Finite("value", reading, "")
+            ?? (
+                double.IsFinite(low) || double.IsFinite(high)
+                    ? null
+                    : new ShopFault("low", "nothing", "give a low limit, a high limit, or both")
+            );
+        if (fault is not null)
         {
             return fault;
         }
@@ -52,6 +60,11 @@ public static class ConformanceProbability
     {
         ShopFault? fault =
             Unusable("spread", spread, low, high)
+            ?? Allowed.Finite("mean", mean, "")
+            ?? Allowed.Finite("low", low, "")
+            ?? Allowed.Finite("high", high, "")
+            ?? Allowed.Finite("accept low", acceptLow, "")
+            ?? Allowed.Finite("accept high", acceptHigh, "")
             ?? Unusable("uncertainty", standardUncertainty, acceptLow, acceptHigh);
         if (fault is not null)
         {

@@ -39,7 +39,9 @@ public sealed record UncertaintyBudget(double Combined, double DegreesOfFreedom)
             return new ShopFault("degrees of freedom", Allowed.Show(few, ""), "they must be at least 1");
         }
 
-        double combined = Math.Sqrt(contributions.Sum(one => one * one));
+        // About the largest, so that no square runs out of a double's range.
+        double largest = contributions.Max();
+        double combined = largest * Math.Sqrt(contributions.Sum(one => one / largest * (one / largest)));
         double sum = contributions.Zip(degreesOfFreedom, (one, nu) => Math.Pow(one / combined, 4) / nu).Sum();
         return new UncertaintyBudget(combined, sum > 0 ? 1 / sum : double.PositiveInfinity);
     }

@@ -54,7 +54,14 @@ public sealed record Material(
             Callister + PoissonMemory,
             Secant + "110 to 138 GPa for this grade"
         ),
-        new("grey-iron", null, 100m, 0.211m, Textbook, "14.5 Mpsi in print"),
+        new(
+            "grey-iron",
+            10.8e-6m,
+            100m,
+            0.211m,
+            Textbook + "; expansion Elements of Metric Gear Technology, p. 201, 6.0e-6 1/degF from 32 to 212 degF",
+            "14.5 Mpsi in print"
+        ),
         new("ductile-iron-60-40-18", 11.2e-6m, 169m, 0.28m, Callister + PoissonMemory),
         new("ductile-iron-80-55-06", 10.6e-6m, 168m, 0.28m, Callister + PoissonMemory),
         new("aluminium-356", 21.5e-6m, 72.4m, 0.33m, Callister + PoissonMemory, "a casting alloy of heads"),

@@ -29,7 +29,7 @@ public sealed record PressFit
     /// <summary>How the inner part gives: shrinkage of its outside per diameter, for each MPa.</summary>
     public required double InnerGivePerMegapascal { get; init; }
 
-    /// <summary>A pair of parts.</summary>
+    /// <summary>A pair of parts. Diameters the wrong way round, or a material that is none, are a fault.</summary>
     /// <param name="insideMillimetres">Bore of the inner part: 0 when solid, below the diameter.</param>
     /// <param name="diameterMillimetres">Where they touch: above 0, below the outside.</param>
     /// <param name="outsideMillimetres">Outside of the outer part; a head is modelled as a ring up to the nearest passage or edge.</param>
@@ -66,8 +66,8 @@ public sealed record PressFit
         };
     }
 
-    /// <summary>What an interference brings about.</summary>
-    /// <param name="interferenceMillimetres">On the diameter, 0 or more: with clearance there is no fit to work out.</param>
+    /// <summary>What an interference brings about: p = interference / (d (Co/Eo + Ci/Ei)), as above.</summary>
+    /// <param name="interferenceMillimetres">On the diameter, 0 or more, up to the diameter: with clearance there is no fit to work out.</param>
     public ShopResult<PressFitLoad> AtInterference(double interferenceMillimetres) =>
         Allowed.Within("interference", interferenceMillimetres, 0, DiameterMillimetres, "mm") is { } fault
             ? fault
@@ -83,7 +83,7 @@ public sealed record PressFit
             ? fault
             : new PressFitLoad(this, pressureMegapascals);
 
-    /// <summary>What goes with a hoop stress at the bore of the outer part, where it is largest.</summary>
+    /// <summary>What goes with a hoop stress at the bore of the outer part, where it is largest: p = hoop (D²-d²)/(D²+d²).</summary>
     /// <param name="hoopMegapascals">The most it may bear, above 0.</param>
     public ShopResult<PressFitLoad> AtOuterHoop(double hoopMegapascals) =>
         Allowed.Above0("hoop limit", hoopMegapascals, "MPa") is { } fault

@@ -6,7 +6,10 @@ namespace ProcRunner.ShopMath;
 /// <param name="PressureMegapascals">In the bore.</param>
 public sealed record ThickRing(double InsideMillimetres, double OutsideMillimetres, double PressureMegapascals)
 {
-    /// <summary>Stress at a diameter in the wall, MPa, tension positive: A - B/r² and A + B/r².</summary>
+    /// <summary>
+    /// Stress at a diameter in the wall, MPa, tension positive: A - B/r² and A + B/r², with A = p d²/(D²-d²) and B/r² = A D²/at². A ring
+    /// inside out, a pressure below 0 or a place outside of the wall is a fault.
+    /// </summary>
     /// <param name="atMillimetres">From the bore to the outside.</param>
     public ShopResult<(double Radial, double Hoop)> StressMegapascals(double atMillimetres)
     {

@@ -18,7 +18,9 @@ public sealed record AngleDifference(double DifferenceDegrees)
             _ => "none: the angles are the same",
         };
 
-    /// <summary>Of two angles, in deg from the plane square to the guide's axis.</summary>
+    /// <summary>Of two angles, in deg from the plane square to the guide's axis; outside of 0 to 90 is a fault.</summary>
+    /// <param name="seatAngleDegrees">Between 0 and 90.</param>
+    /// <param name="faceAngleDegrees">Of the valve, between 0 and 90.</param>
     public static ShopResult<AngleDifference> Of(double seatAngleDegrees, double faceAngleDegrees) =>
         (AllowedAngles.OfFace("seat angle", seatAngleDegrees) ?? AllowedAngles.OfFace("face angle", faceAngleDegrees))
             is { } fault
@@ -27,8 +29,12 @@ public sealed record AngleDifference(double DifferenceDegrees)
 
     /// <summary>
     /// The open gap at one edge of a seat when the two touch at the other, along the axis:
-    /// (outer - inner) / 2 x |tan(seat angle) - tan(face angle)|; x cos(face angle) square to the face.
+    /// (outer - inner) / 2 x |tan(seat angle) - tan(face angle)|, mm; x cos(face angle) square to the face. Plane geometry of two cones.
     /// </summary>
+    /// <param name="outerDiameterMillimetres">Where the seat ends outside, above the inner one.</param>
+    /// <param name="innerDiameterMillimetres">Where it ends inside, above 0.</param>
+    /// <param name="seatAngleDegrees">Between 0 and 90.</param>
+    /// <param name="faceAngleDegrees">Of the valve, between 0 and 90.</param>
     public static ShopResult<double> GapAlongAxisMillimetres(
         double outerDiameterMillimetres,
         double innerDiameterMillimetres,

@@ -14,8 +14,13 @@ public sealed record ContactPlace(
 {
     /// <summary>
     /// From four diameters, each difference divided by 2 cos(face angle): plane geometry of a cone. The contact lies on the
-    /// face: face inner &lt;= contact inner &lt; contact outer &lt;= face outer.
+    /// face: face inner &lt;= contact inner &lt; contact outer &lt;= face outer; what doesn't is a fault.
     /// </summary>
+    /// <param name="faceOuterMillimetres">Diameter where the face meets the margin.</param>
+    /// <param name="faceInnerMillimetres">Diameter where the face ends inside, above 0.</param>
+    /// <param name="contactOuterMillimetres">Outer diameter of the contact.</param>
+    /// <param name="contactInnerMillimetres">Inner diameter of the contact.</param>
+    /// <param name="faceAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<ContactPlace> Of(
         double faceOuterMillimetres,
         double faceInnerMillimetres,

@@ -5,29 +5,41 @@ namespace ProcRunner.ShopMath;
 /// axis (30 deg is flatter than 45 deg), between 0 and 90. On a seat of angle a the radius changes by 1/tan(a) per depth;
 /// all else follows by plane geometry of a cone.
 /// </summary>
+/// <remarks>What is out of the range named at an argument, or no finite number, is a fault that names the argument.</remarks>
 public static class SeatGeometry
 {
     private const string Millimetre = "mm";
 
-    /// <summary>How far a valve sinks along its axis when metal is taken square off a seat or face: removed / cos(angle).</summary>
+    /// <summary>How far a valve sinks along its axis when metal is taken square off a seat or face, mm: removed / cos(angle).</summary>
+    /// <param name="removedMillimetres">Square to the face; below 0 for metal put back.</param>
+    /// <param name="faceAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> Sink(double removedMillimetres, double faceAngleDegrees) =>
-        OnFace("face angle", faceAngleDegrees) ?? removedMillimetres / Cosine(faceAngleDegrees);
+        OnFace("removed", removedMillimetres, "face angle", faceAngleDegrees)
+        ?? removedMillimetres / Cosine(faceAngleDegrees);
 
-    /// <summary>The metal square off the face that a sink along the axis means: sink x cos(angle).</summary>
+    /// <summary>The metal square off the face that a sink along the axis means, mm: sink x cos(angle).</summary>
+    /// <param name="sinkMillimetres">Along the axis; below 0 the valve comes up.</param>
+    /// <param name="faceAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> RemovedForSink(double sinkMillimetres, double faceAngleDegrees) =>
-        OnFace("face angle", faceAngleDegrees) ?? sinkMillimetres * Cosine(faceAngleDegrees);
+        OnFace("sink", sinkMillimetres, "face angle", faceAngleDegrees) ?? sinkMillimetres * Cosine(faceAngleDegrees);
 
-    /// <summary>Width along the face between two diameters: (outer - inner) / (2 cos(angle)).</summary>
+    /// <summary>Width along the face between two diameters, mm: (outer - inner) / (2 cos(angle)).</summary>
+    /// <param name="outerDiameterMillimetres">Above the inner one.</param>
+    /// <param name="innerDiameterMillimetres">Above 0.</param>
+    /// <param name="seatAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> Width(
         double outerDiameterMillimetres,
         double innerDiameterMillimetres,
         double seatAngleDegrees
     ) =>
         RightWayRound(innerDiameterMillimetres, outerDiameterMillimetres)
-        ?? OnFace("seat angle", seatAngleDegrees)
+        ?? OnFace("outer diameter", outerDiameterMillimetres, "seat angle", seatAngleDegrees)
         ?? (outerDiameterMillimetres - innerDiameterMillimetres) / (2 * Cosine(seatAngleDegrees));
 
-    /// <summary>Outer diameter of a seat from its inner one: inner + 2 width cos(angle).</summary>
+    /// <summary>Outer diameter of a seat from its inner one, mm: inner + 2 width cos(angle).</summary>
+    /// <param name="innerDiameterMillimetres">Above 0.</param>
+    /// <param name="widthMillimetres">Along the face, above 0.</param>
+    /// <param name="seatAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> OuterDiameter(
         double innerDiameterMillimetres,
         double widthMillimetres,
@@ -42,7 +54,10 @@ public static class SeatGeometry
             ? fault
             : innerDiameterMillimetres + (2 * widthMillimetres * Cosine(seatAngleDegrees));
 
-    /// <summary>Inner diameter of a seat from its outer one: outer - 2 width cos(angle); it must come out above 0.</summary>
+    /// <summary>Inner diameter of a seat from its outer one, mm: outer - 2 width cos(angle); it must come out above 0.</summary>
+    /// <param name="outerDiameterMillimetres">Above 0.</param>
+    /// <param name="widthMillimetres">Along the face, above 0; so wide that nothing is left open is a fault.</param>
+    /// <param name="seatAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> InnerDiameter(
         double outerDiameterMillimetres,
         double widthMillimetres,
@@ -71,19 +86,29 @@ public static class SeatGeometry
     }
 
     /// <summary>
-    /// What a seat's diameter grows by at one depth when the same cone is cut deeper: 2 depth / tan(angle).
+    /// What a seat's diameter grows by at one depth when the same cone is cut deeper, mm: 2 depth / tan(angle).
     /// </summary>
+    /// <param name="depthMillimetres">Along the axis.</param>
+    /// <param name="seatAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> DiameterGrowth(double depthMillimetres, double seatAngleDegrees) =>
-        OnFace("seat angle", seatAngleDegrees) ?? 2 * depthMillimetres / Tangent(seatAngleDegrees);
+        OnFace("depth", depthMillimetres, "seat angle", seatAngleDegrees)
+        ?? 2 * depthMillimetres / Tangent(seatAngleDegrees);
 
-    /// <summary>The depth that makes a seat's diameter grow by so much: growth x tan(angle) / 2.</summary>
+    /// <summary>The depth that makes a seat's diameter grow by so much, mm: growth x tan(angle) / 2.</summary>
+    /// <param name="growthMillimetres">On the diameter.</param>
+    /// <param name="seatAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
     public static ShopResult<double> DepthForGrowth(double growthMillimetres, double seatAngleDegrees) =>
-        OnFace("seat angle", seatAngleDegrees) ?? growthMillimetres * Tangent(seatAngleDegrees) / 2;
+        OnFace("growth", growthMillimetres, "seat angle", seatAngleDegrees)
+        ?? growthMillimetres * Tangent(seatAngleDegrees) / 2;
 
     /// <summary>
     /// How far past first touch a flatter cutter goes to bring a seat's outer edge in:
-    /// (outer now - outer wanted) / 2 x (tan(seat angle) - tan(cutter angle)).
+    /// (outer now - outer wanted) / 2 x (tan(seat angle) - tan(cutter angle)), mm.
     /// </summary>
+    /// <param name="outerNowMillimetres">Outer diameter of the seat.</param>
+    /// <param name="outerWantedMillimetres">Above 0, below the one now.</param>
+    /// <param name="seatAngleDegrees">From the plane square to the guide's axis, between 0 and 90.</param>
+    /// <param name="cutterAngleDegrees">Above 0, below the seat's.</param>
     public static ShopResult<double> DepthToNarrowOutside(
         double outerNowMillimetres,
         double outerWantedMillimetres,
@@ -104,8 +129,12 @@ public static class SeatGeometry
 
     /// <summary>
     /// How far past first touch a steeper cutter goes to bring a seat's inner edge out:
-    /// (inner wanted - inner now) / 2 x (tan(cutter angle) - tan(seat angle)).
+    /// (inner wanted - inner now) / 2 x (tan(cutter angle) - tan(seat angle)), mm.
     /// </summary>
+    /// <param name="innerNowMillimetres">Inner diameter of the seat, above 0.</param>
+    /// <param name="innerWantedMillimetres">Above the one now.</param>
+    /// <param name="seatAngleDegrees">Below the cutter's.</param>
+    /// <param name="cutterAngleDegrees">From the plane square to the guide's axis, below 90.</param>
     public static ShopResult<double> DepthToNarrowInside(
         double innerNowMillimetres,
         double innerWantedMillimetres,
@@ -128,8 +157,10 @@ public static class SeatGeometry
         AllowedAngles.OfFace("seat angle", seatAngleDegrees)
         ?? AllowedAngles.OfFace("cutter angle", cutterAngleDegrees);
 
-    private static ShopResult<double>? OnFace(string argument, double degrees) =>
-        AllowedAngles.OfFace(argument, degrees) is { } fault ? new ShopResult<double>?(fault) : null;
+    private static ShopResult<double>? OnFace(string length, double millimetres, string angle, double degrees) =>
+        (AllowedAngles.OfFace(angle, degrees) ?? Allowed.Finite(length, millimetres, Millimetre)) is { } fault
+            ? new ShopResult<double>?(fault)
+            : null;
 
     private static ShopResult<double>? RightWayRound(double innerMillimetres, double outerMillimetres) =>
         (

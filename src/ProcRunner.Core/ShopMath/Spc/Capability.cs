@@ -19,6 +19,9 @@ public sealed record Capability(double? Cp, double? Upper, double? Lower, double
     {
         ShopFault? fault =
             Allowed.Above0("sigma", sigma, "")
+            ?? Allowed.Finite("mean", mean, "")
+            ?? Allowed.Finite("low", low ?? 0, "")
+            ?? Allowed.Finite("high", high ?? 0, "")
             ?? (
                 low is null && high is null
                     ? new ShopFault("low", "nothing", "give a low limit, a high limit, or both")

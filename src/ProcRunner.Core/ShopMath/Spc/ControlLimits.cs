@@ -27,6 +27,11 @@ public sealed record ControlLimits(
             return Univariate.TooFew(readings.Count, 2);
         }
 
+        if (Allowed.Finite("readings", readings, "") is { } fault)
+        {
+            return fault;
+        }
+
         ChartConstants two = ChartConstants.All[0];
         double mean = readings.Average();
         double range = readings.Zip(readings.Skip(1), (one, next) => Math.Abs(next - one)).Average();
@@ -44,7 +49,7 @@ public sealed record ControlLimits(
 
     /// <summary>Means and ranges of subgroups: mean +- A2 x mean range, D3 and D4 x mean range.</summary>
     /// <param name="means">One for each subgroup.</param>
-    /// <param name="ranges">One for each subgroup.</param>
+    /// <param name="ranges">One for each subgroup, not below 0.</param>
     /// <param name="size">Readings in a subgroup, 2 to 10.</param>
     public static ShopResult<ControlLimits> OfSubgroups(
         IReadOnlyList<double> means,
@@ -57,20 +62,25 @@ public sealed record ControlLimits(
                 FormattableString.Invariant($"{ranges.Count} values"),
                 FormattableString.Invariant($"give one for each of {means.Count} means")
             )
-            : ChartConstants
-                .Of(size)
-                .Then<ControlLimits>(factors =>
-                {
-                    double mean = means.Average();
-                    double range = ranges.Average();
-                    return new ControlLimits(
-                        mean,
-                        mean - (factors.A2 * range),
-                        mean + (factors.A2 * range),
-                        range,
-                        factors.RangeLow * range,
-                        factors.RangeHigh * range,
-                        range / factors.D2
-                    );
-                });
+        : (Allowed.Finite("means", means, "") ?? NotBelow0("ranges", ranges)) is { } fault ? fault
+        : ChartConstants
+            .Of(size)
+            .Then<ControlLimits>(factors =>
+            {
+                double mean = means.Average();
+                double range = ranges.Average();
+                return new ControlLimits(
+                    mean,
+                    mean - (factors.A2 * range),
+                    mean + (factors.A2 * range),
+                    range,
+                    factors.RangeLow * range,
+                    factors.RangeHigh * range,
+                    range / factors.D2
+                );
+            });
+
+    // A range is largest less smallest.
+    private static ShopFault? NotBelow0(string argument, IReadOnlyList<double> all) =>
+        all.Select(one => AllowedAngles.NotBelow0(argument, one, "")).FirstOrDefault(one => one is not null);
 }

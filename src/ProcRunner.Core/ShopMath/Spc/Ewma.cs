@@ -22,6 +22,8 @@ public sealed record Ewma(IReadOnlyList<double> Values, double Low, double High)
                     : new ShopFault("weight", Allowed.Show(weight, ""), "it must be above 0 and at most 1")
             )
             ?? Allowed.Above0("sigma", sigma, "")
+            ?? Allowed.Finite("start", start, "")
+            ?? Allowed.Finite("readings", readings, "")
             ?? (readings.Count > 0 ? null : Univariate.TooFew(0, 1));
         if (fault is not null)
         {

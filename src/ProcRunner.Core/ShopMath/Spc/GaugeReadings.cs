@@ -45,8 +45,9 @@ public sealed class GaugeReadings
             }
         }
 
-        return readings.Count == (long)appraisers * trials * parts
-            ? new GaugeReadings(readings, appraisers, trials, parts)
+        return Allowed.Finite("readings", readings, "") is { } fault ? fault
+            : readings.Count == (long)appraisers * trials * parts
+                ? new GaugeReadings(readings, appraisers, trials, parts)
             : new ShopFault(
                 "readings",
                 FormattableString.Invariant($"{readings.Count} values"),

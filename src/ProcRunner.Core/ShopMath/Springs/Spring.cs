@@ -9,7 +9,7 @@ namespace ProcRunner.ShopMath;
 /// </remarks>
 public static class Spring
 {
-    /// <summary>Rate from two loads: (load2 - load1) / (height1 - height2). Equal heights, or a load that doesn't rise as height falls, are faults.</summary>
+    /// <summary>Rate from two loads, by Hooke's law: (load2 - load1) / (height1 - height2). Equal heights, or a load that doesn't rise as height falls, are faults.</summary>
     /// <param name="load1">At <paramref name="height1"/>.</param>
     /// <param name="height1">Above 0.</param>
     /// <param name="load2">At <paramref name="height2"/>; the two may stand in either order.</param>
@@ -36,7 +36,7 @@ public static class Spring
             : new ShopFault("load2", Allowed.Show(load2), "the load must rise as the height falls");
     }
 
-    /// <summary>Load at a height: load + rate x (height - at). A height past the free length, where the load would be below 0, is a fault.</summary>
+    /// <summary>Load at a height, by Hooke's law: load + rate x (height - at). A height past the free length, where the load would be below 0, is a fault.</summary>
     /// <param name="load">Known load.</param>
     /// <param name="height">Its height.</param>
     /// <param name="rate">Above 0.</param>
@@ -58,7 +58,7 @@ public static class Spring
             );
     }
 
-    /// <summary>Height for a load: height - (wanted - load) / rate.</summary>
+    /// <summary>Height for a load, by Hooke's law: height - (wanted - load) / rate.</summary>
     /// <param name="load">Known load.</param>
     /// <param name="height">Its height.</param>
     /// <param name="rate">Above 0.</param>
@@ -76,7 +76,9 @@ public static class Spring
             : new ShopFault("wanted", Allowed.Show(wanted), "the spring would be pressed to no height at all");
     }
 
-    /// <summary>Shim that brings a spring to its height: measured - wanted; below 0 no shim helps.</summary>
+    /// <summary>Shim that brings a spring to its height: measured - wanted (geometry); below 0 no shim helps.</summary>
+    /// <param name="measured">Installed height without the shim.</param>
+    /// <param name="wanted">Installed height wanted.</param>
     public static Exact ShimFor(Exact measured, Exact wanted) => measured - wanted;
 
     /// <summary>How far a reading is off its spec, as a part of the spec: (reading - spec) / spec.</summary>

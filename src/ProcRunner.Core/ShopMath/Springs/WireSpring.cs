@@ -2,7 +2,7 @@ namespace ProcRunner.ShopMath;
 
 /// <summary>
 /// A helical compression spring of round wire. D is the mean diameter of the coil, OD - d. Shigley, Mechanical Engineering Design,
-/// chapter 10; Jindal, Machine Design, chapter 8.
+/// chapter 10; Jindal, Machine Design, chapter 8. What its members give counts only while <see cref="Fault"/> is null.
 /// </summary>
 /// <param name="WireMillimetres">d, above 0.</param>
 /// <param name="MeanMillimetres">D, above the wire.</param>
@@ -29,14 +29,14 @@ public sealed record WireSpring(
     /// <summary>Rate with the wire's direct shear counted, N/mm: the rate / (1 + 1/(2 C²)) (Shigley eq. 10-8).</summary>
     public double RateWithShearNewtonsPerMillimetre => RateNewtonsPerMillimetre / (1 + (1 / (2 * Index * Index)));
 
-    /// <summary>Correction of the stress for direct shear: (2C + 1) / (2C).</summary>
+    /// <summary>Correction of the stress for direct shear: (2C + 1) / (2C) (Jindal, chapter 8).</summary>
     public double ShearCorrection => ((2 * Index) + 1) / (2 * Index);
 
-    /// <summary>Correction of the stress for shear and curvature by Wahl: (4C - 1)/(4C - 4) + 0.615/C.</summary>
+    /// <summary>Correction of the stress for shear and curvature by Wahl: (4C - 1)/(4C - 4) + 0.615/C (Jindal, chapter 8).</summary>
     public double WahlCorrection => (((4 * Index) - 1) / ((4 * Index) - 4)) + (0.615 / Index);
 
     /// <summary>Shear stress under a load, MPa: correction x 8 F D / (pi d³) (Shigley eq. 10-7), with Wahl's correction.</summary>
-    /// <param name="loadNewtons">F.</param>
+    /// <param name="loadNewtons">F, not below 0.</param>
     public double StressMegapascals(double loadNewtons) =>
         WahlCorrection * 8 * loadNewtons * MeanMillimetres / (Math.PI * Math.Pow(WireMillimetres, 3));
 

@@ -5,7 +5,7 @@ internal static class AllowedAngles
 {
     /// <summary>Of a seat, a face or a cutter: a face lies between flat and along the axis, neither end is a cone.</summary>
     public static ShopFault? OfFace(string argument, double degrees) =>
-        degrees is > 0 and < 90
+        degrees is >= Allowed.Smallest and < 90
             ? null
             : new ShopFault(
                 argument,
@@ -17,19 +17,23 @@ internal static class AllowedAngles
     public static ShopFault? OfGuide(string argument, double degrees) =>
         Allowed.Within(argument, degrees, 0, 80, "deg");
 
-    /// <summary>Of two doubles in a unit: finite, and the first below the second.</summary>
+    /// <summary>Of two doubles in a unit: both finite, and the first below the second.</summary>
     public static ShopFault? Below(string argument, double value, string other, double limit, string unit) =>
-        double.IsFinite(value) && value < limit
-            ? null
-            : new ShopFault(
-                argument,
-                Allowed.Show(value, unit),
-                $"it must be below the {other} of {Allowed.Show(limit, unit)}"
-            );
+        Allowed.Finite(other, limit, unit)
+        ?? Allowed.Finite(argument, value, unit)
+        ?? (
+            value < limit
+                ? null
+                : new ShopFault(
+                    argument,
+                    Allowed.Show(value, unit),
+                    $"it must be below the {other} of {Allowed.Show(limit, unit)}"
+                )
+        );
 
     /// <summary>Of a double in a unit: finite and not below 0.</summary>
     public static ShopFault? NotBelow0(string argument, double value, string unit) =>
-        double.IsFinite(value) && value >= 0
+        value is >= 0 and <= Allowed.Largest
             ? null
             : new ShopFault(argument, Allowed.Show(value, unit), "it must not be below 0");
 }

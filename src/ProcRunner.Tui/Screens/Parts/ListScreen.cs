@@ -125,7 +125,10 @@ internal abstract class ListScreen(IFrameWords words) : FramedScreen(words)
     }
 
     /// <inheritdoc/>
-    protected override Turn? First(string character) => character == "/" && HasMenu ? Menu() : base.First(character);
+    protected override Turn? First(string character) => character == "/" ? Slash() : base.First(character);
+
+    /// <summary>A slash in an empty line: the menu, or back from a list that has none.</summary>
+    protected virtual Turn Slash() => HasMenu ? Menu() : Turn.Back;
 
     /// <inheritdoc/>
     protected override void Page(int by) => _page = Math.Clamp(_page + by, 0, _pages.Count - 1);

@@ -11,6 +11,7 @@ namespace ProcRunner.Tui.Screens.Run;
 internal sealed class AskPage(RunWork work, string title) : RunPage(work)
 {
     private const int ShortAbout = 6;
+    private const string ByNumber = "Type the number that stands before an answer.";
     private int _top;
     private int _fits = int.MaxValue;
 
@@ -43,6 +44,12 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
 
     /// <summary>True for a step of the run: a slash opens the menu here too.</summary>
     public bool Menu { get; init; }
+
+    /// <summary>True for a page that tells of something refused: the bell rings.</summary>
+    public bool Alarm { get; init; }
+
+    /// <inheritdoc/>
+    public override bool RingsBell => Alarm || base.RingsBell;
 
     /// <summary>Goes on after a command.</summary>
     public Turn Go(JobAnswer answer, string typed) => After(answer, Secret ? "" : typed);
@@ -125,7 +132,9 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
         string text = typed.Trim();
         if (text.Length == 0)
         {
-            return OnEnter is { } enter ? enter.Do(this) : Turn.Stay;
+            return OnEnter is { } enter
+                ? enter.Do(this)
+                : Refuse("Nothing was typed.", [Options.Count > 0 ? ByNumber : "Type it, then Enter."], "");
         }
 
         bool numbered = !Secret && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out _);
@@ -135,9 +144,15 @@ internal sealed class AskPage(RunWork work, string title) : RunPage(work)
             return Options[choice - 1].Take(this);
         }
 
+        if (numbered && choice == 0 && text.All(c => c == '0') && Options.Count > 0)
+        {
+            return Slash();
+        }
+
+        // What was typed isn't said again: it may be a PIN, a page too early.
         return Typed is { } take && (Options.Count == 0 || !numbered)
             ? take(this, text)
-            : Refuse($"There is no {text} to choose.", ["Type the number that stands before an answer."], "");
+            : Refuse("That is the number of no answer here.", [ByNumber], "");
     }
 
     /// <inheritdoc/>

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
+using ProcRunner.Tui.Jobs;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -66,6 +67,7 @@ internal static class CorrectPages
         {
             About = [$"It was: {Said(work, at)}", .. given.Select((text, i) => $"{labels[i]}: {text}")],
             Label = labels[given.Length],
+            Unit = UnitOf(work, at),
             Typed = (_, text) => Take(text),
             OnEnter =
                 was.Length == labels.Length && labels.Length > 1
@@ -83,6 +85,15 @@ internal static class CorrectPages
                 : new Turn.Instead(Part(work, at, title, labels, now));
         }
     }
+
+    private static string UnitOf(RunWork work, At at) =>
+        LastWasPass(work, at) ? work.Job.Shop.Readout?.Unit.Symbol ?? ""
+        : work.Plan.Steps[at.Step].Taking is { } taking
+            ? work
+                .Plan.Procedure.Characteristics[work.Plan.CharacteristicIndex(taking.Characteristic)]
+                .UnitOn(work.Plan.Head)
+                .Symbol
+        : "";
 
     // The places of the last reading as they would be typed; none where a unit would have to be typed with them.
     private static string[] Places(RunWork work, At at) =>
@@ -109,10 +120,40 @@ internal static class CorrectPages
                 work,
                 $"{work.Plan.NameOf(at)}: why is it corrected?",
                 StockAnswers.Corrections,
-                (page, reason) => page.Go(work.Do(new RunCommand.Correct(at, text, reason)), reason),
+                (page, reason) => Put(work, page, at, text, reason),
                 [$"It was: {Said(work, at)}", $"It becomes: {text}"]
             )
         );
+
+    // A correction that is questioned isn't taken: it is said here, and the run stays where it was.
+    private static Turn Put(RunWork work, AskPage page, At at, string text, string reason)
+    {
+        At? before = work.Prompt?.At;
+        JobAnswer answer = work.Do(new RunCommand.Correct(at, text, reason));
+        if (answer is not JobAnswer.Recorded { Events: [RunEvent.EntryQuestioned question] })
+        {
+            return page.Go(answer, reason);
+        }
+
+        if (before is { } place)
+        {
+            work.Go(place);
+        }
+
+        IEnumerable<string> meant = question.Meanings.Count > 0 ? question.Meanings : [question.Typed];
+        return new Turn.Instead(
+            new AskPage(work, $"{work.Plan.NameOf(at)}: not corrected yet")
+            {
+                About = [$"\"{question.Typed}\": {question.Why}", $"It is still: {Said(work, at)}"],
+                Options =
+                [
+                    .. meant.Select(one => new Option($"put in {one}", "", again => Put(work, again, at, one, reason))),
+                    new("leave it as it was", "", again => again.Done()),
+                ],
+                Alarm = true,
+            }
+        );
+    }
 
     // That a step was left out is taken back rather than corrected.
     private static Turn.Instead TakeBack(RunWork work, At at) =>

@@ -13,7 +13,10 @@ namespace ProcRunner.Tui.Screens.Run;
 internal sealed record CutLevel(string Name, Rational Travel, Quantity Shows)
 {
     /// <summary>The levels of the cut in hand; empty when it has no zero or no limits yet.</summary>
-    public static IReadOnlyList<CutLevel> Of(RunWork work, Prompt prompt)
+    /// <param name="work">The run.</param>
+    /// <param name="prompt">The cut.</param>
+    /// <param name="shows">What the readout shows now; null: what it showed last.</param>
+    public static IReadOnlyList<CutLevel> Of(RunWork work, Prompt prompt, Quantity? shows = null)
     {
         if (prompt.Progress is not { } progress || work.Job.Shop.Readout is not { } readout)
         {
@@ -21,12 +24,20 @@ internal sealed record CutLevel(string Name, Rational Travel, Quantity Shows)
         }
 
         ReadoutMaths maths = new(readout, work.Plan.PositionOf(prompt.At.Position)?.GuideAngle ?? 0);
-        Rational now = Rational.FromDecimal(progress.Travel.Value);
-        List<CutLevel> levels = [new("zero", Rational.Zero, progress.Zero.Set), new("now", now, progress.Readout)];
+        Rational last = Rational.FromDecimal(progress.Travel.Value);
+        Rational now = shows is { } stands
+            ? (readout.StepMode ? last : Rational.Zero)
+                + maths.TravelAt(readout.StepMode ? new Quantity(0, readout.Unit) : progress.Zero.Set, stands)
+            : last;
+        List<CutLevel> levels =
+        [
+            new("zero", Rational.Zero, progress.Zero.Set),
+            new("now", now, shows ?? progress.Readout),
+        ];
         Add(levels, "low", prompt.Window.Low, progress, maths);
         if (prompt.Target is { StopsShort: true } target)
         {
-            levels.Add(new("stop", now + Rational.FromDecimal(target.Left.Value), target.Show));
+            levels.Add(new("stop", last + Rational.FromDecimal(target.Left.Value), target.Show));
         }
 
         Add(levels, "aim", prompt.Window.Aim, progress, maths);

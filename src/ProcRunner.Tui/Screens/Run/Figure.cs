@@ -21,7 +21,8 @@ internal sealed record Figure(string Label, string Digits, string Unit)
             Awaited.Readout when prompt.Target is { } target => Of(target.StopsShort ? "stop" : "aim", target.Show),
             Awaited.NumberSet when prompt.NumberToSet is { } number => Of("zero point", number),
             Awaited.Reading => OfReading(state, prompt),
-            Awaited.Done => prompt.Numbers.FirstOrDefault(n => n.Value is not null) is { Value: { } shown } worked
+            Awaited.Done or Awaited.Part => prompt.Numbers.FirstOrDefault(n => n.Value is not null)
+                is { Value: { } shown } worked
                 ? Of(worked.Name, shown)
                 : null,
             _ => null,

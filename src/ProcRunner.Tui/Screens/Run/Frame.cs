@@ -45,7 +45,7 @@ internal static class Frame
     {
         int row = canvas.Height - BottomRows;
         Rule(canvas, look, row);
-        canvas.Put(1, row + 1, Cut(foot.Said, canvas.Width - 2), Ink.Quiet);
+        canvas.Put(1, row + 1, CutBetween(foot.Said, canvas.Width - 2), Ink.Quiet);
         int column = canvas.Put(1, row + 2, foot.Label, Ink.Act) + 1;
         string shown = foot.Secret ? new string('*', foot.Typed.Length) : foot.Typed;
         int room = canvas.Width - column - foot.Unit.Length - 4;
@@ -79,6 +79,19 @@ internal static class Frame
         : text.Length <= width ? text
         : width < 3 ? text[..width]
         : text[..(width - 2)] + "..";
+
+    // Whole pieces as far as they go: half a number is worse than none.
+    private static string CutBetween(string text, int width)
+    {
+        const string More = "; ...";
+        if (text.Length <= width)
+        {
+            return text;
+        }
+
+        int end = text.LastIndexOf("; ", width - More.Length, StringComparison.Ordinal);
+        return end > width / 2 ? string.Concat(text.AsSpan(0, end), More) : Cut(text, width);
+    }
 
     private static string Where(RunWork work, At at)
     {

@@ -38,7 +38,7 @@ internal static class GaugeView
         int place = Math.Min(given, shown.Count - 1);
         string where =
             prompt.Places.Count > 1 ? prompt.Places[Math.Min(place, prompt.Places.Count - 1)] : "the gauge shows";
-        return [where, .. GaugeFace.Of(lesson.GaugeOf(prompt).Character.Gauge, shown[place])];
+        return [where, .. GaugeFace.Of(lesson.GaugeOf(prompt).Character, shown[place])];
     }
 
     /// <summary>The same for every place, below each other, for line mode.</summary>

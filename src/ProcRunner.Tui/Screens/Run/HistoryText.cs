@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Runs;
+using ProcRunner.Trail;
 using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Screens.Run;
@@ -7,8 +8,24 @@ namespace ProcRunner.Tui.Screens.Run;
 /// <summary>What was entered, position by position, the last first.</summary>
 internal static class HistoryText
 {
-    /// <summary>The lines of one position, or of the whole job.</summary>
-    public static IReadOnlyList<string> Of(RunWork work, int? position)
+    /// <summary>The lines of one position, or of the whole job, each that was written after the clock was set back marked.</summary>
+    public static IReadOnlyList<string> WithClock(RunWork work, int? position) =>
+        work.Job.Store is { } store
+            ? Of(
+                work,
+                position,
+                [
+                    .. ClockSetBack
+                        .In(store.ReadTrail(work.State.JobId).Entries.Select(line => line.Entry))
+                        .Select(set => set.Entry),
+                ]
+            )
+            : Of(work, position);
+
+    /// <summary>The lines of one position, or of the whole job, from what the run knows; it reads no trail.</summary>
+    public static IReadOnlyList<string> Of(RunWork work, int? position) => Of(work, position, []);
+
+    private static string[] Of(RunWork work, int? position, HashSet<long> setBack)
     {
         RunState state = work.State;
         string[] lines =
@@ -29,7 +46,7 @@ internal static class HistoryText
                         .Select(n => (n.Sequence, $"{Entry(n.Sequence)}note: {n.Note.Text}"))
                 )
                 .OrderByDescending(l => l.Item1)
-                .Select(l => l.Item2),
+                .Select(l => setBack.Contains(l.Item1) ? $"{l.Item2} (clock set back)" : l.Item2),
         ];
         return lines.Length == 0 ? ["Nothing was entered here yet."] : lines;
     }
@@ -67,10 +84,8 @@ internal static class HistoryText
             !reading.Good ? ", out of spec"
             : reading.Judgement.Verdict == Verdict.In ? ", in limits"
             : "";
-        string places = string.Join(
-            " ",
-            reading.Places.Select(p => p.Value.Value.ToString(CultureInfo.InvariantCulture))
-        );
-        return reading.Places.Count > 1 ? $"{reading.Value} ({places}){verdict}" : $"{reading.Value}{verdict}";
+        return reading.Places.Count > 1
+            ? $"{reading.Value} ({PlacesText.Of(reading)}){verdict}"
+            : $"{reading.Value}{verdict}";
     }
 }

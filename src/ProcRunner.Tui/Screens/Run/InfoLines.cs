@@ -19,11 +19,22 @@ internal static class InfoLines
     {
         List<(string, string, Ink)> lines = [];
         Add(lines, "recheck", prompt.Recheck, Ink.Mind);
-        bool shows = prompt is { Awaits: Awaited.Done, Numbers.Count: > 0 };
-        Add(lines, "how", shows ? prompt.Step.Say : "", Ink.Plain);
-        foreach (NumberShown number in prompt.Numbers.Skip(1))
+        bool large = prompt is { Awaits: Awaited.Done or Awaited.Part, Numbers.Count: > 0 };
+        Add(lines, "how", large ? prompt.Step.Say : "", Ink.Plain);
+        if (large)
         {
-            Add(lines, "and", $"{number.Name} {number.Value?.ToString() ?? number.Working}", Ink.Strong);
+            foreach (NumberShown number in prompt.Numbers.Skip(1))
+            {
+                Add(lines, "and", $"{number.Name} {number.Value?.ToString() ?? number.Working}", Ink.Strong);
+            }
+        }
+        else
+        {
+            // Beside a window or a choice what isn't known is no help.
+            IEnumerable<string> known = prompt
+                .Numbers.Where(n => n.Value is not null)
+                .Select(n => $"{n.Name} {n.Value}");
+            Add(lines, prompt.Awaits == Awaited.Choice ? "found" : "at", string.Join(", ", known), Ink.Strong);
         }
 
         Add(lines, "limits", prompt.NoLimits.Length > 0 ? Missing(work, prompt) : Window(prompt.Window), Ink.Plain);
@@ -52,7 +63,7 @@ internal static class InfoLines
     public static string Working(Prompt prompt) =>
         prompt is { Awaits: Awaited.Readout, Target: { Working.Length: > 0 } target }
             ? Bare($"{target.Working}; readout {target.Show}", target.Show.Unit)
-        : prompt.Numbers.Count > 0 && prompt.Numbers[0] is { Value: not null } number
+        : prompt is { Awaits: Awaited.Done, Numbers.Count: > 0 } && prompt.Numbers[0] is { Value: not null } number
             ? $"{number.Name} = {number.Working}"
         : "";
 
@@ -64,7 +75,8 @@ internal static class InfoLines
             return "";
         }
 
-        string last = $"{value.Value}{(value.Stale ? $" (recheck: {value.Cause})" : "")}";
+        string last =
+            $"{value.Value}{(value.Stale && value.Cause != prompt.Recheck ? $" (recheck: {value.Cause})" : "")}";
         return value.AsFound is { } found && found != value.Value ? $"{last}; as found {found}" : last;
     }
 

@@ -7,19 +7,23 @@ namespace ProcRunner.Tui.Screens.Run;
 internal static class LastRecorded
 {
     /// <summary>The words; empty before any entry.</summary>
-    public static string Of(RunState state)
+    /// <param name="state">The run.</param>
+    /// <param name="nameOf">A person's name by id.</param>
+    public static string Of(RunState state, Func<string, string> nameOf)
     {
-        string entry = string.Create(CultureInfo.InvariantCulture, $", entry {state.Sequence}");
+        string entry = Entry(state.Sequence);
         if (state.Notes.Count > 0 && state.Notes[^1].Sequence == state.Sequence)
         {
             return $"the note \"{state.Notes[^1].Note.Text}\"{entry}";
         }
 
         return state.LastAt is { } at && state.Find(at) is { } record
-                ? $"{state.Plan.NameOf(at)}: {Result(record)}{entry}"
-            : state.Worker.Length > 0 ? $"handed over to {state.Worker}{entry}"
+                ? $"{state.Plan.NameOf(at)}: {Result(record)}{(record.Question is null ? Entry(record.Sequence) : entry)}"
+            : state.Worker.Length > 0 ? $"handed over to {nameOf(state.Worker)}{entry}"
             : $"the job was opened{entry}";
     }
+
+    private static string Entry(long sequence) => string.Create(CultureInfo.InvariantCulture, $", entry {sequence}");
 
     private static string Result(StepRecord record)
     {

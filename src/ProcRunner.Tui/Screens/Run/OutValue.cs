@@ -8,7 +8,8 @@ namespace ProcRunner.Tui.Screens.Run;
 /// <param name="Value">What it is.</param>
 /// <param name="Judgement">What it was judged by.</param>
 /// <param name="Beyond">By how much and which way; empty where the fault is of another kind.</param>
-internal sealed record OutValue(string Name, Quantity Value, Judgement Judgement, string Beyond)
+/// <param name="Working">How it was worked out; empty for what was read.</param>
+internal sealed record OutValue(string Name, Quantity Value, Judgement Judgement, string Beyond, string Working = "")
 {
     /// <summary>The value; null when nothing is out of limits.</summary>
     public static OutValue? Of(TakenReading reading)
@@ -25,7 +26,10 @@ internal sealed record OutValue(string Name, Quantity Value, Judgement Judgement
         }
 
         return reading.Worked.FirstOrDefault(w => w.Judgement.Verdict == Verdict.Out) is { } worked
-            ? Of(worked.Name, [worked.Value], worked.Judgement)
+            ? Of(worked.Name, [worked.Value], worked.Judgement) with
+            {
+                Working = worked.Working,
+            }
             : null;
     }
 

@@ -72,17 +72,28 @@ internal static class ReadingScale
     )
     {
         canvas.Fill(column, row + 2, width, 1, look.Glyphs.Line, Ink.Quiet);
+        List<(int From, int To)> taken = [];
+
+        // The ends first: an aim that stands close to one of them moves aside, or is said by the large number alone.
         foreach (
-            (Quantity? end, string name) in new[] { (window.Low, "low"), (window.Aim, "aim"), (window.High, "high") }
+            (Quantity? end, string name) in new[] { (window.Low, "low"), (window.High, "high"), (window.Aim, "aim") }
         )
         {
-            if (end is { } limit)
+            if (end is not { } limit)
             {
-                int at = Place(ValueOf(limit), ends, column, width);
-                string number = limit.Value.ToString(CultureInfo.InvariantCulture);
-                canvas.Put(at, row + 2, look.Glyphs.Upright, Ink.Strong);
-                canvas.Put(Centred(at, name, column, width), row, name, Ink.Quiet);
-                canvas.Put(Centred(at, number, column, width), row + 1, number);
+                continue;
+            }
+
+            int at = Place(ValueOf(limit), ends, column, width);
+            string number = limit.Value.ToString(CultureInfo.InvariantCulture);
+            canvas.Put(at, row + 2, look.Glyphs.Upright, Ink.Strong);
+            int from = Centred(at, number, column, width);
+            if (Free(taken, from, number.Length, column, column + width) is { } free)
+            {
+                taken.Add((free, free + number.Length));
+                canvas.Put(free, row + 1, number);
+                int word = free == from ? Centred(at, name, column, width) : free + ((number.Length - name.Length) / 2);
+                canvas.Put(word, row, name, Ink.Quiet);
             }
         }
 
@@ -92,6 +103,24 @@ internal static class ReadingScale
             int at = Math.Clamp(Place(value, ends, column, width), column, column + width - 1);
             canvas.Put(at, row + 3, (char)('0' + ((i + 1) % 10)), InkOf(readings[i]));
         }
+    }
+
+    // The place nearest to where a label belongs that touches no other one.
+    private static int? Free(List<(int From, int To)> taken, int from, int length, int left, int right)
+    {
+        for (int by = 0; by <= right - left; by++)
+        {
+            foreach (int at in new[] { from - by, from + by })
+            {
+                bool fits = at >= left && at + length <= right;
+                if (fits && taken.All(t => at + length < t.From || at > t.To))
+                {
+                    return at;
+                }
+            }
+        }
+
+        return null;
     }
 
     private static void Mark(

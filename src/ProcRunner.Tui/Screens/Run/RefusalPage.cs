@@ -29,12 +29,20 @@ internal sealed class RefusalPage(RunWork work, Prompt prompt) : RunPage(work)
         int bottom = canvas.Height - Frame.BottomRows;
         int ways = prompt.WaysOn.Count + 1;
         int row = _out is { } value ? Numbers(canvas, look, value, bottom - ways) : Frame.Top + 2;
-        row = Why(canvas, row, bottom - ways);
-        Ways(canvas, Math.Min(row + 1, bottom - ways), bottom);
         if (Trouble is { } trouble)
         {
-            Frame.Trouble(canvas, bottom - 2, 2, trouble);
+            // In place of why it matters: no way on is ever hidden.
+            int room = Math.Clamp(bottom - ways - row, 2, 4);
+            row = bottom - ways - room < row ? bottom - ways - room : row;
+            Frame.Trouble(canvas, row, room, trouble);
+            row += room - 1;
         }
+        else
+        {
+            row = Why(canvas, row, bottom - ways);
+        }
+
+        Ways(canvas, Math.Min(row + 1, bottom - ways), bottom);
 
         Frame.Foot(
             canvas,
@@ -59,7 +67,7 @@ internal sealed class RefusalPage(RunWork work, Prompt prompt) : RunPage(work)
         {
             return Refuse(
                 text.Length == 0 ? "A way on is to be chosen." : $"\"{text}\" is none of the ways on.",
-                ["Type the number that stands before one of them. Readings aren't taken while this one is out."],
+                ["Type the number before a way on; no reading is taken until one is chosen."],
                 ""
             );
         }
@@ -119,6 +127,12 @@ internal sealed class RefusalPage(RunWork work, Prompt prompt) : RunPage(work)
         foreach (string fault in prompt.Faults.Skip(_out is { Beyond.Length: > 0 } ? 1 : 0))
         {
             row = canvas.PutWrapped(1, row, canvas.Width - 2, Math.Clamp(end - row, 0, 3), fault, Ink.Strong);
+        }
+
+        if (_out is { Working.Length: > 0 } worked)
+        {
+            string how = $"worked  {worked.Working}";
+            row = canvas.PutWrapped(1, row, canvas.Width - 2, Math.Clamp(end - row, 0, 2), how, Ink.Strong);
         }
 
         row = canvas.PutWrapped(1, row, canvas.Width - 2, Math.Clamp(end - row, 0, 3), WhyText.Matters(Work, prompt));

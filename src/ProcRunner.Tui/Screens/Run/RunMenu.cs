@@ -10,6 +10,31 @@ namespace ProcRunner.Tui.Screens.Run;
 /// <summary>The numbered menu behind the slash, and what each of its answers asks next.</summary>
 internal static class RunMenu
 {
+    /// <summary>The coach's number in the menu of a lesson.</summary>
+    public const int CoachNumber = 11;
+
+    /// <summary>Why nothing else is done while the tool of a lesson is in the metal.</summary>
+    public const string InTheMetal =
+        "The tool is in the metal. Stop there, and type what the readout shows; then anything else.";
+
+    /// <summary>Whether the coach of a lesson speaks by itself, and how it is called, in the room right of the middle.</summary>
+    public static string KeysOf(LessonRun lesson)
+    {
+        string speaks = lesson.Coach switch
+        {
+            CoachMode.EachStep => "each step",
+            CoachMode.Asked => "when asked",
+            _ => "off",
+        };
+        return string.Create(
+            System.Globalization.CultureInfo.InvariantCulture,
+            $"/ menu   / {CoachNumber}: coach ({speaks})"
+        );
+    }
+
+    // What can be done with the tool in the metal: looking, not walking away from what it has cut.
+    private static readonly string[] Looks = ["why", "note", "history", "coach", "maths"];
+
     /// <summary>The menu. What is always there keeps its number; what this step adds stands after it.</summary>
     public static AskPage Menu(RunWork work)
     {
@@ -27,11 +52,6 @@ internal static class RunMenu
             new("hold", "put the job aside", _ => To(Hold(work))),
             new("leave", "to the list of jobs; all that was recorded is kept", _ => Turn.Back),
         ];
-        if (prompt is not null)
-        {
-            options.AddRange(AtStep(work, prompt));
-        }
-
         if (work.Lesson is { } lesson && prompt is not null)
         {
             options.Add(
@@ -39,9 +59,25 @@ internal static class RunMenu
             );
         }
 
+        if (prompt is not null)
+        {
+            options.AddRange(AtStep(work, prompt));
+        }
+
         options.Add(new("maths", "work something out with these numbers; nothing is recorded", _ => Maths(work)));
 
-        return new AskPage(work, "Menu") { Options = options };
+        bool isInTheMetal = work.Lesson?.IsInTheMetal(prompt) == true;
+        return new AskPage(work, "Menu")
+        {
+            Options = isInTheMetal
+                ?
+                [
+                    .. options.Select(o =>
+                        Looks.Contains(o.Text) ? o : o with { Take = page => page.No(InTheMetal, "") }
+                    ),
+                ]
+                : options,
+        };
     }
 
     /// <summary>A held job: nothing is worked on until it is taken up.</summary>
@@ -166,7 +202,7 @@ internal static class RunMenu
                 Is(mode),
                 page =>
                 {
-                    lesson.Coach = mode;
+                    lesson.Keep(mode);
                     return page.Done();
                 }
             );
@@ -221,8 +257,8 @@ internal static class RunMenu
 
     private static TextPage History(RunWork work) =>
         work.Prompt is { } prompt
-            ? new TextPage(work, $"history: {prompt.Position}", HistoryText.Of(work, prompt.At.Position))
-            : new TextPage(work, "history", HistoryText.Of(work, null));
+            ? new TextPage(work, $"history: {prompt.Position}", HistoryText.WithClock(work, prompt.At.Position))
+            : new TextPage(work, "history", HistoryText.WithClock(work, null));
 
     private static AskPage Changes(RunWork work) =>
         new(work, "What has changed?")

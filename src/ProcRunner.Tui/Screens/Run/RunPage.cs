@@ -33,6 +33,13 @@ internal abstract class RunPage(RunWork work) : Screen
         bool stands = _stands;
         _stands = false;
         bool free = Line.IsEmpty || stands;
+        if (free && Moves(key))
+        {
+            Trouble = null;
+            Line.Take();
+            return Turn.Stay;
+        }
+
         switch (key.Kind)
         {
             case KeyKind.Enter:
@@ -64,6 +71,9 @@ internal abstract class RunPage(RunWork work) : Screen
 
     /// <summary>Enter, with what was typed.</summary>
     protected abstract Turn Entered(string typed);
+
+    /// <summary>A key that moves something on the page while nothing is typed; false: it means what it always does.</summary>
+    protected virtual bool Moves(KeyPress key) => false;
 
     /// <summary>A slash in an empty field: the menu, or back from it.</summary>
     protected virtual Turn Slash() => new Turn.Instead(RunMenu.Menu(Work));

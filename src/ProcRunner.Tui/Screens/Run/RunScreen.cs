@@ -35,6 +35,11 @@ internal static class RunScreen
             return new DebriefPage(work, lesson);
         }
 
+        if (work is { Lesson: { } due, IsBegun: false })
+        {
+            return new LessonPage(work, due);
+        }
+
         if (work.State.Standing is JobStanding.Released or JobStanding.Scrapped)
         {
             return new ClosedPage(work);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Procedures;
 using ProcRunner.Records;
 using ProcRunner.Runs;
@@ -15,11 +16,12 @@ namespace ProcRunner.Tui.Screens.Run;
 /// </summary>
 internal sealed class RunWork
 {
-    private readonly HashSet<int> _acknowledged = [];
+    private readonly HashSet<(int Stage, string Person)> _acknowledged = [];
     private readonly Dictionary<At, EntryForm> _forms = [];
     private At? _chosen;
     private long _seen = -1;
     private long _alarmed = -1;
+    private (decimal Travel, bool StopsShort)? _due;
     private Outlook? _outlook;
     private Prompt? _prompt;
 
@@ -27,11 +29,14 @@ internal sealed class RunWork
     public RunWork(JobRun job)
     {
         Job = job;
-        Said = job.State.Sequence > 1 ? $"recorded last: {LastRecorded.Of(job.State)}" : "";
+        Said = job.State.Sequence > 1 ? $"recorded last: {LastRecorded.Of(job.State, NameOf)}" : "";
     }
 
     /// <summary>The lesson that the job is; null on a customer's head.</summary>
     public LessonRun? Lesson { get; init; }
+
+    /// <summary>True once a lesson's first page was read.</summary>
+    public bool IsBegun { get; private set; }
 
     /// <summary>The shop around the job, for what is missing in it; null where there is none to be changed.</summary>
     public ShopSession? Session { get; init; }
@@ -68,14 +73,17 @@ internal sealed class RunWork
         }
     }
 
-    /// <summary>The cautions of the stage in hand, while nobody has acknowledged them; empty otherwise.</summary>
+    /// <summary>The cautions of the stage in hand, until whoever is at work has acknowledged them; empty otherwise.</summary>
     public IReadOnlyList<Caution> CautionsDue =>
-        Prompt is { Step.StageIndex: var stage } && !_acknowledged.Contains(stage)
+        Prompt is { Step.StageIndex: var stage } && !_acknowledged.Contains((stage, Job.Person))
             ? Plan.Procedure.Stages[stage].Cautions
             : [];
 
+    /// <summary>Takes a lesson's first page as read.</summary>
+    public void Begin() => IsBegun = true;
+
     /// <summary>Takes the cautions of the stage in hand as read.</summary>
-    public void Acknowledge() => _acknowledged.Add(Prompt!.Step.StageIndex);
+    public void Acknowledge() => _acknowledged.Add((Prompt!.Step.StageIndex, Job.Person));
 
     /// <summary>True the first time a result out of spec is shown: coming back to it from the menu rings no bell.</summary>
     public bool TakeAlarm()
@@ -105,7 +113,15 @@ internal sealed class RunWork
     }
 
     /// <summary>Gives a command to the job; what was recorded is kept to be shown.</summary>
-    public JobAnswer Do(RunCommand command) => Took(Job.Do(command));
+    public JobAnswer Do(RunCommand command)
+    {
+        _due = Prompt is { Awaits: Awaited.Readout, Progress: { } progress, Target: { } target }
+            ? (progress.Travel.Value + target.Left.Value, target.StopsShort)
+            : null;
+        JobAnswer answer = Took(Job.Do(command));
+        _due = null;
+        return answer;
+    }
 
     /// <summary>Takes over what came of a command.</summary>
     public JobAnswer Took(JobAnswer answer)
@@ -116,15 +132,50 @@ internal sealed class RunWork
             [
                 .. recorded
                     .Events.OrderBy(e => e is RunEvent.WentStale or RunEvent.Reopened or RunEvent.GaugeChosen)
-                    .Select(e => LineWording.Of(State, e))
+                    .Select(Wording)
                     .Where(s => s.Length > 0),
             ];
-            Said = said.Length == 0 ? "recorded" : $"{Where(recorded.Events, said[0])}{string.Join("; ", said)}";
+            Said = said.Length == 0 ? "recorded" : $"{Where(recorded.Events, said[0])}{Shortly(said)}";
             _forms.Clear();
         }
 
         return answer;
     }
+
+    /// <summary>A person's name by id.</summary>
+    public string NameOf(string id) => Job.Shop.People.TryGetValue(id, out People.Person? person) ? person.Name : id;
+
+    // What is questioned stands on the screen at full length.
+    private string Wording(RunEvent happened) =>
+        happened switch
+        {
+            RunEvent.EntryQuestioned => "not taken yet",
+            RunEvent.HandedOver e => $"handed over to {NameOf(e.To)}",
+            RunEvent.PassCut e when Past(e.Progress) is { Length: > 0 } past =>
+                $"readout {e.Progress.Readout}, {past}: lift, wipe, measure",
+            _ => LineWording.Of(State, happened),
+        };
+
+    // A tool that ran on, or a slip of the finger, is said before anything is measured.
+    private string Past(CutProgress progress)
+    {
+        if (_due is not { } due || Job.Shop.Readout is not { } readout)
+        {
+            return "";
+        }
+
+        decimal past = Math.Round(progress.Travel.Value - due.Travel, readout.Step.Scale);
+        return past >= readout.Step
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{past} {readout.Unit.Symbol} past the {(due.StopsShort ? "stop" : "aim")}"
+            )
+            : "";
+    }
+
+    // One line for all: that a reading is recorded goes without saying where more follows.
+    private static string Shortly(IEnumerable<string> said) =>
+        string.Join("; ", said).Replace(": recorded; ", "; ", StringComparison.Ordinal);
 
     // By then the screen is at another step: what was recorded says where it belongs.
     private string Where(IReadOnlyList<RunEvent> events, string said)

@@ -92,6 +92,27 @@ internal static class SignPages
         );
     }
 
+    // Whoever signs sees what was conceded and left out; and all of it where it is little, such as a plan to be approved.
+    private static IEnumerable<string> Named(RunWork work, At[] covered, bool release)
+    {
+        const int Little = 6;
+        string Line(string word, At at) =>
+            $"{word}{work.Plan.PositionName(at.Position)}  {work.Plan.Steps[at.Step].Name}: {SaidAt.Of(work.State.Find(at)!)}";
+        bool all = !release && covered.Length <= Little;
+        foreach (At at in covered)
+        {
+            StepRecord record = work.State.Find(at)!;
+            string word =
+                record.Conceded ? "conceded  "
+                : record.Standing == StepStanding.LeftOut ? "left out  "
+                : "";
+            if (all || word.Length > 0)
+            {
+                yield return Line(word, at);
+            }
+        }
+    }
+
     private static IEnumerable<string> Covered(RunWork work, Prompt prompt, bool release)
     {
         Plan plan = work.Plan;
@@ -109,7 +130,10 @@ internal static class SignPages
                 CultureInfo.InvariantCulture,
                 $"Covers the whole job: {work.State.Sequence} entries, {covered.Length} results, every stage signed."
             )
-            : string.Create(CultureInfo.InvariantCulture, $"Covers {covered.Length} results of this stage.");
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"Covers {covered.Length} {(covered.Length == 1 ? "result" : "results")} of this stage."
+            );
         int conceded = Count(r => r.Conceded);
         int leftOut = Count(r => r.Standing == StepStanding.LeftOut);
         int retaken = Count(r => r.Readings.Any(x => !x.Good));
@@ -117,6 +141,11 @@ internal static class SignPages
             CultureInfo.InvariantCulture,
             $"Conceded: {conceded}.  Left out: {leftOut}.  Out of spec at first and put right: {retaken - conceded}."
         );
+        foreach (string line in Named(work, covered, release))
+        {
+            yield return line;
+        }
+
         if (work.State.Find(prompt.At) is { Standing: StepStanding.Done } before)
         {
             yield return $"Signed before by {before.Said}; what it covers has changed since.";

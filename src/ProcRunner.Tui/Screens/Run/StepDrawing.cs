@@ -97,10 +97,11 @@ internal sealed class StepDrawing
         }
 
         IReadOnlyList<Quantity> values = _form.Values;
+        IReadOnlyList<string> shown = PlacesText.Of(values, _prompt.Unit!);
         int column = 1;
         for (int i = 0; i < _prompt.Places.Count; i++)
         {
-            string value = i < values.Count ? values[i].Value.ToString(CultureInfo.InvariantCulture) : "...";
+            string value = i < values.Count ? shown[i] : "...";
             string text = $"{_prompt.Places[i]} {value}";
             if (column + text.Length > _left)
             {
@@ -212,18 +213,21 @@ internal sealed class StepDrawing
         int width = _canvas.Width - _panel - 1;
         int top = Frame.Top + 1;
         int height = Math.Min(end - top, 22);
-        if (_work.Lesson is { } lesson && GaugeView.Of(lesson, _prompt, _form.Values.Count) is { Count: > 0 } face)
+        if (_work.Lesson?.ReadoutOf(_prompt) is { } stands)
         {
-            foreach (string line in face)
+            top = DrawReadout(top, width, stands);
+            DrawSection(top, width, end - top, stands);
+        }
+        else if (_work.Lesson is { } lesson && GaugeView.Of(lesson, _prompt, _form.Values.Count) is { Count: > 0 } face)
+        {
+            foreach (string line in face.Take(end - top))
             {
                 _canvas.Put(_panel, top++, Frame.Cut(line, width), Ink.Strong);
             }
         }
-        else if (_prompt.Awaits == Awaited.Readout && CutLevel.Of(_work, _prompt) is { Count: > 2 } levels)
+        else if (_prompt.Awaits == Awaited.Readout && CutLevel.Of(_work, _prompt) is { Count: > 2 })
         {
-            string where = _prompt.At.Position == At.Head ? "the deck" : $"the metal at {_prompt.Position}";
-            _canvas.Put(_panel, Frame.Top, $"section of {where}", Ink.Quiet);
-            CutSection.Draw(_canvas, _look, _panel, top, width, height, levels);
+            DrawSection(top, width, height, shows: null);
         }
         else if (_prompt.Awaits == Awaited.Reading && (ReadingScale.HasScale(_prompt) || _prompt.Before.Count > 0))
         {
@@ -236,6 +240,34 @@ internal sealed class StepDrawing
         {
             DrawPosition(top, width, end);
         }
+    }
+
+    private void DrawSection(int top, int width, int height, Quantity? shows)
+    {
+        if (CutLevel.Of(_work, _prompt, shows) is { Count: > 2 } levels)
+        {
+            string where = _prompt.At.Position == At.Head ? "the deck" : $"the metal at {_prompt.Position}";
+            _canvas.Put(_panel, Frame.Top, $"section of {where}", Ink.Quiet);
+            CutSection.Draw(_canvas, _look, _panel, top, width, Math.Min(height, 22), levels);
+        }
+    }
+
+    // The machine's display, which moves as the learner feeds.
+    private int DrawReadout(int top, int width, Quantity stands)
+    {
+        string digits = stands.Value.ToString(CultureInfo.InvariantCulture);
+        if (_roomy && BigDigits.CanDraw(digits) && BigDigits.WidthOf(digits, 1) <= width)
+        {
+            BigDigits.Draw(_canvas, _panel, top + 1, digits, _look.Glyphs, Ink.Strong, 1);
+            _canvas.Put(_panel, top + 1 + BigDigits.Rows, $"the readout, {stands.Unit}", Ink.Quiet);
+            return top + BigDigits.Rows + 3;
+        }
+
+        string edge = new('-', digits.Length + 2);
+        _canvas.Put(_panel, top, $".{edge}.", Ink.Strong);
+        _canvas.Put(_panel, top + 1, $"| {digits} | readout", Ink.Strong);
+        _canvas.Put(_panel, top + 2, $"'{edge}'", Ink.Strong);
+        return top + 3;
     }
 
     private void DrawPosition(int top, int width, int end)

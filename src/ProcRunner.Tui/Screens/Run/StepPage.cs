@@ -39,8 +39,11 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
                     prompt.Awaits is Awaited.Reading or Awaited.Readout or Awaited.NumberSet && !IsChoice
                         ? prompt.Unit?.Symbol ?? ""
                         : "",
-                Keys = enter.Length > 0 ? $"{enter}   * rub out" : $"{Verb}, Enter   * rub out",
-                MoreKeys = "/ menu: note, correct, go, why",
+                Keys =
+                    Feeds ? "Down feeds, + a little; type it"
+                    : enter.Length > 0 ? $"{enter}   * rub out"
+                    : $"{Verb}, Enter   * rub out",
+                MoreKeys = Work.Lesson is { } lesson ? RunMenu.KeysOf(lesson) : "/ menu: note, correct, go, why",
             }
         );
     }
@@ -50,6 +53,8 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
     {
         switch (_form.Take(typed))
         {
+            case EntryOutcome.Whole whole when Work.Lesson?.Stop(prompt, whole.Text) is { Length: > 0 } why:
+                return Refuse(why, ["Down feeds it by about ten steps, + by one; stop, and type what it shows."], "");
             case EntryOutcome.Whole whole:
                 return After(Work.Do(new RunCommand.Enter(prompt.At, whole.Text)), typed);
             case EntryOutcome.Fault fault:
@@ -65,12 +70,27 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
     /// <inheritdoc/>
     protected override void TakeBack() => _form.TakeBack();
 
+    /// <inheritdoc/>
+    protected override bool Moves(KeyPress key)
+    {
+        bool isFine = key is { Kind: KeyKind.Character, Text: "+" };
+        if (!Feeds || !(isFine || key.Kind is KeyKind.Down or KeyKind.PageDown))
+        {
+            return false;
+        }
+
+        Work.Lesson!.Feed(prompt, isCoarse: !isFine);
+        return true;
+    }
+
     // Leaving loses nothing that is recorded; what is only half typed is finished or rubbed out first.
     /// <inheritdoc/>
     protected override Turn Escape() =>
-        Line.IsEmpty && !_form.IsBegun
-            ? Turn.Back
-            : Refuse("What is typed isn't recorded yet.", ["Finish it, or rub it out with *."], Line.Text);
+        Work.Lesson?.IsInTheMetal(prompt) == true ? Refuse(RunMenu.InTheMetal, [], Line.Text)
+        : Line.IsEmpty && !_form.IsBegun ? Turn.Back
+        : Refuse("What is typed isn't recorded yet.", ["Finish it, or rub it out with *."], Line.Text);
+
+    private bool Feeds => Work.Lesson?.ReadoutOf(prompt) is not null && _form.Question is null;
 
     private bool IsChoice => _form.Question is { Meanings.Count: > 0 };
 

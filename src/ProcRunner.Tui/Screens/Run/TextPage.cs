@@ -27,6 +27,11 @@ internal sealed class TextPage(RunWork work, string title, IReadOnlyList<string>
             canvas.Put(2, top + i, wrapped[(_page * rows) + i]);
         }
 
+        if (Trouble is { } trouble)
+        {
+            Frame.Trouble(canvas, canvas.Height - Frame.BottomRows - 2, 2, trouble);
+        }
+
         bool last = _page == _pages - 1;
         Frame.Foot(
             canvas,
@@ -48,6 +53,12 @@ internal sealed class TextPage(RunWork work, string title, IReadOnlyList<string>
         if (typed == "1" && Further is { } further)
         {
             return further.Do();
+        }
+
+        // A gauge that types here isn't heard: what it read would be missing among the places.
+        if (typed.Trim().Length > 0)
+        {
+            return Refuse("Nothing is entered on this page.", ["/ goes back to the run; enter it there."], "");
         }
 
         if (_page < _pages - 1)

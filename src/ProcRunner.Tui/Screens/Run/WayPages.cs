@@ -1,6 +1,7 @@
 using ProcRunner.People;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
+using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Jobs;
 
 namespace ProcRunner.Tui.Screens.Run;
@@ -39,21 +40,31 @@ internal static class WayPages
     private static Turn.Instead Lead(RunWork work, At at, WayOn way, string reason)
     {
         string title = $"{way.Text}, {work.Plan.NameOf(at)}: which lead?";
+        IReadOnlyList<Option> leads = SignPages.People(
+            work,
+            leadsOnly: true,
+            lead =>
+                SignPages.Pin(
+                    work,
+                    $"{way.Text}, {work.Plan.NameOf(at)}",
+                    lead,
+                    (page, pin) => page.Go(work.Took(Given(work, at, way, reason, lead, pin)), "")
+                )
+        );
+        IReadOnlyList<string> faults = work.Prompt is { Awaits: Awaited.WayOn } prompt ? prompt.Faults : [];
         return new Turn.Instead(
             new AskPage(work, title)
             {
-                About = [$"reason: {reason}", "The lead's signature covers this result and this reason."],
-                Options = SignPages.People(
-                    work,
-                    leadsOnly: true,
-                    lead =>
-                        SignPages.Pin(
-                            work,
-                            $"{way.Text}, {work.Plan.NameOf(at)}",
-                            lead,
-                            (page, pin) => page.Go(work.Took(Given(work, at, way, reason, lead, pin)), "")
-                        )
-                ),
+                About =
+                [
+                    .. faults,
+                    $"reason: {reason}",
+                    way.Kind == WayKind.Scrap
+                        ? "The head is given up: nothing follows in this job."
+                        : "The lead's signature covers this result and this reason.",
+                ],
+                Options = leads,
+                OnEnter = leads.Count == 1 ? (leads[0].Text, leads[0].Take) : null,
             }
         );
     }

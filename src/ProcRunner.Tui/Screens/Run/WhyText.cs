@@ -1,4 +1,5 @@
 using ProcRunner.Procedures;
+using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 
 namespace ProcRunner.Tui.Screens.Run;
@@ -33,6 +34,13 @@ internal static class WhyText
         if (prompt.Target is { Working.Length: > 0 } target)
         {
             lines.Add($"The number: {target.Working} = {target.Show} on the readout");
+        }
+
+        foreach (
+            WorkedValue worked in prompt.Awaits == Awaited.WayOn && prompt.Before is [.., var last] ? last.Worked : []
+        )
+        {
+            lines.Add($"{worked.Name}: {worked.Working}");
         }
 
         foreach (NumberShown number in prompt.Numbers)

@@ -8,14 +8,29 @@ namespace ProcRunner.Tui.Screens.Shop;
 /// <summary>Takes a gauge into use.</summary>
 internal sealed class AddGaugeForm : FormScreen
 {
+    // What the gauges of a bench show; the others stand after them.
+    private static readonly Unit[] Usual =
+    [
+        Units.Inch,
+        Units.Millimetre,
+        Units.PoundForce,
+        Units.InchOfMercury,
+        Units.Microinch,
+        Units.Degree,
+        Units.Newton,
+        Units.Micrometre,
+    ];
+
+    private static readonly string[] InOrder =
+    [
+        .. Usual.Concat(Units.All.Where(u => u.Symbol.Length > 0).Except(Usual)).Select(InWords),
+    ];
+
     private readonly ShopSession _session;
     private readonly Field _id;
     private readonly Field _name = new("name") { Hint = () => "What people call it: depth gauge on its bridge." };
     private readonly Field _kind;
-    private readonly Field _unit = new("unit", FieldKind.Choice)
-    {
-        Choices = () => [.. Units.All.Where(u => u.Symbol.Length > 0).Select(InWords)],
-    };
+    private readonly Field _unit = new("unit", FieldKind.Choice) { Choices = () => InOrder };
     private readonly Field _resolution;
     private readonly Field _uncertainty;
     private readonly Field _turn;

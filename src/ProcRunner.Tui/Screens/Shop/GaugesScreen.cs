@@ -21,9 +21,9 @@ internal sealed class GaugesScreen(ShopSession session) : ListScreen(session)
     protected override IReadOnlyList<ListColumn> Columns { get; } =
     [
         new("id", 4, 8),
-        new("name", 26, 34),
-        new("kind", 11, 16),
-        new("shows", 9, 12),
+        new("name", 20, 34),
+        new("kind", 13, 16),
+        new("shows", 11, 12),
         new("uncertainty", 0, 12),
         new("calibrated until", 0, 0),
     ];

@@ -30,7 +30,7 @@ internal static class HelpText
         Key("Enter", "where a screen says so, does what is next"),
         Key("+  -", "next page, page before (Page Down and Page Up do the same)"),
         Key("/", "the menu, where there is one"),
-        Key("0 Enter", "one screen back (Esc does the same)"),
+        Key("0 Enter", "one screen back (Esc does the same, and / where there is no menu)"),
         Key("F2", "from anywhere: somebody else is at the machine; what was typed waits"),
         Key("*", "this page"),
         new(""),

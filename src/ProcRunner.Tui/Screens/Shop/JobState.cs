@@ -47,7 +47,12 @@ internal sealed class JobState
         bool isOpen = _run.Standing == JobStanding.Open;
         string waits = isOpen && Prompter.Next(_run) is { } at ? _run.Plan.NameOf(at) : "";
         yield return new(Standing(), InkOfStanding());
-        yield return Fact("waits for", waits.Length > 0 ? waits : "nothing");
+        yield return Fact(
+            "waits for",
+            waits.Length > 0 ? waits
+                : _run.Standing == JobStanding.Held ? "to be taken up again"
+                : "nothing"
+        );
         if (isOpen)
         {
             int open = outlook.Open.Count;

@@ -22,10 +22,15 @@ internal sealed class NewJobForm : FormScreen
     private readonly Field _procedure;
     private readonly Field _head;
     private readonly Field _customer = Free("customer", "Whose head it is. May stay empty.");
-    private readonly Field _complaint = Free("complaint", "What the customer complains of. May stay empty.");
+    private readonly Field _complaint = Free(
+        "complaint",
+        "What the customer complains of. A number takes one of these; other words are typed. May stay empty.",
+        StockAnswers.Complaints
+    );
     private readonly Field _earlier = Free(
         "earlier work",
-        "What is known of work done before: skimmed, sleeved, seats replaced. May stay empty."
+        "What is known of work done before. May stay empty.",
+        StockAnswers.EarlierWork
     );
     private readonly Field _comeback;
     private readonly Field _linked;
@@ -189,5 +194,11 @@ internal sealed class NewJobForm : FormScreen
         return like.Length == 0 ? "" : $"; like it: {string.Join(", ", like)}";
     }
 
-    private static Field Free(string label, string hint) => new(label) { Hint = () => hint, MayBeEmpty = true };
+    private static Field Free(string label, string hint, IReadOnlyList<string>? stock = null) =>
+        new(label)
+        {
+            Hint = () => hint,
+            MayBeEmpty = true,
+            Choices = () => stock ?? [],
+        };
 }

@@ -13,6 +13,7 @@ internal sealed class RecordWritingScreen : FramedScreen
 {
     private readonly string _stamp;
     private readonly string _path;
+    private readonly Action<int, int>? _told;
     private readonly Task<string> _writing;
     private (int Done, int Of) _reached;
     private volatile bool _isStopped;
@@ -22,10 +23,17 @@ internal sealed class RecordWritingScreen : FramedScreen
     /// <param name="job">The job.</param>
     /// <param name="path">The file.</param>
     /// <param name="isPractice">True for a practice head.</param>
-    public RecordWritingScreen(ShopSession session, ShopJob job, string path, bool isPractice)
+    /// <param name="told">Told of each piece, on the writing's own thread.</param>
+    public RecordWritingScreen(
+        ShopSession session,
+        ShopJob job,
+        string path,
+        bool isPractice,
+        Action<int, int>? told = null
+    )
         : base(session)
     {
-        (_stamp, _path, IsPractice) = (job.Stamp, path, isPractice);
+        (_stamp, _path, IsPractice, _told) = (job.Stamp, path, isPractice, told);
         WritingProgress progress = new(Reach, CancellationToken.None);
         _writing = Task.Run(() => Write(session, job, progress));
     }
@@ -51,6 +59,7 @@ internal sealed class RecordWritingScreen : FramedScreen
         (int done, int of) = _reached;
         string words =
             _writing.IsCompleted ? _writing.Result
+            : _isStopped ? "Stopping."
             : of == 0 ? "Checking the trail."
             : string.Create(CultureInfo.InvariantCulture, $"Writing: {done} of {of} pieces.");
         canvas.PutWrapped(area.Column, area.Row, area.Width, area.Height, words);
@@ -58,6 +67,9 @@ internal sealed class RecordWritingScreen : FramedScreen
 
     /// <inheritdoc/>
     protected override Turn Entered(string text) => _writing.IsCompleted ? Turn.Back : Turn.Stay;
+
+    /// <inheritdoc/>
+    protected override Turn? First(string character) => character == "/" ? Escaped() : base.First(character);
 
     /// <inheritdoc/>
     protected override Turn Escaped()
@@ -69,6 +81,7 @@ internal sealed class RecordWritingScreen : FramedScreen
 
     private void Reach(int done, int of)
     {
+        _told?.Invoke(done, of);
         if (_isStopped)
         {
             throw new OperationCanceledException();

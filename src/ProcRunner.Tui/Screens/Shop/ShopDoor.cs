@@ -92,9 +92,9 @@ internal sealed class ShopDoor(
     /// <summary>Opens the practice room, made if need be; no screen, with the reason, when it can't be.</summary>
     public (Screen? Screen, string Fault) Practice()
     {
-        if (_practice is null)
+        if (_practice is null or { IsClosed: true })
         {
-            (_practice, string fault) = PracticeDoor.Open(PracticeFolder, CoachMode.Asked);
+            (_practice, string fault) = PracticeDoor.Open(PracticeFolder, coach: null);
             if (_practice is null)
             {
                 return (null, fault);

@@ -171,12 +171,12 @@ internal sealed class ShopSession : IFrameWords, IAttendance
     }
 
     /// <summary>
-    /// The screen to go on with a job: the run while it is open, otherwise how it stands. Whoever goes on with another
+    /// The screen to go on with a job: the run while it is open or held, otherwise how it stands. Whoever goes on with another
     /// person's job takes it over, and the trail says so.
     /// </summary>
     public (Screen? Screen, string Fault) GoOn(JobRun run)
     {
-        if (run.State.Standing != JobStanding.Open)
+        if (run.State.Standing is not (JobStanding.Open or JobStanding.Held))
         {
             return (new JobScreen(this, run), "");
         }

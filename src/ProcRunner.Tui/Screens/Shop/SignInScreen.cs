@@ -62,6 +62,9 @@ internal sealed class SignInScreen(ShopSession session, bool idle) : ListScreen(
     protected override Turn Zero() => idle ? Refuse("First choose who works.") : Turn.Back;
 
     /// <inheritdoc/>
+    protected override Turn Slash() => Turn.Stay;
+
+    /// <inheritdoc/>
     protected override Turn Escaped() => Zero();
 
     /// <inheritdoc/>

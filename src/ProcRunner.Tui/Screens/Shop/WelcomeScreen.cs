@@ -51,5 +51,8 @@ internal sealed class WelcomeScreen(ShopDoor door) : ListScreen(new DoorWords())
     }
 
     /// <inheritdoc/>
+    protected override Turn Slash() => Turn.Stay;
+
+    /// <inheritdoc/>
     protected override Turn Zero() => new Turn.Leave();
 }

@@ -5,6 +5,44 @@ namespace ProcRunner.Core.Tests.ShopMath.Chamber;
 
 public class ChamberTests
 {
+    // Rajput, I.C. Engines, ch. 3, a diesel cycle: bore 0.15 m, stroke 0.25 m, clearance 0.0004 m3; inputs as printed there, results
+    // worked out apart from this program.
+    [Fact]
+    public void A_ratio_from_bore_stroke_and_clearance()
+    {
+        double swept = Known.Value(ChamberVolume.Swept(150, 250));
+
+        Known.Printed("4417.864669", swept);
+        Known.Printed("12.044661672776616", Known.Value(ChamberVolume.Ratio(swept, 400)));
+    }
+
+    // pi/4 D² of a head of 40 mm, sunk by 0.50 mm.
+    [Fact]
+    public void A_sunk_valve_makes_room()
+    {
+        double volume = Known.Value(ChamberVolume.OfSink(40, 0.50, 1));
+
+        Known.Printed("0.628318531", volume);
+        Known.Printed("628.318530718", 1000 * volume);
+    }
+
+    // 86 mm square, 9.5 to 1; two valves of 40 mm sunk 0.5 mm; 0.15 mm off a chamber of 52 cm2: by hand.
+    [Fact]
+    public void A_ratio_follows_sink_and_skim()
+    {
+        double swept = Known.Value(ChamberVolume.Swept(86, 86));
+        double chamber = Known.Value(ChamberVolume.ForRatio(swept, 9.5));
+        double sunk = Known.Value(ChamberVolume.OfSink(40, 0.5, 2));
+        double skimmed = Known.Value(ChamberVolume.OfSkim(52, 0.15));
+
+        Known.Printed("499.557214218", swept);
+        Known.Printed("58.771436967", chamber);
+        Known.Printed("1.256637061", sunk);
+        Known.Printed("-0.78", skimmed);
+        Known.Printed("9.322059675", Known.Value(ChamberVolume.Ratio(swept, chamber + sunk)));
+        Known.Printed("9.614327224", Known.Value(ChamberVolume.Ratio(swept, chamber + skimmed)));
+    }
+
     // The usual slip: swept / ratio, 52.584969918 cm3, gives 10.5 and not 9.5.
     [Fact]
     public void A_chamber_for_a_ratio_is_not_swept_over_ratio()

@@ -41,7 +41,19 @@ public class FlatnessTests
         Assert.Equal(0.04, flat.Zone.VerticalMillimetres, 12);
         Assert.Equal("2+2", flat.Zone.Contact);
         Assert.Equal(0, flat.Plane.SlopeAlong, 15);
+        Assert.Equal(0, flat.Plane.SlopeAcross, 15);
         Assert.Equal(0, flat.Plane.HeightMillimetres, 15);
+    }
+
+    // The other criterion of the minimum zone: one point over the triangle of three. The plane below is that of the three corners.
+    [Fact]
+    public void A_point_over_a_triangle()
+    {
+        Flatness flat = Of(new(0, 0, .01), new(100, 0, .02), new(0, 100, .03), new(30, 30, .058), new(40, 10, .02));
+
+        // At (30, 30) the corners' plane is 0.01 + 0.003 + 0.006 high; at (40, 10) 0.016.
+        Assert.Equal(0.039, flat.Zone.VerticalMillimetres, 12);
+        Assert.Equal("3+1", flat.Zone.Contact);
     }
 
     [Fact]
@@ -67,6 +79,8 @@ public class FlatnessTests
         Flatness flat = Of(Grid(5, 3, 100, 60, (i, _) => 0.05 * (1 - Math.Pow((i - 2) / 2.0, 2))));
 
         Assert.Equal(0.05, flat.LeastSquaresMillimetres, 12);
+        Assert.Equal(0, flat.Plane.SlopeAlong, 12);
+        Assert.Equal(0, flat.Plane.SlopeAcross, 12);
         Assert.Equal(0.025, flat.Plane.HeightMillimetres, 12);
         Assert.Equal(0.05, flat.Zone.VerticalMillimetres, 12);
     }
@@ -115,7 +129,7 @@ public class FlatnessTests
         Assert.Equal(0.027499983, flat.Zone.NormalMillimetres, 9);
     }
 
-    // Five points of http://www.eng-tips.com/viewthread.cfm?qid=393584; the plane worked out outside this program.
+    // Five points of http://www.eng-tips.com/viewthread.cfm?qid=393584; plane and flatness worked out outside this program.
     [Fact]
     public void Five_published_points()
     {
@@ -130,6 +144,12 @@ public class FlatnessTests
         Assert.Equal(0.000281689544, flat.Plane.SlopeAlong, 12);
         Assert.Equal(-0.00125486366, flat.Plane.SlopeAcross, 11);
         Assert.Equal(1.05966367, flat.Plane.HeightMillimetres, 8);
+        Assert.Equal(0.072097313, flat.LeastSquaresMillimetres, 9);
+        Assert.Equal(0.072097254, flat.LeastSquaresNormalMillimetres, 9);
+        Assert.Equal(0.067262295, flat.Zone.VerticalMillimetres, 9);
+        Assert.Equal(0.067262058, flat.Zone.NormalMillimetres, 9);
+        Assert.Equal("2+2", flat.Zone.Contact);
+        Assert.Equal(0.080, flat.RawRangeMillimetres, 12);
     }
 
     // Readings at 0 to 500 mm: 0 18 30 34 22 5 um; slope 0.0117142857 um per mm.
@@ -213,8 +233,10 @@ public class FlatnessTests
     public Property It_is_no_larger_than_least_squares_or_range_and_knows_no_tilt_or_order() =>
         Prop.ForAll(
             Random(4, 40),
-            points =>
+            Gen.Choose(-50, 50).Zip(Gen.Choose(-50, 50)).Zip(Gen.Choose(1, 1_000_000)).ToArbitrary(),
+            (points, one) =>
             {
+                ((int along, int across), int seed) = one;
                 if (!Flatness.Of(points).TryGet(out Flatness? flat, out _))
                 {
                     return;
@@ -223,12 +245,17 @@ public class FlatnessTests
                 SurfacePoint[] tilted =
                 [
                     .. points
-                        .Reverse()
-                        .Select(one =>
-                            one with
+                        .Select((point, at) => (point, Key: (long)at * seed % 7919))
+                        .OrderBy(pair => pair.Key)
+                        .Select(pair => pair.point)
+                        .Select(point =>
+                            point with
                             {
                                 ZMillimetres =
-                                    one.ZMillimetres + (0.01 * one.XMillimetres) + (0.02 * one.YMillimetres) - 7,
+                                    point.ZMillimetres
+                                    + (along * point.XMillimetres / 1000)
+                                    + (across * point.YMillimetres / 1000)
+                                    - 7,
                             }
                         ),
                 ];

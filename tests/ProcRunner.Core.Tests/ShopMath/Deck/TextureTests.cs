@@ -6,7 +6,7 @@ namespace ProcRunner.Core.Tests.ShopMath.Deck;
 /// <summary>Profiles whose parameters follow from their integrals: sine 2A/pi, A/sqrt 2; triangle A/2, A/sqrt 3; square A, A.</summary>
 public class TextureTests
 {
-    private const int Steps = 100_000;
+    private const int Steps = 1_000_000;
 
     [Fact]
     public void A_sine() => Holds(at => Math.Sin(2 * Math.PI * at), 0.6366197724, 0.7071067812);
@@ -36,6 +36,18 @@ public class TextureTests
     [InlineData("deck-wedge", "thickness=127 mm", "thickness")]
     public void What_can_not_be_is_refused_by_name(string function, string given, string argument) =>
         Assert.Equal(argument, WorkBench.Fault(function, given).Argument);
+
+    // Upper ends belong to their band: ISO 4288 and ISO 21920-3 (from memory): over 0.02 to 0.1 um 0.25 mm, to 2 um 0.8 mm, to 10 um
+    // 2.5 mm; evaluated over five.
+    [Theory]
+    [InlineData("0.021 um", "0.25 mm", "1.25 mm")]
+    [InlineData("0.1 um", "0.25 mm", "1.25 mm")]
+    [InlineData("0.101 um", "0.8 mm", "4 mm")]
+    [InlineData("2 um", "0.8 mm", "4 mm")]
+    [InlineData("2.001 um", "2.5 mm", "12.5 mm")]
+    [InlineData("10 um", "2.5 mm", "12.5 mm")]
+    public void The_cut_off_follows_the_roughness(string ra, string cutOff, string length) =>
+        WorkBench.Gives("texture-cut-off", $"ra={ra}", $"cut-off={cutOff}; evaluation length={length}");
 
     // ISO 16610-21: a wave as long as the cut-off is halved; of a wavelength w, 2^-(cut-off/w)^2 goes into the mean line.
     [Theory]
@@ -85,12 +97,16 @@ public class TextureTests
 
     private static void Holds(Func<double, double> height, double ra, double rq)
     {
-        // Midpoints of equal steps, amplitude 3 um.
-        double[] heights = [.. Enumerable.Range(0, Steps).Select(at => 3 * height((at + 0.5) / Steps))];
+        // Equal steps that meet peaks, valleys and corners; to all ten digits.
+        double[] heights = [.. Enumerable.Range(0, Steps).Select(at => height((double)at / Steps))];
 
         Assert.True(Texture.Of(heights).TryGet(out Texture? texture, out _));
-        Assert.Equal(3 * ra, texture.RaMicrometres, 6);
-        Assert.Equal(3 * rq, texture.RqMicrometres, 6);
-        Assert.Equal(6, texture.RtMicrometres, 3);
+        Assert.Equal(ra, texture.RaMicrometres, 10);
+        Assert.Equal(rq, texture.RqMicrometres, 10);
+        Assert.Equal(2, texture.RtMicrometres, 10);
+        Assert.True(Texture.Of([.. heights.Select(one => 3 * one)]).TryGet(out Texture? taller, out _));
+        Assert.Equal(3 * ra, taller.RaMicrometres, 9);
+        Assert.Equal(3 * rq, taller.RqMicrometres, 9);
+        Assert.Equal(6, taller.RtMicrometres, 9);
     }
 }

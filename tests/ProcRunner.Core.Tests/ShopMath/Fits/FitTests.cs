@@ -32,6 +32,8 @@ public class FitTests
     [InlineData("50.000 50.039 49.966 49.991", "-0.073", "-0.009")]
     // 50 H8/f7, "Engineering fit" in a public encyclopaedia: clearance 0.025 to 0.089.
     [InlineData("50.000 50.039 49.950 49.975", "-0.089", "-0.025")]
+    // Shaft 60 +0.030/+0.011 in hub 60 +0.019/0, limits of a public question on a press fit: it can be loose by 0.008.
+    [InlineData("60.000 60.019 60.011 60.030", "-0.008", "0.030")]
     public void Metric_fits_as_printed(string limits, string least, string most) => Holds(limits, "mm", least, most);
 
     [Theory]

@@ -103,7 +103,7 @@ public class IsoFitTests
     {
         double size = Math.Sqrt(60);
 
-        Assert.Equal(14, Math.Round(16 * ((0.45 * Math.Cbrt(size)) + (0.001 * size))));
+        Known.Printed("14.4", 16 * ((0.45 * Math.Cbrt(size)) + (0.001 * size)));
         Assert.Equal(15, Width(10, 7));
     }
 
@@ -135,6 +135,38 @@ public class IsoFitTests
             FormattableString.Invariant($"nominal={nominal} mm; hole=H7; shaft={shaft}"),
             FormattableString.Invariant($"least interference={least} \u00B5m; most interference={most} \u00B5m")
         );
+
+    // The limits behind those fits, from the two tables by hand; a printed 25 p6 is 25.022 to 25.035 mm.
+    [Theory]
+    [InlineData(18, "H7 0/18", "p6 18/29", "r6 23/34", "s6 28/39")]
+    [InlineData(25, "H7 0/21", "p6 22/35", "r6 28/41", "s6 35/48")]
+    [InlineData(30, "H7 0/21", "p6 22/35", "r6 28/41", "s6 35/48")]
+    [InlineData(50, "H7 0/25", "p6 26/42", "r6 34/50", "s6 43/59")]
+    [InlineData(65, "H7 0/30", "p6 32/51", "r6 41/60", "s6 53/72")]
+    [InlineData(80, "H7 0/30", "p6 32/51", "r6 43/62", "s6 59/78")]
+    public void Limits_behind_the_fits(int nominal, params string[] cells)
+    {
+        foreach (string[] cell in cells.Select(cell => cell.Split(' ', '/')))
+        {
+            WorkBench.Gives(
+                "iso-limits",
+                FormattableString.Invariant($"nominal={nominal} mm; class={cell[0]}"),
+                $"lower deviation={cell[1]} \u00B5m; upper deviation={cell[2]} \u00B5m"
+            );
+        }
+    }
+
+    // Bores for oversize inserts as two car makers' manuals print them: +0.30 and +0.60 mm with 25 micrometre, which is H7 there, and
+    // +0.5 mm with 16, which is H6.
+    [Theory]
+    [InlineData("35.300 mm", "35.325 mm", "H7")]
+    [InlineData("33.300 mm", "33.325 mm", "H7")]
+    [InlineData("35.600 mm", "35.625 mm", "H7")]
+    [InlineData("33.600 mm", "33.625 mm", "H7")]
+    [InlineData("38.000 mm", "38.016 mm", "H6")]
+    [InlineData("32.700 mm", "32.716 mm", "H6")]
+    public void Bores_of_makers_are_of_a_class(string smallest, string largest, string @class) =>
+        WorkBench.Gives("iso-limits", $"nominal={smallest}; class={@class}", $"smallest={smallest}; largest={largest}");
 
     // Errors met in public tables: 10 mm p6 as +20/+29, 30 mm p6 as +28/+44, 30 mm taken into 30 to 50, one value for 50 to 80.
     [Theory]

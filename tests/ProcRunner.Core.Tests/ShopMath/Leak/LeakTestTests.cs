@@ -38,6 +38,16 @@ public class LeakTestTests
     public void Leak_rate(string readings) =>
         WorkBench.Gives("leak-rate", "volume=200 cm3; time=10 s; " + readings, "leak rate=0.338639 Pa\u00B7m3/s");
 
+    // The loss of that example, 25 less 20 inHg.
+    [Fact]
+    public void A_loss_of_vacuum_in_kilopascals()
+    {
+        Exact lost = Known.Of("25 inHg") - Known.Of("20 inHg");
+
+        Assert.True(lost.TryToQuantity(Units.Kilopascal, 6, Rounding.Nearest, out Quantity found));
+        Assert.Equal("16.931943 kPa", found.ToString());
+    }
+
     [Property]
     public void What_leaks_and_what_holds_are_the_whole(ushort supply, ushort held)
     {

@@ -10,7 +10,7 @@ namespace ProcRunner.Core.Tests.ShopMath.Measurement;
 
 public class MeasurementTests
 {
-    // The standard normal distribution, as tables print it.
+    // The standard normal distribution, as tables print it: to all ten places the way the figure was rounded.
     [Theory]
     [InlineData(1, 0.8413447461)]
     [InlineData(1.2815515655, 0.90)]
@@ -23,7 +23,7 @@ public class MeasurementTests
     {
         Assert.Equal(probability, Distributions.Normal(z), 10);
         Assert.True(Distributions.NormalQuantile(probability).TryGet(out double quantile, out _));
-        Assert.Equal(z, quantile, 7);
+        Assert.Equal(z, quantile, probability == Math.Round(probability, 4) ? 10 : 7);
     }
 
     // JCGM 100:2008, Table G.2.
@@ -118,12 +118,82 @@ public class MeasurementTests
             UncertaintyBudget.Of([25, 9.7, 2.9, 16.6], [18, 25.6, 50, 2]).TryGet(out UncertaintyBudget? budget, out _)
         );
         Assert.Equal(31.7, budget.Combined, 1);
+        Assert.Equal(32, budget.Combined, 0);
         Assert.Equal(16.76, budget.DegreesOfFreedom, 2);
+        Assert.Equal(16.7, Math.Floor(10 * budget.DegreesOfFreedom) / 10);
+        Assert.Equal(16, Math.Floor(budget.DegreesOfFreedom));
         Assert.True(budget.CoverageFactor(0.99).TryGet(out double factor, out _));
         Assert.Equal(2.92, factor, 2);
         Assert.Equal(93, Math.Round(factor, 2) * 32, 0);
         Assert.Equal(92.5, factor * budget.Combined, 1);
     }
+
+    // JCGM 100:2008, H.1.3 (bounds and parts of d from memory): u of the expansion's difference is 1e-6/sqrt 3 per degC, of its value
+    // 2e-6/sqrt 3, of the temperatures' difference 0.05/sqrt 3 degC; they count with 50.000623 mm and -0.1 degC, or with 50.000623 mm
+    // and 11.5e-6. The deviation of the bench is 0.41 of 0.2 and 0.5/sqrt 2; d is 9.7 nm and 25.6 of 5.8, 3.9 and 6.7 nm.
+    [Fact]
+    public void The_contributions_to_the_end_gauge()
+    {
+        double length = 50.000623e6;
+        Assert.Equal(1.2, StandardUncertainty.Rectangular(2), 1);
+        Assert.Equal(0.58, StandardUncertainty.Rectangular(1), 2);
+        Assert.Equal(0.029, StandardUncertainty.Rectangular(0.05), 3);
+        Assert.Equal(2.9, length * 0.1 * StandardUncertainty.Rectangular(1e-6), 1);
+        Assert.Equal(16.6, length * 11.5e-6 * StandardUncertainty.Rectangular(0.05), 1);
+        Assert.Equal(0.41, Known.Value(UncertaintyBudget.Of([0.2, 0.5 / Math.Sqrt(2)], [])).Combined, 2);
+        UncertaintyBudget difference = Known.Value(UncertaintyBudget.Of([5.8, 3.9, 6.7], [24, 5, 8]));
+        Assert.Equal(9.7, difference.Combined, 1);
+
+        // The guide goes on from the rounded 9.7.
+        Assert.Equal(25.6, difference.DegreesOfFreedom * Math.Pow(9.7 / difference.Combined, 4), 1);
+    }
+
+    // JCGM 100:2008, 4.3.7, 4.3.9 and F.2.2.1, to ten digits.
+    [Theory]
+    [InlineData("interval-uncertainty", "half-width=1 mm; shape=rectangular", "0.5773502692 mm")]
+    [InlineData("interval-uncertainty", "half-width=1 mm; shape=triangular", "0.4082482905 mm")]
+    [InlineData("step-uncertainty", "step=1 mm", "0.2886751346 mm")]
+    [InlineData("step-uncertainty", "step=0.005 mm", "0.0014433757 mm")]
+    public void Uncertainties_of_intervals(string function, string given, string expected) =>
+        WorkBench.Gives(function, given, $"standard uncertainty={expected}");
+
+    // A limit of 0.050 mm with U = 0.005 (u = 0.0025): Phi(1.6), a half on the limit itself, and one-sided 95 %, which the standard
+    // gives as about 1.65 u. No guard band (simple acceptance, ASME B89.7.3.1) is a probability of a half.
+    [Fact]
+    public void A_flatness_near_its_limit()
+    {
+        const string Limit = "standard-uncertainty=0.0025 mm; high=0.050 mm";
+        WorkBench.Gives("conformance-probability", $"value=0.046 mm; {Limit}", "probability=94.5200708 %");
+        WorkBench.Gives("conformance-probability", $"value=0.050 mm; {Limit}", "probability=50.0000000 %");
+        WorkBench.Gives("guard-band", Limit, "factor=1.6448536270; accept to=0.045887866 mm");
+        WorkBench.Gives("guard-band", $"{Limit}; probability=95 %", "accept to=0.045887866 mm");
+        WorkBench.Gives("guard-band", $"{Limit}; probability=50 %", "factor=0.0000000000; accept to=0.050000000 mm");
+        Assert.InRange(1.6448536270 / 1.65, 0.996, 1);
+    }
+
+    // ASME B89.7.3.1: the zone must be 4 times the interval of 2 U.
+    [Theory]
+    [InlineData("0.003", "4.1667", "the gauge can tell")]
+    [InlineData("0.003125", "4.0000", "the gauge can tell")]
+    [InlineData("0.0035", "3.5714", "too coarse for this zone")]
+    public void Four_to_one(string uncertainty, string ratio, string verdict) =>
+        WorkBench.Gives(
+            "gauge-ratio",
+            $"low=0 mm; high=0.025 mm; uncertainty={uncertainty} mm",
+            $"ratio is={ratio}; verdict={verdict}"
+        );
+
+    // ISO 1: 20 degC; length x expansion x (temperature - 20). Below 20 degC the part is too short.
+    [Theory]
+    [InlineData("20 degC", "0.000000000 mm")]
+    [InlineData("30 degC", "0.027305000 mm")]
+    [InlineData("10 degC", "-0.027305000 mm")]
+    public void The_reference_temperature(string temperature, string longer) =>
+        WorkBench.Gives(
+            "length-at-20",
+            $"length=127 mm; temperature={temperature}; expansion=0.0000215 1/K",
+            $"too long by={longer}"
+        );
 
     // Limits are inclusive on both sides of the zone of neither: 0.050 +- 0.005 mm.
     [Theory]
@@ -133,6 +203,59 @@ public class MeasurementTests
     [InlineData("0.0551", "proved out of limits")]
     public void The_zones_of_conformity(string value, string verdict) =>
         WorkBench.Gives("conformity", $"value={value} mm; high=0.050 mm; uncertainty=0.005 mm", $"verdict={verdict}");
+
+    // ISO 14253-1 at both limits: 10 to 11 mm and 0.1 prove from 10.1 to 10.9 and disprove under 9.9 and over 11.1.
+    [Theory]
+    [InlineData("9.89", "proved out of limits")]
+    [InlineData("9.90", "not decided: nearer to a limit than the uncertainty")]
+    [InlineData("10.09", "not decided: nearer to a limit than the uncertainty")]
+    [InlineData("10.10", "proved in limits")]
+    [InlineData("10.90", "proved in limits")]
+    [InlineData("10.91", "not decided: nearer to a limit than the uncertainty")]
+    [InlineData("11.10", "not decided: nearer to a limit than the uncertainty")]
+    [InlineData("11.11", "proved out of limits")]
+    public void The_zones_between_two_limits(string value, string verdict) =>
+        WorkBench.Gives(
+            "conformity",
+            $"value={value} mm; low=10 mm; high=11 mm; uncertainty=0.1 mm",
+            $"accept from=10.1 mm; accept to=10.9 mm; verdict={verdict}"
+        );
+
+    // JCGM 106:2012, 7.4 (inputs from memory but for the resistors', which are public): a diode's breakdown voltage, a burst pressure, an
+    // oil's viscosity, printed 92, 99 and 66 %.
+    [Theory]
+    [InlineData(-5.47, 0.05, double.NegativeInfinity, -5.40, 0.9192433408, 0.92)]
+    [InlineData(509.7, 8.6, 490, double.PositiveInfinity, 0.9890095474, 0.99)]
+    [InlineData(13.6, 1.8, 12.5, 16.3, 0.6626297865, 0.66)]
+    public void Conformance_of_the_guides_examples(
+        double value,
+        double uncertainty,
+        double low,
+        double high,
+        double probability,
+        double printed
+    )
+    {
+        double found = Known.Value(ConformanceProbability.Of(value, uncertainty, low, high));
+
+        Assert.Equal(probability, found, 10);
+        Assert.Equal(printed, found, 2);
+    }
+
+    // JCGM 106:2012, 9.5.4, resistors: 90 %, 1 % and 7 %; the same accepted to the limits was integrated outside this program.
+    [Fact]
+    public void Risks_of_the_guides_resistors()
+    {
+        Risks guarded = Known.Value(ConformanceProbability.Global(1500, 0.12, 0.04, 1499.8, 1500.2, 1499.82, 1500.18));
+        Risks simple = Known.Value(ConformanceProbability.Global(1500, 0.12, 0.04, 1499.8, 1500.2, 1499.8, 1500.2));
+
+        Assert.Equal(0.9044192955, guarded.Conforming, 10);
+        Assert.Equal(0.0098782915, guarded.Consumer, 10);
+        Assert.Equal(0.0690265105, guarded.Producer, 10);
+        Assert.Equal((0.90, 0.01, 0.07), (Two(guarded.Conforming), Two(guarded.Consumer), Two(guarded.Producer)));
+        Assert.Equal(0.0189422067, simple.Consumer, 10);
+        Assert.Equal(0.0372078002, simple.Producer, 10);
+    }
 
     [Property]
     public Property Proved_is_accepted_and_disproved_is_not() =>
@@ -175,6 +298,8 @@ public class MeasurementTests
     [InlineData("feeler-gap", "goes-in=0.2 mm; stays-out=0.1 mm; high=1 mm", "goes-in")]
     public void What_can_not_be_is_refused_by_name(string function, string given, string argument) =>
         Assert.Equal(argument, WorkBench.Fault(function, given).Argument);
+
+    private static double Two(double value) => Math.Round(value, 2);
 
     private static Exact Of(int value) => new(Rational.FromInteger(value), Dimension.OfLength);
 

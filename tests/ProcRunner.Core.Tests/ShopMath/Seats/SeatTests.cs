@@ -2,6 +2,7 @@ using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
 using ProcRunner.Core.Tests.ShopMath.Work;
+using ProcRunner.Quantities;
 using ProcRunner.ShopMath;
 
 namespace ProcRunner.Core.Tests.ShopMath.Seats;
@@ -16,9 +17,9 @@ public class SeatTests
     [InlineData(60, 1.1547005384, 2, 1)]
     public void Factors_of_the_usual_angles(double angle, double growth, double sink, double width)
     {
-        Assert.Equal(growth, Value(SeatGeometry.DiameterGrowth(1, angle)), 9);
-        Assert.Equal(sink, Value(SeatGeometry.Sink(1, angle)), 9);
-        Assert.Equal(width, Value(SeatGeometry.Width(31, 30, angle)), 9);
+        Assert.Equal(growth, Value(SeatGeometry.DiameterGrowth(1, angle)), 0.5e-10);
+        Assert.Equal(sink, Value(SeatGeometry.Sink(1, angle)), 0.5e-10);
+        Assert.Equal(width, Value(SeatGeometry.Width(31, 30, angle)), 0.5e-10);
     }
 
     // A width of 1.5 mm: at 45 deg 1.060660172 both ways, at 30 deg 1.299038106 radial and 0.75 axial.
@@ -38,6 +39,40 @@ public class SeatTests
             $"width=1.500000000 mm; radial part={radial}; axial part={axial}"
         );
     }
+
+    // cos and sin of 30, 45 and 60 deg: the radial and the axial part of a width of 1.
+    [Theory]
+    [InlineData(30, "0.8660254", "0.5000000")]
+    [InlineData(45, "0.7071068", "0.7071068")]
+    [InlineData(60, "0.5000000", "0.8660254")]
+    public void Parts_of_a_width_of_one(int angle, string radial, string axial)
+    {
+        string outer = FormattableString.Invariant(
+            $"{30 + (2 * Math.Cos(double.DegreesToRadians(angle))):0.000000000}"
+        );
+        WorkBench.Gives(
+            "seat-width",
+            FormattableString.Invariant($"outer-diameter={outer} mm; inner-diameter=30 mm; seat-angle={angle} deg"),
+            $"width=1.00000000 mm; radial part={radial} mm; axial part={axial} mm"
+        );
+    }
+
+    // Where the depth readout was zeroed wrong by e, the target is wrong by e, one for one.
+    [Theory]
+    [InlineData("0.023 in", "0.0290 in")]
+    [InlineData("0.026 in", "0.0260 in")]
+    [InlineData("0.020 in", "0.0320 in")]
+    public void An_error_at_touch_off_is_passed_on_whole(string measured, string target) =>
+        WorkBench.Gives(
+            "readout-target",
+            $"measured={measured}; aim=0.052 in; step=0.0005 in; grows=deeper; shows=travel",
+            $"target={target}"
+        );
+
+    // Two readings of one uncertainty make up a depth: u x root 2 (JCGM 100:2008, 5.1.2).
+    [Fact]
+    public void Two_readings_are_uncertain_by_the_root_of_two() =>
+        Known.Printed("1.4142135624", Known.Value(UncertaintyBudget.Of([1, 1], [])).Combined);
 
     [Property]
     public Property Inverses_invert() =>
@@ -65,6 +100,11 @@ public class SeatTests
         // Top cone through (19, 0) lowered by down: z = (19 - r) tan 30 + down; seat: z = (19 - r) tan 45.
         double radius = 19 - (down / (1 - Math.Tan(Math.PI / 6)));
         Assert.Equal(18.5, radius, 12);
+
+        double up = Value(SeatGeometry.DepthToNarrowInside(34, 35, 45, 75));
+        // Bottom cone through (17, 0) deeper by up: z = (17 - r) tan 75 + up; seat: z = (17 - r) tan 45.
+        double inner = 17 + (up / (Math.Tan(5 * Math.PI / 12) - 1));
+        Assert.Equal(17.5, inner, 12);
     }
 
     [Theory]
@@ -110,10 +150,14 @@ public class SeatTests
 
     // A maker's tolerance of a seat's angle, 44 deg 53' to 45 deg 07': 44.883333 and 45.116667 deg.
     [Theory]
-    [InlineData("2693 arcmin", "0.116667 deg")]
-    [InlineData("2707 arcmin", "-0.116667 deg")]
-    public void Angles_may_be_given_in_minutes(string face, string difference) =>
+    [InlineData("2693 arcmin", "44.883333 deg", "0.116667 deg")]
+    [InlineData("2707 arcmin", "45.116667 deg", "-0.116667 deg")]
+    public void Angles_may_be_given_in_minutes(string face, string degrees, string difference)
+    {
+        Assert.True(Known.Of(face).TryToQuantity(Units.Degree, 6, Rounding.Nearest, out Quantity found));
+        Assert.Equal(degrees, found.ToString());
         WorkBench.Gives("angle-difference", $"seat-angle=45 deg; face-angle={face}", $"difference={difference}");
+    }
 
     [Fact]
     public void A_reading_past_the_aim_is_cut_no_further() =>

@@ -1,3 +1,9 @@
+using FsCheck;
+using FsCheck.Fluent;
+using FsCheck.Xunit;
+using MathNet.Numerics.Distributions;
+using MathNet.Numerics.Statistics;
+using ProcRunner.Core.Tests.ShopMath.Work;
 using ProcRunner.ShopMath;
 
 namespace ProcRunner.Core.Tests.ShopMath.Spc;
@@ -36,15 +42,119 @@ public class GaugeStudyTests
         Assert.Equal(5.0937, study.Categories, 4);
     }
 
+    // The same example as it is printed, rounded.
+    [Fact]
+    public void By_average_and_range_as_printed()
+    {
+        GaugeStudy study = Known.Value(GaugeStudy.ByRange(Example()));
+
+        Assert.Equal(0.3417, GaugeStudy.MeanRange(Example()), 4);
+        Assert.Equal(0.2019, study.Equipment, 4);
+        Assert.Equal(0.2297, study.Appraiser, 4);
+        Assert.Equal(0.3058, study.Gauge, 4);
+        Assert.Equal(1.1046, study.Part, 4);
+        Assert.Equal(1.1461, study.Total, 4);
+        Assert.Equal(26.7, 100 * study.GaugeShare, 1);
+        Assert.Equal(5, Math.Floor(study.Categories));
+    }
+
+    // Factors of AIAG's form: K1 0.8862 for 2 trials and 0.5908 for 3, K2 0.7071 for 2 appraisers and 0.5231 for 3 (2 of each from
+    // memory), K3 0.3146 for 10 parts: http://gagerandr.com/wp-content/uploads/2014/09/VariableRandR_Xbar.htm. By hand: every range is
+    // 1, the appraisers' means are 10 apart, and the parts' lie 90 apart.
+    [Theory]
+    [InlineData(2, 2, 0.8862, 0.7071)]
+    [InlineData(2, 3, 0.5908, 0.7071)]
+    [InlineData(3, 2, 0.8862, 0.5231)]
+    [InlineData(3, 3, 0.5908, 0.5231)]
+    public void Factors_of_the_range_method(int appraisers, int trials, double k1, double k2)
+    {
+        double[] readings =
+        [
+            .. from appraiser in Enumerable.Range(0, appraisers)
+            from trial in Enumerable.Range(0, trials)
+            from part in Enumerable.Range(0, 10)
+            select (10.0 * part) + (10.0 / (appraisers - 1) * appraiser) + (trial == 0 ? 0.0 : 1.0),
+        ];
+
+        GaugeStudy study = Known.Value(
+            GaugeStudy.ByRange(Known.Value(GaugeReadings.Of(readings, appraisers, trials, 10)))
+        );
+
+        Assert.Equal(k1, study.Equipment, 12);
+        Assert.Equal(Math.Sqrt(Math.Pow(10 * k2, 2) - (k1 * k1 / (10 * trials))), study.Appraiser, 10);
+        Assert.Equal(90 * 0.3146, study.Part, 10);
+    }
+
+    // 2 or 3 people, 2 or 3 trials, 2 to 10 parts. Mean squares, remainder and F from MathNet's variances and distribution.
+    [Property(MaxTest = 200)]
+    public Property Both_methods_are_what_MathNet_makes_of_them() =>
+        Prop.ForAll(
+            Studies().ToArbitrary(),
+            readings =>
+            {
+                (int people, int trials, int parts) = (readings.Appraisers, readings.Trials, readings.Parts);
+                double[][] cells =
+                [
+                    .. from person in Enumerable.Range(0, people)
+                    from part in Enumerable.Range(0, parts)
+                    select Enumerable.Range(0, trials).Select(trial => readings[person, trial, part]).ToArray(),
+                ];
+                double[] byPart = [.. Means(parts, part => cells.Where((_, at) => at % parts == part))];
+                double[] byPerson = [.. Means(people, person => cells.Where((_, at) => at / parts == person))];
+                double within = cells.Average(cell => cell.Variance());
+                double ofParts = people * trials * byPart.Variance();
+                double ofPeople = parts * trials * byPerson.Variance();
+                int free = (people - 1) * (parts - 1);
+                int left = people * parts * (trials - 1);
+                double interaction =
+                    (
+                        (readings.All.Variance() * (readings.All.Count - 1))
+                        - (within * left)
+                        - (ofParts * (parts - 1))
+                        - (ofPeople * (people - 1))
+                    ) / free;
+                double tail = 1 - FisherSnedecor.CDF(free, left, interaction / within);
+                if (Math.Abs(tail - 0.25) < 1e-6)
+                {
+                    return;
+                }
+
+                double pooled = ((interaction * free) + (within * left)) / (free + left);
+                (double error, double between) = tail > 0.25 ? (pooled, pooled) : (within, interaction);
+                GaugeStudy variance = Known.Value(GaugeStudy.ByVariance(readings));
+                Near(error, variance.Equipment);
+                Near(
+                    Math.Max((between - error) / trials, 0) + Math.Max((ofPeople - between) / (parts * trials), 0),
+                    variance.Appraiser
+                );
+                Near(Math.Max((ofParts - between) / (people * trials), 0), variance.Part);
+
+                GaugeStudy range = Known.Value(GaugeStudy.ByRange(readings));
+                double equipment =
+                    cells.Average(cell => cell.Maximum() - cell.Minimum()) * (trials == 2 ? 0.8862 : 0.5908);
+                double apart = (byPerson.Maximum() - byPerson.Minimum()) * (people == 2 ? 0.7071 : 0.5231);
+                Near(equipment * equipment, range.Equipment);
+                Near(Math.Max((apart * apart) - (equipment * equipment / (parts * trials)), 0), range.Appraiser);
+            }
+        );
+
     [Fact]
     public void By_analysis_of_variance()
     {
         var anova = GaugeAnova.Of(Example());
 
-        Assert.Equal(88.3619344444, anova.Part.SumOfSquares, 9);
-        Assert.Equal(3.1672622222, anova.Appraiser.SumOfSquares, 9);
-        Assert.Equal(0.3589822222, anova.Interaction.SumOfSquares, 9);
-        Assert.Equal(2.7589333333, anova.Repeatability.SumOfSquares, 9);
+        Assert.Equal(88.3619344444, anova.Part.SumOfSquares, 10);
+        Assert.Equal(3.1672622222, anova.Appraiser.SumOfSquares, 10);
+        Assert.Equal(0.3589822222, anova.Interaction.SumOfSquares, 10);
+        Assert.Equal(2.7589333333, anova.Repeatability.SumOfSquares, 10);
+        Assert.Equal(
+            94.6471122222,
+            anova.Part.SumOfSquares
+                + anova.Appraiser.SumOfSquares
+                + anova.Interaction.SumOfSquares
+                + anova.Repeatability.SumOfSquares,
+            10
+        );
         Assert.Equal(492.2914, anova.Part.MeanSquare / anova.Interaction.MeanSquare, 4);
         Assert.Equal(245.614, anova.Part.MeanSquare / anova.Pooled.MeanSquare, 3);
         Assert.Equal(213.517, anova.Part.MeanSquare / anova.Repeatability.MeanSquare, 3);
@@ -56,6 +166,7 @@ public class GaugeStudyTests
         Assert.Equal(1.0864466044, study.Part * study.Part, 10);
         Assert.Equal(0.3023715223, study.Gauge, 10);
         Assert.Equal(1.0852995632, study.Total, 10);
+        Assert.Equal(0.2786065088, study.GaugeShare, 10);
         Assert.Equal(4.8605, study.Categories, 4);
     }
 
@@ -80,6 +191,29 @@ public class GaugeStudyTests
 
     private static double Ranges(GaugeReadings readings, int appraiser) =>
         Enumerable.Range(0, readings.Parts).Average(part => readings.RangeOfCell(appraiser, part));
+
+    private static IEnumerable<double> Means(int count, Func<int, IEnumerable<double[]>> cells) =>
+        Enumerable.Range(0, count).Select(one => cells(one).SelectMany(cell => cell).Mean());
+
+    private static void Near(double variance, double deviation) =>
+        Assert.Equal(variance, deviation * deviation, 1e-9 * (1 + variance));
+
+    // Readings in whole thousandths; a part's own size is in them, so that parts differ by more than a gauge does in most.
+    private static Gen<GaugeReadings> Studies() =>
+        from people in Gen.Choose(2, 3)
+        from trials in Gen.Choose(2, 3)
+        from parts in Gen.Choose(2, 10)
+        from sizes in Gen.Choose(0, 300).ArrayOf(parts)
+        from reading in Gen.Choose(0, 60).ArrayOf(people * trials * parts)
+        where reading.Distinct().Count() > 1
+        select Known.Value(
+            GaugeReadings.Of(
+                [.. reading.Select((one, at) => (sizes[at % parts] + one) / 1000.0)],
+                people,
+                trials,
+                parts
+            )
+        );
 
     private static GaugeReadings Example()
     {

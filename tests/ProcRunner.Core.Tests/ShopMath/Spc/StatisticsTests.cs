@@ -1,15 +1,20 @@
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using MathNet.Numerics.Distributions;
+using MathNet.Numerics.Integration;
 using MathNet.Numerics.Statistics;
 using ProcRunner.Core.Tests.ShopMath.Work;
 using ProcRunner.Quantities;
 using ProcRunner.ShopMath;
+using SpecialFunctions = MathNet.Numerics.SpecialFunctions;
 
 namespace ProcRunner.Core.Tests.ShopMath.Spc;
 
 public class StatisticsTests
 {
+    private const double Slack = 1e-9;
+
     // Certified by NIST, StRD univariate; NumAcc1 to 4 are exact. 14 significant digits of each are asked for.
     [Theory]
     [InlineData("Lew", -177.435, 277.332168044316, -0.307304800605679)]
@@ -46,21 +51,57 @@ public class StatisticsTests
             }
         );
 
-    // A2 = 3 / (d2 sqrt n), D4 = 1 + 3 d3 / d2, D3 = max(0, 1 - 3 d3 / d2), A3 = 3 / (c4 sqrt n), to the last place printed.
+    [Property]
+    public Property Likeness_of_neighbours_is_that_of_MathNet() =>
+        Prop.ForAll(
+            Gen.Choose(-1000, 1000).ArrayOf(30).Where(all => all.Distinct().Count() > 1).ToArbitrary(),
+            all =>
+            {
+                Assert.True(
+                    Univariate
+                        .Of([.. all.Select(one => Rational.FromInteger(one))])
+                        .TryGet(out Univariate? found, out _)
+                );
+                Assert.Equal(Correlation.Auto([.. all.Select(one => (double)one)])[1], found.Lag1, 10);
+            }
+        );
+
+    // The factors themselves, from the moments of the range of n normal values (Tippett 1925; from memory), integrated here over MathNet's
+    // normal distribution: d2 = integral of 1 - F^n - (1 - F)^n, c4 = sqrt(2 / (n - 1)) gamma(n / 2) / gamma((n - 1) / 2),
+    // A2 = 3 / (d2 sqrt n), A3 = 3 / (c4 sqrt n), D4 = 1 + 3 d3 / d2, D3 = max(0, 1 - 3 d3 / d2).
     [Fact]
-    public void Chart_constants_hold_together() =>
+    public void Chart_constants_are_the_moments_of_ranges() =>
         Assert.All(
             ChartConstants.All,
             one =>
             {
-                Assert.InRange(3 / (one.D2 * Math.Sqrt(one.Size)) - one.A2, -0.001, 0.001);
-                Assert.InRange(3 / (one.C4 * Math.Sqrt(one.Size)) - one.A3, -0.001, 0.001);
-                Assert.InRange(1 + (3 * one.RangeSpread / one.D2) - one.RangeHigh, -0.0025, 0.0025);
-                Assert.InRange(Math.Max(0, 1 - (3 * one.RangeSpread / one.D2)) - one.RangeLow, -0.0025, 0.0025);
+                int n = one.Size;
+                double d2 = GaussLegendreRule.Integrate(
+                    x => 1 - Math.Pow(Normal.CDF(0, 1, x), n) - Math.Pow(1 - Normal.CDF(0, 1, x), n),
+                    -9,
+                    9,
+                    512
+                );
+                double square = 2 * GaussLegendreRule.Integrate(y => Below(y, n), -9, 9, 128);
+                double d3 = Math.Sqrt(square - (d2 * d2));
+                double c4 =
+                    Math.Sqrt(2.0 / (n - 1)) * SpecialFunctions.Gamma(n / 2.0) / SpecialFunctions.Gamma((n - 1) / 2.0);
+                Assert.Equal(d2, one.D2, 0.0005 + Slack);
+                Assert.Equal(d3, one.RangeSpread, 0.0005 + Slack);
+                Assert.Equal(c4, one.C4, 0.00005 + Slack);
+                Assert.Equal(3 / (d2 * Math.Sqrt(n)), one.A2, 0.0005 + Slack);
+                Assert.Equal(3 / (c4 * Math.Sqrt(n)), one.A3, 0.0005 + Slack);
+                Assert.Equal(1 + (3 * d3 / d2), one.RangeHigh, (n == 5 ? 0.000501 : 0.0005) + Slack);
+                Assert.Equal(Math.Max(0, 1 - (3 * d3 / d2)), one.RangeLow, 0.0005 + Slack);
+                if (n == 5)
+                {
+                    // So near to a half that books print 2.114 or 2.115; the worked examples here take 2.115.
+                    Assert.Equal(2.114499, 1 + (3 * d3 / d2), 6);
+                }
             }
         );
 
-    // More digits, as published elsewhere: d2 1.1284, 1.6926, 2.0588; A2 1.8800, 1.0233, 0.7286; D4 3.2665, 2.5746, 2.2821.
+    // More digits, as published elsewhere; rounded to the three places of the table they are its factors.
     [Theory]
     [InlineData(2, 1.1284, 1.8800, 3.2665)]
     [InlineData(3, 1.6926, 1.0233, 2.5746)]
@@ -68,9 +109,90 @@ public class StatisticsTests
     public void Chart_constants_are_those_of_another_table(int size, double d2, double a2, double d4)
     {
         Assert.True(ChartConstants.Of(size).TryGet(out ChartConstants? found, out _));
-        Assert.InRange(found.D2, d2 - 0.0006, d2 + 0.0006);
-        Assert.InRange(found.A2, a2 - 0.0006, a2 + 0.0006);
-        Assert.InRange(found.RangeHigh, d4 - 0.0006, d4 + 0.0006);
+        Assert.Equal([Three(d2), Three(a2), Three(d4)], new[] { found.D2, found.A2, found.RangeHigh }.Select(Three));
+        Assert.Equal(d2, found.D2, 0.0005 + Slack);
+        Assert.Equal(a2, found.A2, 0.0005 + Slack);
+        Assert.Equal(d4, found.RangeHigh, 0.0005 + Slack);
+    }
+
+    // 3 / 1.128: how far the limits of single readings stand from the mean in mean moving ranges.
+    [Fact]
+    public void The_factor_of_single_readings()
+    {
+        ControlLimits limits = Known.Value(ControlLimits.OfIndividuals([1, 2, 1, 2, 1]));
+
+        Assert.Equal(2.6596, (limits.High - limits.Mean) / limits.MeanRange, 4);
+        Assert.Equal(2.6596, (limits.Mean - limits.Low) / limits.MeanRange, 4);
+    }
+
+    // NIST/SEMATECH e-Handbook 6.3.2.2, single readings: printed 50.81, 1.8778, 55.8041, 45.8159; more digits by hand.
+    [Fact]
+    public void The_handbooks_single_readings()
+    {
+        ControlLimits limits = Known.Value(
+            ControlLimits.OfIndividuals([49.6, 47.6, 49.9, 51.3, 47.8, 51.2, 52.6, 52.4, 53.6, 52.1])
+        );
+
+        Assert.Equal(50.81, limits.Mean, 12);
+        Assert.Equal(1.877777778, limits.MeanRange, 9);
+        Assert.Equal(55.80408983, limits.High, 8);
+        Assert.Equal(45.81591017, limits.Low, 8);
+        Assert.Equal(55.8041, limits.High, 4);
+        Assert.Equal(45.8159, limits.Low, 4);
+        Assert.Equal(6.1347, limits.RangeHigh, 4);
+    }
+
+    // Kalpakjian and Schmid, Manufacturing Engineering, Ex. 36.2, p. 990: ten samples of 5, sums 44.296 and 1.03 in. The samples
+    // themselves are not printed: ten that have those sums.
+    [Fact]
+    public void Subgroups_of_a_textbook()
+    {
+        double[] means = [.. Enumerable.Range(0, 10).Select(one => 4.4296 + ((one - 4.5) / 1000))];
+        double[] ranges = [.. Enumerable.Range(0, 10).Select(one => 0.103 + ((one - 4.5) / 1000))];
+        ControlLimits limits = Known.Value(ControlLimits.OfSubgroups(means, ranges, 5));
+
+        Assert.Equal(44.296, means.Sum(), 10);
+        Assert.Equal(1.03, ranges.Sum(), 10);
+        Assert.Equal(4.489031, limits.High, 6);
+        Assert.Equal(4.370169, limits.Low, 6);
+        Assert.Equal(0.217845, limits.RangeHigh, 6);
+        Assert.Equal(0.04428202923, limits.Sigma, 11);
+    }
+
+    // Sharma, Production Engineering, ch. 21: printed 11.40, 11.10 and 0.554.
+    [Fact]
+    public void Subgroups_of_another_textbook()
+    {
+        ControlLimits limits = Known.Value(
+            ControlLimits.OfSubgroups(
+                [11.274, 11.246, 11.204, 11.294, 11.252, 11.238, 11.230, 11.276, 11.208, 11.266],
+                [.15, .20, .33, .46, .10, .15, .20, .23, .50, .30],
+                5
+            )
+        );
+
+        Assert.Equal(11.2488, limits.Mean, 10);
+        Assert.Equal(0.262, limits.MeanRange, 10);
+        Assert.Equal(11.399974, limits.High, 6);
+        Assert.Equal(11.097626, limits.Low, 6);
+        Assert.Equal(0.55413, limits.RangeHigh, 5);
+        Assert.Equal((11.40, 11.10, 0.554), (Two(limits.High), Two(limits.Low), Three(limits.RangeHigh)));
+    }
+
+    // NIST/SEMATECH e-Handbook 6.1.6, and Miller and Freund, Probability and Statistics for Engineers, p. 470.
+    [Fact]
+    public void Capabilities_of_two_books()
+    {
+        Capability first = Known.Value(Capability.Of(16, 2, 8, 20));
+        Capability second = Known.Value(Capability.Of(10.991, 0.0035, 10.98, 11.01));
+
+        Assert.Equal(1.0, first.Cp!.Value, 12);
+        Assert.Equal(0.6667, first.Upper!.Value, 4);
+        Assert.Equal(1.3333, first.Lower!.Value, 4);
+        Assert.Equal(0.6667, first.Cpk, 4);
+        Assert.Equal(0.3333, first.OffCentre!.Value, 4);
+        Assert.Equal(1.428571429, second.Cp!.Value, 9);
+        Assert.Equal(1.047619048, second.Cpk, 9);
     }
 
     // Known wrong from a source: a standard deviation of 1.8674 for these ten readings.
@@ -81,7 +203,9 @@ public class StatisticsTests
             .Answer("statistics", "readings=49.6 47.6 49.9 51.3 47.8 51.2 52.6 52.4 53.6 52.1")
             .Find("standard deviation")!;
 
+        Assert.Equal(2.033852393m, Math.Round(deviation.Value!.Value.Value, 9));
         Assert.Equal(2.0339m, Math.Round(deviation.Value!.Value.Value, 4));
+        Assert.NotEqual(1.8674m, Math.Round(deviation.Value!.Value.Value, 4));
 
         // What the chart takes instead is the mean moving range over d2: 1.8778 / 1.128.
         Assert.True(
@@ -171,6 +295,8 @@ public class StatisticsTests
 
         Assert.True(Ewma.Of(readings, 0.3, 50, 2.0539).TryGet(out Ewma? ewma, out _));
         Assert.Equal(expected, ewma.Values.Select(one => Math.Round(one, 2)));
+        Assert.Equal(52.5884, ewma.High, 4);
+        Assert.Equal(47.4116, ewma.Low, 4);
     }
 
     [Theory]
@@ -211,6 +337,26 @@ public class StatisticsTests
                     Rational.FromDecimal(decimal.Parse(one, System.Globalization.CultureInfo.InvariantCulture))
                 ),
         ];
+
+    // Integral over x below y of the probability that all n lie outside x to y: 1 - F(y)^n - (1 - F(x))^n + (F(y) - F(x))^n.
+    private static double Below(double y, int n)
+    {
+        double top = Normal.CDF(0, 1, y);
+        return GaussLegendreRule.Integrate(
+            x =>
+            {
+                double bottom = Normal.CDF(0, 1, x);
+                return 1 - Math.Pow(top, n) - Math.Pow(1 - bottom, n) + Math.Pow(top - bottom, n);
+            },
+            -9,
+            y,
+            128
+        );
+    }
+
+    private static double Two(double value) => Math.Round(value, 2);
+
+    private static double Three(double value) => (double)Math.Round((decimal)value, 3, MidpointRounding.AwayFromZero);
 
     private static void Digits(double expected, double found) =>
         Assert.True(

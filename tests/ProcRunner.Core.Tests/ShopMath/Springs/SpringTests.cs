@@ -62,7 +62,52 @@ public class SpringTests
 
         Assert.True(load.TryToQuantity(Units.PoundForce, 6, Rounding.Nearest, out Quantity rounded));
         Assert.Equal("50.427143 lbf", rounded.ToString());
+        Assert.True(load.CompareTo(Known.Of("49.10 lbf")) > 0 && load.CompareTo(Known.Of("54.30 lbf")) < 0);
         Assert.Equal(Known.Of("0.030 in"), Spring.ShimFor(Known.Of("2.29 in"), Known.Of("2.26 in")));
+    }
+
+    // The bands of that page, in pounds, are a tenth of the load at full lift and a twentieth of it with the valve closed.
+    [Theory]
+    [InlineData("43.9 lbf", "4.39 lbf", "10.0 %")]
+    [InlineData("26.2 lbf", "1.31 lbf", "5.0 %")]
+    [InlineData("81.4 lbf", "8.14 lbf", "10.0 %")]
+    [InlineData("51.7 lbf", "2.60 lbf", "5.0 %")]
+    [InlineData("134.2 lbf", "13.42 lbf", "10.0 %")]
+    [InlineData("85.4 lbf", "4.27 lbf", "5.0 %")]
+    public void A_load_at_the_end_of_its_band_is_so_far_off(string load, string band, string off)
+    {
+        Exact highest = Known.Of(load) + Known.Of(band);
+
+        Assert.True(
+            Known
+                .Value(Spring.PartOff(highest, Known.Of(load)))
+                .TryToQuantity(Units.Percent, 1, Rounding.Nearest, out Quantity found)
+        );
+        Assert.Equal(off, found.ToString());
+    }
+
+    // Geometry: a valve that sinks takes its retainer along, so the spring's seat load falls by rate x sink, the tip rises by the
+    // sink, and a shim as thick as the sink gives the load back.
+    [Property]
+    public void A_sunk_valve_loses_the_rate_times_its_sink(byte sink, byte rate)
+    {
+        Exact by = Known.Millimetres(sink / 100m);
+        Exact stiffness = Exact.Of(new Quantity(1 + rate, Units.NewtonPerMillimetre));
+        Exact load = Exact.Of(new Quantity(1000, Units.Newton));
+        Exact none = Known.Millimetres(0);
+        Exact height = Known.Millimetres(45);
+
+        Exact sunk = ProcRunner.ShopMath.Heights.InstalledHeight(height, by, none);
+        Exact left = Known.Value(Spring.LoadAt(load, height, stiffness, sunk));
+
+        Assert.Equal(by, sunk - height);
+        Assert.Equal(
+            by,
+            ProcRunner.ShopMath.Heights.StemHeight(Known.Millimetres(41), by, none) - Known.Millimetres(41)
+        );
+        Assert.Equal(stiffness * by, load - left);
+        Assert.Equal(by, Spring.ShimFor(sunk, height));
+        Assert.Equal(load, Known.Value(Spring.LoadAt(left, sunk, stiffness, sunk - by)));
     }
 
     // TM 5-1940-322-24: 80.7 and 89.2 lb, printed 359 and 397 N; 1.94 in, printed 49.25 mm, is 49.276.

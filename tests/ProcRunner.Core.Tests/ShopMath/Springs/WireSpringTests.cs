@@ -37,15 +37,27 @@ public class WireSpringTests
             WireSpring.CoilsFor(0.105 * Inch, 0.620 * Inch, 11.85e6 * Psi, 35 / 0.5 * PoundPerInch)
         );
 
-        Known.Printed("10.792261282245", coils);
+        Known.Printed("10.792261282245477", coils);
         Known.Printed("12.792261", coils + 2);
         Known.Printed("12.79", coils + 2);
+        Exact rate = Known.Value(
+            Spring.Rate(Known.Of("0 lbf"), Known.Of("2.0 in"), Known.Of("35 lbf"), Known.Of("1.5 in"))
+        );
+        Assert.Equal(Known.Of("70 lbf/in"), rate);
     }
 
     // Wentzell, Machine Design, Ex. 8.4, p. 165: 35 lb on 73.3 lb/in; printed 0.48 in.
     [Fact]
-    public void Travel_under_a_load() =>
-        Known.Printed("0.4774898", (Known.Of("35 lbf") / Known.Of("73.3 lbf/in")).In(Units.Inch).ToDouble());
+    public void Travel_under_a_load()
+    {
+        Exact free = Known.Of("2 in");
+        Exact pressed = Known.Value(
+            Spring.HeightFor(Known.Of("0 lbf"), free, Known.Of("73.3 lbf/in"), Known.Of("35 lbf"))
+        );
+
+        Known.Printed("0.4774898", (free - pressed).In(Units.Inch).ToDouble());
+        Known.Printed("0.48", (free - pressed).In(Units.Inch).ToDouble());
+    }
 
     // A published quiz on Shigley, chapter 10: 1.905 mm wire, outside 19.380, 14.2 coils squared and ground, 81 GPa, 7860 kg/m3; printed
     // 2.05 N/mm, 27.1 mm, 185 Hz.
@@ -56,7 +68,10 @@ public class WireSpringTests
 
         Known.Printed("2.04815852750642", spring.RateNewtonsPerMillimetre);
         Known.Printed("2.05", spring.RateNewtonsPerMillimetre);
+        Known.Printed("17.475", spring.MeanMillimetres);
+        Known.Printed("12.2", spring.ActiveCoils);
         Known.Printed("27.051", spring.SolidMillimetres(14.2, areGround: true));
+        Known.Printed("27.1", spring.SolidMillimetres(14.2, areGround: true));
         Known.Printed("0.0150047677", spring.MassKilograms(7860));
         Known.Printed("184.72988", spring.NaturalFrequencyHertz(7860));
         Known.Printed("185", spring.NaturalFrequencyHertz(7860));
@@ -71,10 +86,13 @@ public class WireSpringTests
         double rate = spring.RateNewtonsPerMillimetre / PoundPerInch;
         double solid = spring.SolidMillimetres(12.5, areGround: false) / Inch;
 
-        Known.Printed("4.1311026506696", rate);
+        Known.Printed("4.131102650669641", rate);
+        Known.Printed("4.13", rate);
         Known.Printed("1.56374715", 6.46 / rate);
+        Known.Printed("1.56", 6.46 / rate);
         Known.Printed("0.4995", solid);
         Known.Printed("2.06324715", solid + (6.46 / rate));
+        Known.Printed("2.06", solid + (6.46 / rate));
     }
 
     [Property]

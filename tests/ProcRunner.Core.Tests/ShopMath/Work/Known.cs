@@ -28,14 +28,14 @@ internal static class Known
 
     public static Exact Millimetres(decimal value) => Exact.Of(new Quantity(value, Units.Millimetre));
 
-    /// <summary>Holds that a double has all the digits of a printed figure.</summary>
+    /// <summary>Holds that a double has all the digits of a printed figure, of which it keeps no more than about 15.</summary>
     public static void Printed(string printed, double value)
     {
         int places = printed.Contains('.', StringComparison.Ordinal)
             ? printed.Length - printed.IndexOf('.', StringComparison.Ordinal) - 1
             : 0;
         double expected = double.Parse(printed, CultureInfo.InvariantCulture);
-        double slack = Math.Max(0.5 * Math.Pow(10, -places), Math.Abs(expected) * 1e-13);
+        double slack = Math.Max(0.5 * Math.Pow(10, -places), Math.Abs(expected) * 1e-15);
         Assert.InRange(value, expected - slack, expected + slack);
     }
 }

@@ -32,11 +32,37 @@ public class PrintedConversionTests
     }
 
     // The least thickness of an industrial diesel head, printed 98.89 mm (3.893 in); TM 5-1940-322-24: a spring's free length of
-    // 2.362 in (60.00 mm).
+    // 2.362 in (60.00 mm), its lean of at most 0.039 in (1.00 mm).
     [Theory]
     [InlineData("98.89 mm", "3.893 in")]
+    [InlineData("0.10 mm", "0.004 in")]
+    [InlineData("0.05 mm", "0.002 in")]
+    [InlineData("152 mm", "6 in")]
+    // TM 5-4310-393-14: 0.0196 in (0.5 mm) may come off.
+    [InlineData("0.0196 in", "0.5 mm")]
+    // https://www.aa1car.com/library/ar396.htm: 0.7 to 1.2 um beside 27 to 47 uin.
+    [InlineData("27 uin", "0.7 um")]
+    [InlineData("47 uin", "1.2 um")]
     [InlineData("2.362 in", "59.99 mm")] // the page rounds to 60.00
-    public void A_printed_pair_is_one_length(string printed, string other) => Assert.Equal(other, In(printed, other));
+    [InlineData("0.039 in", "0.99 mm")] // and to 1.00
+    public void A_printed_pair_is_one_length(string printed, string other)
+    {
+        Assert.True(Quantity.TryParse(other, out Quantity wanted));
+        Assert.Equal(wanted.ToString(), In(printed, other));
+    }
+
+    // Ra in microinches and micrometres, exactly 0.0254 apart.
+    [Theory]
+    [InlineData("20 uin", "0.508 um")]
+    [InlineData("30 uin", "0.762 um")]
+    [InlineData("47 uin", "1.1938 um")]
+    [InlineData("60 uin", "1.524 um")]
+    [InlineData("75 uin", "1.905 um")]
+    [InlineData("100 uin", "2.54 um")]
+    [InlineData("125 uin", "3.175 um")]
+    [InlineData("130 uin", "3.302 um")]
+    public void A_roughness_is_the_same_exactly(string inch, string metric) =>
+        Assert.Equal(Known.Of(inch), Known.Of(metric));
 
     private static string In(string from, string like)
     {

@@ -2,10 +2,10 @@ using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 
-namespace ProcRunner.Tui.Jobs;
+namespace ProcRunner.Records.History;
 
 /// <summary>A head that came back: how it was built beside how it was found, and what may have been too near its limit.</summary>
-internal sealed class Comeback(RunState built, RunState found)
+public sealed class Comeback(RunState built, RunState found)
 {
     /// <summary>A value as it was built and as it was found.</summary>
     /// <param name="Name">The characteristic.</param>
@@ -45,13 +45,7 @@ internal sealed class Comeback(RunState built, RunState found)
 
     /// <summary>Every value that the head went out with.</summary>
     public IReadOnlyList<Row> Rows { get; } =
-    [
-        .. JobProjection
-            .Values(built)
-            .Where(v => !v.Value.Stale)
-            .OrderBy(v => v.Position)
-            .Select(v => Pair(v, built, found)),
-    ];
+    [.. RunValues.Of(built).Where(v => !v.Value.Stale).OrderBy(v => v.Position).Select(v => Pair(v, built, found))];
 
     /// <summary>The values that were nearest to a limit when the head went out, the nearest first.</summary>
     public IEnumerable<Nearness> Nearest =>

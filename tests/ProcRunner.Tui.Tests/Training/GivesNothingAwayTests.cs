@@ -1,0 +1,196 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using ProcRunner.Lessons;
+using ProcRunner.Runs;
+using ProcRunner.Runs.Prompts;
+using ProcRunner.Store.Local;
+using ProcRunner.Testing;
+using ProcRunner.Tui.Drawing;
+using ProcRunner.Tui.Screens;
+using ProcRunner.Tui.Screens.Run;
+using ProcRunner.Tui.Training;
+
+namespace ProcRunner.Tui.Tests.Training;
+
+/// <summary>
+/// No text of a lesson holds what the gauge in hand shows, or what is true there, before it is typed; and nothing tells what
+/// is planted before the lesson is done. Every lesson, on heads of several seeds.
+/// </summary>
+public sealed partial class GivesNothingAwayTests : IDisposable
+{
+    private const int MostAnswers = 25;
+    private readonly TempFolder _folder = new(inMemory: true);
+
+    // What is worked on may be named: which of them, and what is wrong with it, may not.
+    private static readonly string[] Objects =
+    [
+        "valve",
+        "seat",
+        "spring",
+        "guide",
+        "deck",
+        "skim",
+        "insert",
+        "head",
+        "limits",
+        "before",
+    ];
+
+    public static TheoryData<string, int> Heads
+    {
+        get
+        {
+            TheoryData<string, int> data = [];
+            foreach (Lesson lesson in LessonShelf.All())
+            {
+                data.Add(lesson.Name, 0);
+                data.Add(lesson.Name, 500);
+                data.Add(lesson.Name, 501);
+            }
+
+            return data;
+        }
+    }
+
+    public static TheoryData<string> Names => [.. LessonShelf.All().Select(lesson => lesson.Name)];
+
+    public void Dispose() => _folder.Dispose();
+
+    [Theory]
+    [MemberData(nameof(Heads))]
+    public void No_coach_hint_face_title_or_first_page_has_the_reading_in_it(string name, int seed)
+    {
+        Lesson lesson = LessonShelf.All().Single(one => one.Name == name);
+        using LocalStore store = Room();
+        LessonRun run = Open(store, lesson with { Seed = lesson.Seed + seed });
+        HashSet<string> known = [.. Numbers(Said(run.Job.State))];
+        for (int i = 0; i < MostAnswers && !run.IsOver; i++)
+        {
+            Prompt prompt = ScriptedLearner.At(run);
+            known.UnionWith(Numbers(Limits(run, prompt)));
+            string said = string.Join(
+                '\n',
+                [
+                    .. run.TakeRemarks(),
+                    .. Coach.Hint(run, prompt),
+                    .. Titles(run, prompt),
+                    lesson.Title,
+                    lesson.Name,
+                    run.Told(prompt),
+                ]
+            );
+            string[] secret = [.. Secrets(run, prompt).Except(known, StringComparer.Ordinal)];
+            string[] told = [.. Numbers(said).Intersect(secret, StringComparer.Ordinal)];
+            Assert.True(told.Length == 0, $"{string.Join(", ", told)} at {prompt.Step.FullName}:\n{said}");
+            ScriptedLearner learner = new(run);
+            learner.Answer();
+            known.UnionWith(Numbers(learner.Trace[^1]));
+            known.UnionWith(Numbers(Said(run.Job.State)));
+            known.UnionWith(Numbers($"{run.Job.State.Find(prompt.At)?.Readings.LastOrDefault()?.Predicted}"));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Name_title_and_first_page_dont_tell_what_is_planted_or_to_be_learned(string name)
+    {
+        Lesson lesson = LessonShelf.All().Single(one => one.Name == name);
+        using LocalStore store = Room();
+        LessonRun run = Open(store, lesson);
+        Desk desk = new(RunScreen.Open(run));
+        string page = desk.Draw(120, 40, new Look(Glyphs.Utf8, DateTimeOffset.UnixEpoch)).ToString();
+        Assert.IsType<LessonPage>(desk.Top);
+        Assert.Contains(lesson.Title, page, StringComparison.Ordinal);
+        Assert.DoesNotContain(lesson.Learn[..30], page, StringComparison.Ordinal);
+        IEnumerable<string> words = lesson
+            .Planted.SelectMany(fault =>
+                Words().Matches($"{fault.Name} {fault.Answer} {fault.OrChange}").Select(m => m.Value)
+            )
+            .Except(Objects, StringComparer.Ordinal);
+        string titles = $"{lesson.Name} {lesson.Title}";
+        Assert.All(words, word => Assert.DoesNotContain(word, titles, StringComparison.OrdinalIgnoreCase));
+    }
+
+    // Everything that is on the record already, or asked for in the open: numbers that may be said.
+    private static string Said(RunState state) =>
+        string.Join(' ', state.Plan.Procedure.Characteristics.SelectMany((c, i) => Values(state, i)));
+
+    private static IEnumerable<string> Values(RunState state, int characteristic) =>
+        Enumerable
+            .Range(-1, state.Plan.Head.Positions.Count + 1)
+            .Select(position => state.Value(characteristic, position))
+            .OfType<ValueRecord>()
+            .Select(value => $"{value.Value} {value.AsFound}")
+            .Concat(
+                Enumerable
+                    .Range(0, state.Plan.Head.Positions.Count)
+                    .Select(i =>
+                        state.Plan.Head.LimitOf(
+                            state.Plan.Procedure.Characteristics[characteristic].Name,
+                            state.Plan.PositionOf(i)
+                        )
+                    )
+                    .OfType<Procedures.Limit>()
+                    .Select(limit => $"{limit.Low} {limit.Aim} {limit.High}")
+            );
+
+    private static string Limits(LessonRun run, Prompt prompt) =>
+        string.Join(
+            ' ',
+            [
+                $"{prompt.Window.Low} {prompt.Window.Aim} {prompt.Window.High} {run.GaugeIn(prompt)?.Resolution}",
+                $"{prompt.Window.Origin} {prompt.Target?.Working} {prompt.Target?.Show} {prompt.Target?.Left}",
+                $"{prompt.NumberToSet} {prompt.Progress?.Readout} {prompt.Progress?.Zero.Set}",
+                .. prompt.Numbers.Select(n => $"{n.Working} {n.Value}"),
+                prompt.Step.Say,
+                prompt.Step.Why,
+            ]
+        );
+
+    // The line that names the gauge, for what has no figures.
+    private static IEnumerable<string> Titles(LessonRun run, Prompt prompt) =>
+        run.Shown(prompt)
+            .Where(shown => GaugeFace.KindOf(run.GaugeOf(prompt).Character, shown) != FaceKind.Digits)
+            .Select(shown => GaugeFace.Of(run.GaugeOf(prompt).Character, shown)[0]);
+
+    // As shown, and as it is: at the gauge's own digits and at one more.
+    private static IEnumerable<string> Secrets(LessonRun run, Prompt prompt)
+    {
+        int digits = run.GaugeIn(prompt)?.Resolution.Value.Scale ?? 0;
+        return run.Shown(prompt)
+            .Select(one => one.Value)
+            .Concat(run.True(prompt).Select(one => Math.Round(one, digits)))
+            .Concat(run.True(prompt).Select(one => Math.Round(one, digits + 1)))
+            .Where(one => one != 0)
+            .SelectMany(one => new[] { one, Math.Abs(one) })
+            .Select(one => one.ToString(CultureInfo.InvariantCulture));
+    }
+
+    private static IEnumerable<string> Numbers(string text) => Number().Matches(text).Select(match => match.Value);
+
+    [GeneratedRegex(@"-?\d+(\.\d+)?", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Number();
+
+    [GeneratedRegex("[a-z]{4,}", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Words();
+
+    private LessonRun Open(LocalStore store, Lesson lesson)
+    {
+        (LessonRun? run, string fault) = LessonRun.Open(
+            store,
+            new DebriefBook(_folder["room"]),
+            lesson,
+            ScriptedLearner.Id,
+            CoachMode.EachStep
+        );
+        return run ?? throw new InvalidOperationException(fault);
+    }
+
+    private LocalStore Room()
+    {
+        (_, Practice.Bindings.Binding? binding, string fault) = LessonShelf.Bind(LessonShelf.All()[0]);
+        Assert.True(binding is not null, fault);
+        (LocalStore? store, fault) = PracticeRoom.Open(_folder["room"], binding.Setup);
+        return store ?? throw new InvalidOperationException(fault);
+    }
+}

@@ -1,0 +1,228 @@
+using System.Globalization;
+using ProcRunner.Lessons;
+using ProcRunner.Quantities;
+using ProcRunner.Runs.Prompts;
+using ProcRunner.Store.Local;
+using ProcRunner.Testing;
+using ProcRunner.Tui.Drawing;
+using ProcRunner.Tui.Screens;
+using ProcRunner.Tui.Screens.Run;
+using ProcRunner.Tui.Tests.Shop;
+using ProcRunner.Tui.Training;
+
+namespace ProcRunner.Tui.Tests.Training;
+
+/// <summary>
+/// The tool fed by hand at the cuts of lessons: the keys are pressed on the page and the display is read off it, as a learner
+/// does.
+/// </summary>
+public sealed class HandFeedTests : IDisposable
+{
+    private const string Cut = "seat cut / recession";
+    private readonly TempFolder _folder = new(inMemory: true);
+    private readonly List<LocalStore> _rooms = [];
+
+    public void Dispose()
+    {
+        _rooms.ForEach(room => room.Dispose());
+        _folder.Dispose();
+    }
+
+    [Fact]
+    public void Fed_with_an_eye_on_the_display_the_seat_is_cut_to_its_aim()
+    {
+        (LessonRun run, _) = Begin("careful");
+
+        ToTheEnd(run, (shows, target) => target - shows > 0.0065m);
+
+        Debrief debrief = run.Close();
+        Assert.True(debrief.IsClean, string.Join('\n', debrief.Lines(run.Job.State)));
+        Assert.Empty(debrief.TooDeep);
+    }
+
+    // Coarse to the end: the last turn runs past the number, and what is cut is cut.
+    [Fact]
+    public void A_hand_that_stops_late_cuts_too_deep()
+    {
+        (LessonRun run, _) = Begin("late");
+
+        ToTheEnd(run, (_, _) => true, past: 0.018m);
+
+        Debrief debrief = run.Close();
+        Assert.NotEmpty(debrief.TooDeep);
+        Assert.Empty(debrief.Misreads);
+    }
+
+    [Fact]
+    public void The_same_keys_move_the_display_alike_and_others_otherwise()
+    {
+        string Shown(string room, string keys)
+        {
+            (_, Desk desk) = Begin(room);
+            List<decimal> shown = [];
+            foreach (char key in keys)
+            {
+                desk.Press(key == 'd' ? new KeyPress(KeyKind.Down, "") : KeyPress.Of('+'));
+                shown.Add(Display(desk));
+            }
+
+            return string.Join(' ', shown);
+        }
+
+        string once = Shown("once", "+++d++++++++");
+        Assert.Equal(once, Shown("twice", "+++d++++++++"));
+        Assert.NotEqual(once, Shown("thrice", "++d+++++++++"));
+    }
+
+    [Fact]
+    public void A_turn_is_about_ten_steps_or_one_and_the_display_never_goes_back()
+    {
+        (_, Desk desk) = Begin("turns");
+        decimal before = Display(desk);
+        for (int i = 0; i < 30; i++)
+        {
+            bool isCoarse = i % 3 == 0;
+            desk.Press(isCoarse ? new KeyPress(KeyKind.Down, "") : KeyPress.Of('+'));
+            decimal steps = (Display(desk) - before) / 0.0005m;
+            Assert.InRange(steps, isCoarse ? 8 : 1, isCoarse ? 12 : 2);
+            before = Display(desk);
+        }
+    }
+
+    // Typed one step less than it stands at: the trail holds where the tool was, the metal is cut so
+    // deep, and the lesson taken up again from its trail shows the same faces.
+    [Fact]
+    public void A_display_misread_leaves_the_metal_cut_to_where_the_tool_was()
+    {
+        (LessonRun read, Desk right) = Begin("read");
+        (LessonRun misread, Desk wrong) = Begin("misread");
+        foreach (Desk desk in new[] { right, wrong })
+        {
+            Press(desk, "++++");
+        }
+
+        decimal stood = Display(right);
+        right.Type($"{Text(stood)}\n");
+        wrong.Type($"{Text(stood - 0.0005m)}\n");
+
+        IReadOnlyList<Quantity> deep = read.Shown(ScriptedLearner.At(read));
+        Assert.Equal(deep, misread.Shown(ScriptedLearner.At(misread)));
+        Misread one = Assert.Single(misread.Misreads);
+        Assert.Equal(stood, one.Shown.Value);
+        Assert.Empty(read.Misreads);
+        LessonRun again = Open("misread");
+        Assert.Equal(deep, again.Shown(ScriptedLearner.At(again)));
+        Assert.Equal(misread.Misreads, again.Misreads);
+    }
+
+    [Fact]
+    public void What_wasnt_fed_isnt_entered_and_a_tool_in_the_metal_isnt_left()
+    {
+        (LessonRun run, Desk desk) = Begin("left");
+        long before = run.Job.State.Sequence;
+
+        desk.Type("0.0035\n");
+        Assert.Contains("The tool hasn't been fed", desk.Picture(Look), StringComparison.Ordinal);
+        Press(desk, "+");
+        desk.Press(new KeyPress(KeyKind.Escape, ""));
+        Assert.Contains("in the metal", desk.Picture(Look), StringComparison.Ordinal);
+        desk.Type("/10\n");
+        Assert.Contains("in the metal", desk.Picture(Look), StringComparison.Ordinal);
+        Assert.Equal(before, run.Job.State.Sequence);
+
+        desk.Type($"/{Text(Display(desk, back: true))}\n");
+        Assert.True(run.Job.State.Sequence > before, desk.Picture(Look));
+    }
+
+    private static Look Look => new(Glyphs.Utf8, DateTimeOffset.UnixEpoch);
+
+    private static void Press(Desk desk, string keys) => keys.ToList().ForEach(key => desk.Press(KeyPress.Of(key)));
+
+    private static string Text(decimal value) => value.ToString(CultureInfo.InvariantCulture);
+
+    // What stands in the display's frame; where a menu lies over it, after going back.
+    private static decimal Display(Desk desk, bool back = false)
+    {
+        if (back)
+        {
+            desk.Type("/");
+        }
+
+        string line = desk.Picture(Look).Split('\n').Single(l => l.Contains(" | readout", StringComparison.Ordinal));
+        string shown = line[..line.LastIndexOf('|')];
+        decimal value = decimal.Parse(shown[(shown.LastIndexOf('|') + 1)..], CultureInfo.InvariantCulture);
+        if (back)
+        {
+            desk.Type("/");
+        }
+
+        return value;
+    }
+
+    // Feeds coarse as long as it is said, then fine, until the display has come to the target or past it; reads the gauges
+    // rightly.
+    private static void ToTheEnd(LessonRun run, Func<decimal, decimal, bool> isCoarse, decimal past = 0)
+    {
+        for (int i = 0; !run.IsOver; i++)
+        {
+            Assert.True(i < 60);
+            Prompt prompt = ScriptedLearner.At(run);
+            if (prompt.Awaits != Awaited.Readout)
+            {
+                new ScriptedLearner(run, (_, at) => at.Awaits == Awaited.WayOn ? "concession" : null).Answer();
+                continue;
+            }
+
+            Desk page = Page(run);
+            decimal target = prompt.Target!.Show.Value;
+            while (Display(page) < target + past)
+            {
+                bool coarse = isCoarse(Display(page), target);
+                page.Press(coarse ? new KeyPress(KeyKind.Down, "") : KeyPress.Of('+'));
+            }
+
+            page.Type($"{Text(Display(page))} in\n");
+        }
+    }
+
+    private (LessonRun Run, Desk Desk) Begin(string room)
+    {
+        LessonRun run = Open(room);
+        while (ScriptedLearner.At(run).Awaits != Awaited.Readout)
+        {
+            new ScriptedLearner(run).Answer();
+        }
+
+        Assert.Equal(Cut, ScriptedLearner.At(run).Step.FullName);
+        return (run, Page(run));
+    }
+
+    private static Desk Page(LessonRun run)
+    {
+        Desk desk = new(RunScreen.Open(run));
+        while (desk.Top is not StepPage)
+        {
+            desk.Type("\n");
+        }
+
+        return desk;
+    }
+
+    private LessonRun Open(string room)
+    {
+        (_, Practice.Bindings.Binding? binding, string fault) = LessonShelf.Bind(LessonShelf.All()[0]);
+        Assert.True(binding is not null, fault);
+        _rooms.ForEach(one => one.Dispose());
+        (LocalStore? store, fault) = PracticeRoom.Open(_folder[room], binding.Setup);
+        _rooms.Add(store ?? throw new InvalidOperationException(fault));
+        Lesson lesson = LessonShelf.All().Single(one => one.Name == "to the aim");
+        (LessonRun? run, fault) = LessonRun.Open(
+            store,
+            new DebriefBook(_folder[room]),
+            lesson,
+            ScriptedLearner.Id,
+            CoachMode.Off
+        );
+        return run ?? throw new InvalidOperationException(fault);
+    }
+}
