@@ -15,9 +15,14 @@ internal static class EntryDoubts
     // 0.0.52 was 0.052 or 0.52; two readings may also have lost the space between them.
     private static EntryReading.Ambiguous? AboutPoints(string line, EntryToken token)
     {
+        if (token.Text.AsSpan().Count('.') < 2)
+        {
+            return null;
+        }
+
         int[] points = [.. Enumerable.Range(0, token.Text.Length).Where(i => token.Text[i] == '.')];
         bool isPlain = !token.Text.AsSpan(1).ContainsAny("+-/") && token.Text.Any(char.IsAsciiDigit);
-        if (points.Length < 2 || !isPlain)
+        if (!isPlain)
         {
             return null;
         }

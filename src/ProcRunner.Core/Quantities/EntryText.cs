@@ -66,15 +66,22 @@ public static class EntryText
     private static EntryResult Believe(IReadOnlyList<EntryValue> values, string line, FieldHint field)
     {
         ExpectedRange range = new(field);
-        EntryValue[] doubtful = [.. values.Where(range.IsDoubtful)];
-        if (doubtful.Length == 0)
+        Quantity[] amounts = new Quantity[values.Count];
+        bool isDoubtful = false;
+        for (int i = 0; i < amounts.Length; i++)
         {
-            return new EntryResult.Taken([.. values.Select(value => value.Quantity)], line);
+            amounts[i] = values[i].Quantity;
+            isDoubtful |= range.IsDoubtful(values[i]);
+        }
+
+        if (!isDoubtful)
+        {
+            return new EntryResult.Taken(amounts, line);
         }
 
         string numbers = string.Join(
             ", ",
-            doubtful.Select(value => value.Quantity.Value.ToString(CultureInfo.InvariantCulture))
+            values.Where(range.IsDoubtful).Select(value => value.Quantity.Value.ToString(CultureInfo.InvariantCulture))
         );
         return Question(
             $"{numbers} with no unit is far from what is expected here.",

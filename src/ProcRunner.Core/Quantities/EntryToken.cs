@@ -1,3 +1,5 @@
+using System.Buffers;
+
 namespace ProcRunner.Quantities;
 
 /// <summary>A piece of a typed entry: something that begins as a number does, or anything else, which must be a unit.</summary>
@@ -7,9 +9,9 @@ namespace ProcRunner.Quantities;
 /// <param name="AfterSemicolon">Whether a semicolon parts it from the piece before.</param>
 internal readonly record struct EntryToken(bool IsNumber, string Text, int Start, bool AfterSemicolon)
 {
-    private const string Separators = " \t;";
     private const string NumberStart = "0123456789.+-";
-    private const string NumberBody = "0123456789.+-/";
+    private static readonly SearchValues<char> Separators = SearchValues.Create(" \t;");
+    private static readonly SearchValues<char> NumberBody = SearchValues.Create("0123456789.+-/");
 
     // These marks stand between a number and the next one without a space: 45°30'.
     private const string MarkUnits = "\u00B0'\"\u2032\u2033";
@@ -56,23 +58,15 @@ internal readonly record struct EntryToken(bool IsNumber, string Text, int Start
 
     private static (bool IsNumber, int End) Measure(string line, int at)
     {
-        int runEnd = EndWhile(line, at, c => !Separators.Contains(c));
-        bool runIsUnit = Units.Find(line[at..runEnd]) is not null;
+        int runEnd = EndOf(line, at, line.AsSpan(at).IndexOfAny(Separators));
+        bool runIsUnit = Units.Find(line.AsSpan(at, runEnd - at)) is not null;
         if (runIsUnit || !NumberStart.Contains(line[at]))
         {
             return (false, !runIsUnit && MarkUnits.Contains(line[at]) ? at + 1 : runEnd);
         }
 
-        return (true, EndWhile(line, at, NumberBody.Contains));
+        return (true, EndOf(line, at, line.AsSpan(at).IndexOfAnyExcept(NumberBody)));
     }
 
-    private static int EndWhile(string line, int at, Func<char, bool> belongs)
-    {
-        while (at < line.Length && belongs(line[at]))
-        {
-            at++;
-        }
-
-        return at;
-    }
+    private static int EndOf(string line, int at, int length) => length < 0 ? line.Length : at + length;
 }

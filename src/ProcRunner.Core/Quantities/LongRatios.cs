@@ -124,7 +124,11 @@ internal static class LongRatios
         do
         {
             b >>= BitOperations.TrailingZeroCount(b);
-            (a, b) = a < b ? (a, b - a) : (b, a - b);
+
+            // Without a jump: which of the two is less can't be foreseen.
+            ulong less = Math.Min(a, b);
+            b = Math.Max(a, b) - less;
+            a = less;
         } while (b != 0);
 
         return (long)(a << twos);

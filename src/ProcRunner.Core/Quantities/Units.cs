@@ -365,8 +365,14 @@ public static class Units
         )
         .ToFrozenDictionary(StringComparer.Ordinal);
 
+    private static readonly FrozenDictionary<string, Unit>.AlternateLookup<ReadOnlySpan<char>> BySpan =
+        ByText.GetAlternateLookup<ReadOnlySpan<char>>();
+
     /// <summary>The unit of a symbol or alias, exactly as written (MPa is not mPa); null if there is none.</summary>
     public static Unit? Find(string text) => ByText.GetValueOrDefault(text);
+
+    /// <summary>The same for a part of a text.</summary>
+    internal static Unit? Find(ReadOnlySpan<char> text) => BySpan.TryGetValue(text, out Unit? unit) ? unit : null;
 
     private static Rational Of(decimal value) => Rational.FromDecimal(value);
 }

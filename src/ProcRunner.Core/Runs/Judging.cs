@@ -1,3 +1,4 @@
+using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 
 namespace ProcRunner.Runs;
@@ -8,8 +9,8 @@ internal static class Judging
     /// <summary>The largest against high, the smallest against low, the spread against its own limit.</summary>
     public static Judgement Of(string name, IReadOnlyList<Exact> values, Unit unit, Limits limits, Exact? spread)
     {
-        Exact largest = values.Max();
-        Exact smallest = values.Min();
+        Exact largest = Statistics.Of(Statistic.Largest, values);
+        Exact smallest = Statistics.Of(Statistic.Smallest, values);
         string detail =
             limits.High is { } high && largest.CompareTo(high) > 0
                 ? Beyond(name, largest, high, unit, limits.Origin, "over", "high")
@@ -19,16 +20,9 @@ internal static class Judging
                 ? $"{name} spreads over {Difference(largest, smallest, unit)}; at most {Show.In(most, unit)}"
             : "";
         bool judged = limits.Low is not null || limits.High is not null || spread is not null;
-        return new Judgement(
-            detail.Length > 0 ? Verdict.Out
-                : judged ? Verdict.In
-                : Verdict.Unjudged,
-            End(limits.Low, unit, Rounding.Up),
-            End(limits.Aim, unit, Rounding.Nearest),
-            End(limits.High, unit, Rounding.Down),
-            limits.Origin,
-            detail
-        );
+        return detail.Length > 0 ? limits.ShownIn(unit) with { Verdict = Verdict.Out, Detail = detail }
+            : judged ? limits.MetIn(unit)
+            : limits.ShownIn(unit);
     }
 
     private static string Beyond(
@@ -54,7 +48,4 @@ internal static class Judging
                 unit
             );
     }
-
-    private static Quantity? End(Exact? end, Unit unit, Rounding mode) =>
-        end is { } value ? Show.In(value, unit, mode) : null;
 }

@@ -88,11 +88,14 @@ internal static class ReadingTaker
     )
     {
         Unit unit = characteristic.UnitOn(on.Plan.Head);
-        PlaceValue[] places =
-        [
-            .. taken.Values.Select((v, i) => new PlaceValue(taking.Places.Count > i ? taking.Places[i] : "", v)),
-        ];
-        Exact[] exact = [.. taken.Values.Select(Exact.Of)];
+        PlaceValue[] places = new PlaceValue[taken.Values.Count];
+        Exact[] exact = new Exact[places.Length];
+        for (int i = 0; i < places.Length; i++)
+        {
+            places[i] = new PlaceValue(taking.Places.Count > i ? taking.Places[i] : "", taken.Values[i]);
+            exact[i] = Exact.Of(taken.Values[i]);
+        }
+
         Exact? spread = null;
         if (taking.Spread is { } formula)
         {
@@ -119,7 +122,9 @@ internal static class ReadingTaker
             Worked = [],
         };
         (IReadOnlyList<WorkedValue> worked, string notYet) = ValueWorker.Work(on, at, taking, reading);
-        return notYet.Length > 0 ? Refused(notYet) : new ReadingResult.Taken(reading with { Worked = worked }, chosen);
+        return notYet.Length > 0
+            ? Refused(notYet)
+            : new ReadingResult.Taken(worked.Count > 0 ? reading with { Worked = worked } : reading, chosen);
     }
 
     // How far over its limit a value that is only recorded may be before it looks like a slip of the point: parts come worn,

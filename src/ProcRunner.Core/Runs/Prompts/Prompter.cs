@@ -121,16 +121,7 @@ public static class Prompter
             Unit = unit,
             Places = taking.Places,
             Gauge = taking.GaugeKind is { } kind ? on.State.Gauges.GetValueOrDefault(kind, kind) : "",
-            Window = found is LimitResult.Found { Limits: var limits }
-                ? new Judgement(
-                    Verdict.Unjudged,
-                    In(limits.Low, unit, Rounding.Up),
-                    In(limits.Aim, unit, Rounding.Nearest),
-                    In(limits.High, unit, Rounding.Down),
-                    limits.Origin,
-                    ""
-                )
-                : Judgement.None,
+            Window = found is LimitResult.Found { Limits: var limits } ? limits.ShownIn(unit) : Judgement.None,
             NoLimits = found switch
             {
                 LimitResult.Unknown unknown => $"no limit is known for {unknown.Name}: {unknown.Why}",
@@ -223,7 +214,4 @@ public static class Prompter
                 return new NumberShown(number.Name, null, "it gives no amount");
         }
     }
-
-    private static Quantity? In(Exact? end, Unit unit, Rounding mode) =>
-        end is { } value && value.Dimension == unit.Dimension ? Show.In(value, unit, mode) : null;
 }
