@@ -80,6 +80,10 @@ public sealed class Plan
         );
         _takers = [.. procedure.Characteristics.Select(TakersOf)];
         _movedBy = MovedByAll();
+        DecidedByPosition =
+        [
+            .. procedure.Steps.Where(s => s is { Work: StepWork.Decide, OfHead: false }).Select(s => s.Subject).Distinct(),
+        ];
         _deciders = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Decide).Select(s => (s.Subject, s.Index)));
         _inspectors = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Inspect).Select(s => (s.Subject, s.Index)));
         _cutOfZero = new int?[procedure.Steps.Count];
@@ -192,6 +196,9 @@ public sealed class Plan
 
     /// <summary>Steps that sign a stage, in order.</summary>
     internal ReadOnlySpan<int> SignsOf(int stage) => _signs[stage];
+
+    /// <summary>What is decided for each position by itself.</summary>
+    internal string[] DecidedByPosition { get; }
 
     /// <summary>The conditions on which steps are asked for.</summary>
     internal Conditions Conditions { get; }

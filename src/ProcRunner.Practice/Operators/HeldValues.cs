@@ -16,6 +16,9 @@ internal sealed class HeldValues(
     IReadOnlyDictionary<(int Characteristic, int Position), (GaugeReading[] Readings, double Standard)> taken
 )
 {
+    // The readings behind the value in hand, each with how much the value hangs on it.
+    private readonly List<(int Characteristic, double Weight)> _inputs = [];
+
     // A value may be worked out from others that are worked out; procedures go no deeper than this.
     private const int Deepest = 4;
 
@@ -49,22 +52,29 @@ internal sealed class HeldValues(
 
     private IEnumerable<Held> Of(int c, int p, BoundDimension bound, ValueRecord value)
     {
-        Quantity[] shown = value.Places.Count > 0 ? [.. value.Places.Select(v => v.Value)] : [value.Value];
-        IReadOnlyList<int> places = bound.PlacesOf([
-            .. value.Places.Count > 1 ? value.Places.Select(v => v.Place) : [],
-        ]);
-        (int Characteristic, double Weight)[] inputs = [.. Inputs(c, p, 1, Deepest)];
-        double standard = Math.Sqrt(inputs.Sum(i => Square(i.Weight * taken[(i.Characteristic, p)].Standard)));
-        bool moved = inputs.Any(i => HasMoved(i.Characteristic, p));
-        bool slipped = inputs.Any(i => Array.Exists(taken[(i.Characteristic, p)].Readings, r => r.IsSlip));
+        IReadOnlyList<int> places = PlacesOf(bound, value.Places);
+        _inputs.Clear();
+        AddInputs(c, p, 1, Deepest);
+        double squares = 0;
+        bool moved = false;
+        bool slipped = false;
+        foreach ((int characteristic, double weight) in _inputs)
+        {
+            (GaugeReading[] readings, double own) = taken[(characteristic, p)];
+            squares += Square(weight * own);
+            moved |= HasMoved(characteristic, p);
+            slipped |= Array.Exists(readings, static r => r.IsSlip);
+        }
+
+        double standard = Math.Sqrt(squares);
         bool conceded = state.Find(new At(value.ByStep, p)) is { Conceded: true };
-        for (int i = 0; i < shown.Length; i++)
+        for (int i = 0; i < Math.Max(1, value.Places.Count); i++)
         {
             yield return new Held(
                 c,
                 p,
                 value.Places.Count > 1 ? value.Places[i].Place : "",
-                PracticeHead.InBase(shown[i]),
+                PracticeHead.InBase(value.Places.Count > 0 ? value.Places[i].Value : value.Value),
                 session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]],
                 value.Judgement.Low is { } low ? PracticeHead.InBase(low) : null,
                 value.Judgement.High is { } high ? PracticeHead.InBase(high) : null,
@@ -76,28 +86,25 @@ internal sealed class HeldValues(
         }
     }
 
-    // The readings behind a value, each with how much the value hangs on it (JCGM 100:2008, 5.1.3). Of readings of the value's own
-    // kind one counts at most once: so it is of sums, differences and the larger of two.
-    private IEnumerable<(int Characteristic, double Weight)> Inputs(int c, int p, double weight, int deep)
+    // Adds the readings behind a value, each with how much the value hangs on it (JCGM 100:2008, 5.1.3). Of readings of the value's
+    // own kind one counts at most once: so it is of sums, differences and the larger of two.
+    private void AddInputs(int c, int p, double weight, int deep)
     {
         if (taken.ContainsKey((c, p)))
         {
-            yield return (c, weight);
-            yield break;
+            _inputs.Add((c, weight));
+            return;
         }
 
         if (deep == 0 || state.Value(c, p) is not { } value || Binding.WorkingOf(value.ByStep, c) is not { } working)
         {
-            yield break;
+            return;
         }
 
         foreach (int input in working.Inputs)
         {
             double own = SameKind(c, input) ? 1 : Math.Abs(Sensitivity.Of(state, working.Formula, p, input) ?? 0);
-            foreach ((int Characteristic, double Weight) one in Inputs(input, p, weight * own, deep - 1))
-            {
-                yield return one;
-            }
+            AddInputs(input, p, weight * own, deep - 1);
         }
     }
 
@@ -108,13 +115,20 @@ internal sealed class HeldValues(
     {
         BoundDimension bound = Binding.Reading(characteristic)!;
         GaugeReading[] readings = taken[(characteristic, position)].Readings;
-        IReadOnlyList<PlaceValue> named = state.Value(characteristic, position)?.Places ?? [];
-        IReadOnlyList<int> places = bound.PlacesOf([.. named.Count > 1 ? named.Select(v => v.Place) : []]);
-        return readings
-            .Take(places.Count)
-            .Where((r, i) => Math.Abs(session.Head[bound.Dimension, position, places[i]] - r.True) > 1e-6)
-            .Any();
+        IReadOnlyList<int> places = PlacesOf(bound, state.Value(characteristic, position)?.Places ?? []);
+        for (int i = 0; i < Math.Min(readings.Length, places.Count); i++)
+        {
+            if (Math.Abs(session.Head[bound.Dimension, position, places[i]] - readings[i].True) > 1e-6)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
+
+    private static IReadOnlyList<int> PlacesOf(BoundDimension bound, IReadOnlyList<PlaceValue> named) =>
+        bound.PlacesOf(named.Count > 1 ? [.. named.Select(v => v.Place)] : []);
 
     private static double Square(double value) => value * value;
 }

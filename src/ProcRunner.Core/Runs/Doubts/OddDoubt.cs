@@ -28,16 +28,21 @@ internal static class OddDoubt
             return null;
         }
 
-        (int Position, ValueRecord Value)[] others =
-        [
-            .. Enumerable
-                .Range(0, seen.On.Plan.Positions.Count)
-                .Where(other => other != seen.At.Position && IsLike(seen, other))
-                .Select(other => (other, seen.State.Value(seen.Of.Name, other)))
-                .Where(other => other.Item2 is { Stale: false })
-                .Select(other => (other.other, other.Item2!)),
-        ];
-        if (others.Length + 1 < Fewest)
+        int characteristic = seen.On.Plan.CharacteristicIndex(seen.Of.Name);
+        List<(int Position, ValueRecord Value)> others = [];
+        for (int other = 0; other < seen.On.Plan.Positions.Count; other++)
+        {
+            if (
+                other != seen.At.Position
+                && seen.State.Value(characteristic, other) is { Stale: false } value
+                && IsLike(seen, other)
+            )
+            {
+                others.Add((other, value));
+            }
+        }
+
+        if (others.Count + 1 < Fewest)
         {
             return null;
         }
@@ -77,10 +82,21 @@ internal static class OddDoubt
         && seen.On.Plan.Takers(seen.On.Plan.CharacteristicIndex(seen.Of.Name))
             .Any(taker => taker > seen.At.Step && seen.On.Plan.StepAt(taker).Work is StepWork.Cut);
 
-    private static bool IsLike(Seen seen, int other) =>
-        seen.On.Plan.Positions[other].Kind == seen.On.Plan.Positions[seen.At.Position].Kind
-        && seen.On.Plan.Steps.Where(step => step is { Work: StepWork.Decide, OfHead: false })
-            .Select(step => step.Subject)
-            .Distinct()
-            .All(subject => seen.State.ChoiceOf(subject, seen.At.Position) == seen.State.ChoiceOf(subject, other));
+    private static bool IsLike(Seen seen, int other)
+    {
+        if (seen.On.Plan.KindOf(other) != seen.On.Plan.KindOf(seen.At.Position))
+        {
+            return false;
+        }
+
+        foreach (string subject in seen.On.Plan.DecidedByPosition)
+        {
+            if (seen.State.ChoiceOf(subject, seen.At.Position) != seen.State.ChoiceOf(subject, other))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 }
