@@ -82,7 +82,10 @@ public sealed class Plan
         _movedBy = MovedByAll();
         DecidedByPosition =
         [
-            .. procedure.Steps.Where(s => s is { Work: StepWork.Decide, OfHead: false }).Select(s => s.Subject).Distinct(),
+            .. procedure
+                .Steps.Where(s => s is { Work: StepWork.Decide, OfHead: false })
+                .Select(s => s.Subject)
+                .Distinct(),
         ];
         _deciders = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Decide).Select(s => (s.Subject, s.Index)));
         _inspectors = Grouped(procedure.Steps.Where(s => s.Work is StepWork.Inspect).Select(s => (s.Subject, s.Index)));

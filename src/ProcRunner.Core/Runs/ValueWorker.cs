@@ -32,11 +32,7 @@ internal static class ValueWorker
 
             (Exact? value, Quantity kept, string working) = work.Selects is { } table
                 ? Selected(table, amount, on.Plan.Head.LengthUnit)
-                : (
-                    amount,
-                    Show.Kept(amount, unit),
-                    work.Formula.Working(scope, unit, Show.DigitsOf(unit), amount)
-                );
+                : (amount, Show.Kept(amount, unit), work.Formula.Working(scope, unit, Show.DigitsOf(unit), amount));
             if (value is not { } exact)
             {
                 return ([], $"{work.Name} can't be selected: {working}.");

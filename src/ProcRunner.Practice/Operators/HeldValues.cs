@@ -1,7 +1,6 @@
 using ProcRunner.Practice.Bindings;
 using ProcRunner.Practice.Gauges;
 using ProcRunner.Practice.Heads;
-using ProcRunner.Quantities;
 using ProcRunner.Runs;
 
 namespace ProcRunner.Practice.Operators;
