@@ -109,6 +109,19 @@ public sealed class DayAtTheMachineTests : IDisposable
         Assert.Matches(@"\n +6 +scrap ", screen);
     }
 
+    // The figures of the demo's overshoot: target .0025, the readout runs on to .0095.
+    [Fact]
+    public void A_pass_past_the_target_is_said_before_anything_is_measured()
+    {
+        PadOperator pad = At("seat cut / recession 3E");
+        pad.Enter(".0095");
+        Assert.Contains("readout 0.0095 in, 0.0070 in past the aim", pad.See(), StringComparison.Ordinal);
+
+        pad = At("seat cut / recession 1I");
+        pad.Enter(".0040");
+        Assert.DoesNotContain("past the", pad.See(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_marks_of_a_scale_dont_run_into_each_other()
     {

@@ -5,6 +5,7 @@ using ProcRunner.Testing;
 using ProcRunner.Trail;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens;
+using ProcRunner.Tui.Screens.Parts;
 using ProcRunner.Tui.Screens.Run;
 using ProcRunner.Tui.Screens.Shop;
 
@@ -120,6 +121,26 @@ public sealed class JobScreensTests : IDisposable
         RunEvent.HandedOver handed = Events(run).OfType<RunEvent.HandedOver>().Single();
         Assert.Equal(("vale", "finch"), (handed.From, handed.To));
         Assert.Equal("finch", run.Person);
+    }
+
+    [Fact]
+    public void Enter_does_what_the_line_says_where_no_head_is_open()
+    {
+        _bench.Open("1001", "").Do(new RunCommand.Hold("end of day"));
+        Desk desk = List();
+        Assert.Contains("Enter: a new job", See(desk), StringComparison.Ordinal);
+        desk.Type("\n");
+        Assert.IsType<NewJobForm>(desk.Top);
+    }
+
+    [Fact]
+    public void Every_page_of_a_table_begins_with_its_headings()
+    {
+        TextLine[] lines = [.. Enumerable.Range(1, 40).Select(i => new TextLine($"row {i}", Heading: "   1I   1E"))];
+        Desk desk = new(new Table(_bench.Session, lines));
+        Assert.DoesNotContain("1I   1E", See(desk), StringComparison.Ordinal);
+        desk.Type("+");
+        Assert.Contains("\n    1I   1E\n row ", See(desk), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -357,5 +378,12 @@ public sealed class JobScreensTests : IDisposable
             new EntryDraft("moss", [RunEventFormat.Write(run.State.Plan, scrapped)], Anchor.ClosedOut)
         );
         run.State.Apply(run.State.Sequence + 1, [scrapped]);
+    }
+
+    private sealed class Table(ShopSession session, IReadOnlyList<TextLine> lines) : TextScreen(session)
+    {
+        protected override string Title => "a table";
+
+        protected override IReadOnlyList<TextLine> Lines(int width) => lines;
     }
 }

@@ -7,4 +7,11 @@ namespace ProcRunner.Tui.Screens.Parts;
 /// <param name="Ink">What it means.</param>
 /// <param name="Indent">Columns before it.</param>
 /// <param name="Label">What stands before it in a column of its own; empty for nothing.</param>
-internal sealed record TextLine(string Text, Ink Ink = Ink.Plain, int Indent = 0, string Label = "");
+/// <param name="Heading">The row of headings that it stands under, said again on each page; empty for none.</param>
+internal sealed record TextLine(
+    string Text,
+    Ink Ink = Ink.Plain,
+    int Indent = 0,
+    string Label = "",
+    string Heading = ""
+);

@@ -48,10 +48,11 @@ internal abstract class TextScreen(IFrameWords words) : FramedScreen(words)
         }
 
         int height = area.Height - 1;
-        _pages = Math.Max(1, (rows.Count + height - 1) / height);
+        List<List<TextLine>> pages = Divide(rows, height);
+        _pages = pages.Count;
         _page = Math.Min(_page, _pages - 1);
         int row = area.Row;
-        foreach (TextLine line in rows.Skip(_page * height).Take(height))
+        foreach (TextLine line in pages[_page])
         {
             string fitted = Fitting.Line(line.Text, area.Width - line.Indent);
             canvas.Put(area.Column + line.Indent, row++, fitted, line.Ink);
@@ -62,6 +63,26 @@ internal abstract class TextScreen(IFrameWords words) : FramedScreen(words)
             string page = string.Create(CultureInfo.InvariantCulture, $"page {_page + 1} of {_pages}");
             canvas.PutRight(area.Column + area.Width, area.Row + height, page, Ink.Quiet);
         }
+    }
+
+    // A page that begins in a table begins with the table's headings.
+    private static List<List<TextLine>> Divide(List<TextLine> rows, int height)
+    {
+        List<List<TextLine>> pages =
+        [
+            [],
+        ];
+        foreach (TextLine row in rows)
+        {
+            if (pages[^1].Count >= height)
+            {
+                pages.Add(row.Heading.Length > 0 ? [new(row.Heading, Ink.Quiet)] : []);
+            }
+
+            pages[^1].Add(row);
+        }
+
+        return pages;
     }
 
     private static TextLine Row(TextLine line, string text, bool first) =>

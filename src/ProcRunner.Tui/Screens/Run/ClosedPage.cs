@@ -1,6 +1,8 @@
 using System.Globalization;
 using ProcRunner.Runs;
 using ProcRunner.Tui.Drawing;
+using ProcRunner.Tui.Screens.Shop;
+using ProcRunner.Tui.Shell;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -21,6 +23,11 @@ internal sealed class ClosedPage(RunWork work) : RunPage(work)
             row = canvas.PutWrapped(2, row, canvas.Width - 4, 3, line);
         }
 
+        if (Trouble is { } trouble)
+        {
+            Frame.Trouble(canvas, canvas.Height - Frame.BottomRows - 2, 2, trouble);
+        }
+
         Frame.Foot(
             canvas,
             look,
@@ -30,13 +37,19 @@ internal sealed class ClosedPage(RunWork work) : RunPage(work)
                 Label = "closed",
                 Typed = Line.Text,
                 Keys = "Enter: leave the job",
-                MoreKeys = "/ history",
+                MoreKeys = Work.Session is null ? "/ history" : "1 Enter: build record   / history",
             }
         );
     }
 
     /// <inheritdoc/>
-    protected override Turn Entered(string typed) => Turn.Back;
+    protected override Turn Entered(string typed) =>
+        typed.Trim() switch
+        {
+            "" => Turn.Back,
+            "1" when Work.Session is { } session => new Turn.To(new RecordForm(session, Work.Job, Machine.HomeFolder)),
+            _ => Refuse("The job is closed: nothing is entered here.", [], ""),
+        };
 
     /// <inheritdoc/>
     protected override Turn Slash() =>
@@ -60,6 +73,16 @@ internal sealed class ClosedPage(RunWork work) : RunPage(work)
     {
         yield return "Proof code, for the paper record; find and verify take it:";
         yield return $"{Work.Job.Proof}";
+        string conceded = string.Join(
+            ", ",
+            Work.Outlook.All.Where(at => Work.State.Find(at) is { Conceded: true }).Select(Work.Plan.NameOf)
+        );
+        if (conceded.Length > 0)
+        {
+            yield return "";
+            yield return $"Conceded: {conceded}.";
+        }
+
         if (Work.State.Corrections.Count > 0)
         {
             string count = Work.State.Corrections.Count.ToString(CultureInfo.InvariantCulture);

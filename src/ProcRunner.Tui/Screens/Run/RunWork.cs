@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Procedures;
 using ProcRunner.Records;
 using ProcRunner.Runs;
@@ -20,6 +21,7 @@ internal sealed class RunWork
     private At? _chosen;
     private long _seen = -1;
     private long _alarmed = -1;
+    private (decimal Travel, bool StopsShort)? _due;
     private Outlook? _outlook;
     private Prompt? _prompt;
 
@@ -111,7 +113,15 @@ internal sealed class RunWork
     }
 
     /// <summary>Gives a command to the job; what was recorded is kept to be shown.</summary>
-    public JobAnswer Do(RunCommand command) => Took(Job.Do(command));
+    public JobAnswer Do(RunCommand command)
+    {
+        _due = Prompt is { Awaits: Awaited.Readout, Progress: { } progress, Target: { } target }
+            ? (progress.Travel.Value + target.Left.Value, target.StopsShort)
+            : null;
+        JobAnswer answer = Took(Job.Do(command));
+        _due = null;
+        return answer;
+    }
 
     /// <summary>Takes over what came of a command.</summary>
     public JobAnswer Took(JobAnswer answer)
@@ -141,8 +151,27 @@ internal sealed class RunWork
         {
             RunEvent.EntryQuestioned => "not taken yet",
             RunEvent.HandedOver e => $"handed over to {NameOf(e.To)}",
+            RunEvent.PassCut e when Past(e.Progress) is { Length: > 0 } past =>
+                $"readout {e.Progress.Readout}, {past}: lift, wipe, measure",
             _ => LineWording.Of(State, happened),
         };
+
+    // A tool that ran on, or a slip of the finger, is said before anything is measured.
+    private string Past(CutProgress progress)
+    {
+        if (_due is not { } due || Job.Shop.Readout is not { } readout)
+        {
+            return "";
+        }
+
+        decimal past = Math.Round(progress.Travel.Value - due.Travel, readout.Step.Scale);
+        return past >= readout.Step
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{past} {readout.Unit.Symbol} past the {(due.StopsShort ? "stop" : "aim")}"
+            )
+            : "";
+    }
 
     // One line for all: that a reading is recorded goes without saying where more follows.
     private static string Shortly(IEnumerable<string> said) =>

@@ -140,7 +140,10 @@ internal static class SignPages
                 CultureInfo.InvariantCulture,
                 $"Covers the whole job: {work.State.Sequence} entries, {covered.Length} results, every stage signed."
             )
-            : string.Create(CultureInfo.InvariantCulture, $"Covers {covered.Length} results of this stage.");
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"Covers {covered.Length} {(covered.Length == 1 ? "result" : "results")} of this stage."
+            );
         int conceded = Count(r => r.Conceded);
         int leftOut = Count(r => r.Standing == StepStanding.LeftOut);
         int retaken = Count(r => r.Readings.Any(x => !x.Good));

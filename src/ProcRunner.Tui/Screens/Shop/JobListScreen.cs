@@ -114,10 +114,7 @@ internal sealed class JobListScreen : ListScreen
         : Refuse($"Neither a number of this list nor a stamp: {text}");
 
     /// <inheritdoc/>
-    protected override Turn Bare() =>
-        Next is { } job ? Open(job.Id)
-        : Count == 0 ? NewJob()
-        : Turn.Stay;
+    protected override Turn Bare() => Next is { } job ? Open(job.Id) : NewJob();
 
     /// <inheritdoc/>
     protected override Turn Zero() => Menu();

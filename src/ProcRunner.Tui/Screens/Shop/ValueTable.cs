@@ -44,10 +44,14 @@ internal static class ValueTable
         foreach (int[] block in blocks)
         {
             string names = string.Concat(block.Select(p => plan.PositionName(p).PadLeft(CellWidth)));
-            yield return new(new string(' ', NameWidth) + names, Ink.Quiet);
+            string heading = new string(' ', NameWidth) + names;
+            yield return new(heading, Ink.Quiet);
             foreach (TextLine line in Rows(run, outlook, block))
             {
-                yield return line;
+                yield return line with
+                {
+                    Heading = heading,
+                };
             }
         }
     }
