@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Lessons;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
@@ -152,10 +153,18 @@ internal static class Coach
     private static string Due(RunState state, RunEvent.WentStale stale)
     {
         const int Named = 3;
-        string[] steps = [.. stale.Items.Select(i => state.Plan.NameOf(new At(i.Step, i.Position))).Distinct()];
-        string more = steps.Length > Named ? $" and {steps.Length - Named} more" : "";
+        string[] steps = [.. stale.Items.Select(item => NameOf(state, item)).Distinct()];
+        string more =
+            steps.Length > Named
+                ? string.Create(CultureInfo.InvariantCulture, $" and {steps.Length - Named} more")
+                : "";
         return $"{string.Join(", ", steps.Take(Named))}{more}";
     }
+
+    private static string NameOf(RunState state, StaleItem item) =>
+        item.Step >= 0
+            ? state.Plan.NameOf(new At(item.Step, item.Position))
+            : $"{state.Plan.Procedure.Characteristics[item.Characteristic].Name}{Of(state, new At(0, item.Position))}";
 
     // The next number to work to follows from what was just entered; the next reading is for the learner to take.
     private static IEnumerable<string> Next(LessonRun lesson) =>
