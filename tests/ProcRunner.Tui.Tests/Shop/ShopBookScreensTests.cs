@@ -119,6 +119,22 @@ public sealed class ShopBookScreensTests : IDisposable
         Assert.Equal(new DateOnly(2031, 12, 31), gauge.CalibratedUntil);
     }
 
+    [Fact]
+    public void A_gauge_that_was_entered_wrong_is_put_right_under_its_id()
+    {
+        Desk desk = Gauges();
+        int index = 1 + _bench.Shop.Gauges.Values.OrderBy(g => g.Kind).ToList().FindIndex(g => g.Id == "S1");
+        desk.Type(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{index}\n2\n"));
+        desk.Type("\n\n7\n2\n3\n\n\n");
+
+        Gauge gauge = _bench.Shop.Gauges["S1"];
+        Assert.Equal(
+            ("spring tester", "2 N", "3 N"),
+            (gauge.Name, gauge.Resolution.ToString(), gauge.Uncertainty.ToString())
+        );
+        Assert.Contains("S1 is put right.", See(desk), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("2032.3.1\n", 2032, 3, 1)]
     [InlineData("2\n", 2031, 10, 7)]
@@ -133,7 +149,7 @@ public sealed class ShopBookScreensTests : IDisposable
         {
             if (desk.Top is GaugesScreen)
             {
-                desk.Type(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{index}\n"));
+                desk.Type(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{index}\n1\n"));
             }
 
             desk.Type(new string('\b', 12)).Type(line + "\n");

@@ -1,30 +1,12 @@
 using System.Globalization;
 using ProcRunner.Store.Local;
-using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens.Parts;
 
 namespace ProcRunner.Tui.Screens.Shop;
 
 /// <summary>The heads that a search found, the best first; / narrows it to one field or to some days.</summary>
-internal sealed class FoundScreen : ListScreen
+internal sealed class FoundScreen : JobsToLookAt
 {
-    private static readonly ListColumn[] Wide =
-    [
-        new("stamp", 0, 12),
-        new("state", 0, 9),
-        new("since", 0, 10),
-        new("customer", 0, 32),
-        new("", 0, 0),
-    ];
-
-    private static readonly ListColumn[] Narrow =
-    [
-        new("stamp", 8, 0),
-        new("state", 8, 0),
-        new("since", 10, 0),
-        new("customer", 0, 0),
-    ];
-
     private static readonly (JobField Field, string Words)[] Fields =
     [
         (JobField.Stamp, "stamps"),
@@ -66,16 +48,7 @@ internal sealed class FoundScreen : ListScreen
         [Count > 0 ? "number Enter looks at it" : "", PageKeys, "/ narrow it", "0 Enter back", "* keys"];
 
     /// <inheritdoc/>
-    protected override string Asks => Count > 0 ? "Number or stamp" : "Number";
-
-    /// <inheritdoc/>
-    protected override IReadOnlyList<ListColumn> Columns => IsWide ? Wide : Narrow;
-
-    /// <inheritdoc/>
-    protected override int Count => _jobs.Count;
-
-    /// <inheritdoc/>
-    protected override string Nothing => "There is none.";
+    protected override IReadOnlyList<JobEntry> Jobs => _jobs;
 
     /// <inheritdoc/>
     protected override bool HasMenu => true;
@@ -85,30 +58,6 @@ internal sealed class FoundScreen : ListScreen
     {
         base.Return();
         Read();
-    }
-
-    /// <inheritdoc/>
-    protected override IReadOnlyList<string> Cells(int index, Look look)
-    {
-        JobEntry job = _jobs[index];
-        return [job.Stamp, job.State, Ago.Of(job.Since, look.Now), job.Customer, More(index)];
-    }
-
-    /// <inheritdoc/>
-    protected override string? BelowOf(int index) => IsWide || More(index).Length == 0 ? null : More(index);
-
-    /// <inheritdoc/>
-    protected override Turn Other(string text)
-    {
-        int index = _jobs.ToList().FindIndex(j => string.Equals(j.Stamp, text, StringComparison.OrdinalIgnoreCase));
-        return index < 0 ? Refuse($"Neither a number of this list nor a stamp in it: {text}") : Chosen(index);
-    }
-
-    /// <inheritdoc/>
-    protected override Turn Chosen(int index)
-    {
-        (JobRun? run, string fault) = _session.Job(_jobs[index].Id);
-        return run is null ? Refuse(fault) : new Turn.To(new JobScreen(_session, run));
     }
 
     /// <inheritdoc/>
@@ -150,9 +99,4 @@ internal sealed class FoundScreen : ListScreen
     private JobQuery Only(JobField field) => _query with { Text = "", In = [.. _query.In, (field, _query.Text)] };
 
     private void Read() => (_jobs, _count, Trouble) = JobLedger.Find(_session.Store, _query);
-
-    private string More(int index) =>
-        _jobs[index].Found.Length > 0 ? _jobs[index].Found
-        : _jobs[index].IsClosed ? ""
-        : _jobs[index].WaitsFor;
 }

@@ -15,7 +15,7 @@ internal sealed class GaugesScreen(ShopSession session) : ListScreen(session)
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Keys =>
-        ["number Enter: calibrated until", "/ adds a gauge", PageKeys, "0 Enter back"];
+        ["number Enter changes", "/ adds a gauge", PageKeys, "0 Enter back"];
 
     /// <inheritdoc/>
     protected override IReadOnlyList<ListColumn> Columns { get; } =
@@ -56,7 +56,25 @@ internal sealed class GaugesScreen(ShopSession session) : ListScreen(session)
     protected override Ink InkOf(int index) => HasRunOut(_gauges[index]) ? Ink.Mind : Ink.Plain;
 
     /// <inheritdoc/>
-    protected override Turn Chosen(int index) => new Turn.To(new CalibrationForm(session, _gauges[index]));
+    protected override Turn Chosen(int index)
+    {
+        Gauge gauge = _gauges[index];
+        return new Turn.To(
+            new MenuScreen(
+                session,
+                $"{gauge.Id}  {gauge.Name}",
+                () => "",
+                () =>
+                    [
+                        MenuItem.Instead("calibrated until", () => new CalibrationForm(session, gauge)),
+                        MenuItem.Instead(
+                            "put right what is known of it",
+                            () => new AddGaugeForm(session, known: gauge)
+                        ),
+                    ]
+            )
+        );
+    }
 
     /// <inheritdoc/>
     protected override Turn Menu() => new Turn.To(new AddGaugeForm(session));
