@@ -29,6 +29,9 @@ internal sealed class LineRun
     /// <summary>What stands beside a prompt: a lesson's gauges; null: nothing.</summary>
     public Func<Prompt, IEnumerable<string>>? Beside { get; init; }
 
+    /// <summary>What is said besides when it is asked why: a lesson's coach; null: nothing.</summary>
+    public Func<Prompt, IEnumerable<string>>? Hint { get; init; }
+
     /// <summary>Ends the run early, with what there is to say then: a lesson that is over; null: nothing does.</summary>
     public Func<IEnumerable<string>?>? Ending { get; init; }
 
@@ -116,6 +119,11 @@ internal sealed class LineRun
         if (LineWords.After(LineWords.Why, text) is "" && CurrentPrompt() is { } prompt)
         {
             _printer.Why(prompt);
+            foreach (string line in Hint?.Invoke(prompt) ?? [])
+            {
+                _printer.Line($"    {line}");
+            }
+
             return true;
         }
 

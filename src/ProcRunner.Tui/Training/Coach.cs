@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Lessons;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
@@ -117,7 +118,9 @@ internal static class Coach
 
                 if (reading.Predicted is { } predicted)
                 {
-                    yield return $"The readout had promised {predicted}; the gauge says {reading.Value}: the gauge counts.";
+                    yield return predicted.CompareTo(reading.Value) == 0
+                        ? "That is what the readout had promised."
+                        : $"The readout had promised {predicted}; the gauge says {reading.Value}: the gauge counts.";
                 }
 
                 if (Matters(state, state.Plan.Steps[at.Step]) is { Length: > 0 } why)
@@ -133,7 +136,7 @@ internal static class Coach
                 yield return $"Where the readout shows {e.Zero.Set} the depth is {e.Zero.Measured}: every number to cut to counts from there.";
                 break;
             case RunEvent.WentStale e:
-                yield return $"Due again, since {e.Cause}: what was measured before holds no longer.";
+                yield return $"Due again, since {e.Cause}: {Due(state, e)}.";
                 break;
             case RunEvent.FindingNoted { Good: false } e:
                 yield return $"\"{e.Finding}\" stops the run here until one of the ways on is taken.";
@@ -145,6 +148,23 @@ internal static class Coach
                 break;
         }
     }
+
+    // The steps by name; of many the first ones.
+    private static string Due(RunState state, RunEvent.WentStale stale)
+    {
+        const int Named = 3;
+        string[] steps = [.. stale.Items.Select(item => NameOf(state, item)).Distinct()];
+        string more =
+            steps.Length > Named
+                ? string.Create(CultureInfo.InvariantCulture, $" and {steps.Length - Named} more")
+                : "";
+        return $"{string.Join(", ", steps.Take(Named))}{more}";
+    }
+
+    private static string NameOf(RunState state, StaleItem item) =>
+        item.Step >= 0
+            ? state.Plan.NameOf(new At(item.Step, item.Position))
+            : $"{state.Plan.Procedure.Characteristics[item.Characteristic].Name}{Of(state, new At(0, item.Position))}";
 
     // The next number to work to follows from what was just entered; the next reading is for the learner to take.
     private static IEnumerable<string> Next(LessonRun lesson) =>

@@ -117,7 +117,9 @@ internal sealed record Debrief(
         state.Plan.TryStep(fault.Step, out int step);
         int position = fault.Position is { } name && state.Plan.TryPosition(name, out int index) ? index : At.Head;
         return state.Find(new At(step, position))?.Readings is [.., var last]
-            ? string.Join(", ", last.Faults.Prepend($"{last.Characteristic} was {last.Value}"))
+            ? last.Faults.Any()
+                ? string.Join(", ", last.Faults)
+                : $"{last.Characteristic} was {last.Value}"
             : "";
     }
 

@@ -22,6 +22,10 @@ internal sealed class PracticeDoor : IDisposable
     public static (string Id, string Name, string Pin) Invented { get; } =
         (DemoShop.People[^1].Id, DemoShop.People[^1].Name, DemoShop.People[^1].Pin);
 
+    /// <summary>The public PIN of somebody in the room: the invented people's, and one for every learner.</summary>
+    public static string PinOf(string person) =>
+        DemoShop.People.Where(p => p.Id == person).Select(p => p.Pin).FirstOrDefault() ?? Invented.Pin;
+
     /// <summary>The room's store.</summary>
     public LocalStore Store => _store;
 

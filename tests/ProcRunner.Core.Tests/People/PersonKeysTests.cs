@@ -33,6 +33,16 @@ public sealed class PersonKeysTests
             )
         );
 
+    // A vector in common use beside those of RFC 7914: 4096 rounds, 32 bytes.
+    [Fact]
+    public void A_key_of_32_bytes() =>
+        Assert.Equal(
+            "c5e478d59288c841aa530db6845c4c8d962893a001ce4e11a4963873aa98134a",
+            Convert.ToHexStringLower(
+                Rfc2898DeriveBytes.Pbkdf2("password", "salt"u8.ToArray(), 4096, HashAlgorithmName.SHA256, 32)
+            )
+        );
+
     [Fact]
     public void Signs_with_the_PIN_and_not_without()
     {

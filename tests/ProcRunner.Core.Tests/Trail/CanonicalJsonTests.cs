@@ -69,6 +69,19 @@ public sealed class CanonicalJsonTests
         Assert.Equal(value, CanonicalJson.Read(written).Value);
     }
 
+    // Public test data of the RFC's author, "weird.json": keys in their order; a surrogate pair sorts before U+FB33.
+    [Fact]
+    public void Sorts_the_weird_keys_of_the_RFC_authors_test_data()
+    {
+        string[] sorted = ["1", "</script>", "\u0080", "\u00f6", "\u20ac", "\ud83d\ude02", "\ufb33"];
+        Json value = Json.MapOf([.. sorted.Reverse().Select(key => (key, Json.Nothing))]);
+
+        Assert.Equal(
+            "{" + string.Join(',', sorted.Select(key => $"\"{key}\":null")) + "}",
+            Encoding.UTF8.GetString(CanonicalJson.Write(value))
+        );
+    }
+
     [Theory]
     // The rules are those of RFC 8785, section 3.2, and RFC 8259; the byte is where the text first departs from them.
     [InlineData("", JsonFaultKind.EndsTooSoon, 0)]

@@ -98,7 +98,8 @@ public sealed class HandFeedTests : IDisposable
         (LessonRun misread, Desk wrong) = Begin("misread");
         foreach (Desk desk in new[] { right, wrong })
         {
-            Press(desk, "++++");
+            desk.Press(new KeyPress(KeyKind.Down, ""));
+            desk.Press(new KeyPress(KeyKind.Down, ""));
         }
 
         decimal stood = Display(right);
@@ -106,6 +107,7 @@ public sealed class HandFeedTests : IDisposable
         wrong.Type($"{Text(stood - 0.0005m)}\n");
 
         IReadOnlyList<Quantity> deep = read.Shown(ScriptedLearner.At(read));
+        Assert.NotEmpty(deep);
         Assert.Equal(deep, misread.Shown(ScriptedLearner.At(misread)));
         Misread one = Assert.Single(misread.Misreads);
         Assert.Equal(stood, one.Shown.Value);

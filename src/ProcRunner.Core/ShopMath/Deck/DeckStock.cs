@@ -77,7 +77,7 @@ public sealed record DeckStock(IReadOnlyList<DeckLimit> Limits)
     /// The cut that leaves no old surface: the range of readings over the plane the head is set up to, or the deepest pit or
     /// groove if that is deeper.
     /// </summary>
-    /// <param name="readings">Heights over the set-up plane, at least 1.</param>
+    /// <param name="readings">Heights over the set-up plane, lengths in any unit, at least 1; none is a fault.</param>
     /// <param name="pits">Depths of pits and grooves below the highest reading; none is fine.</param>
     public static ShopResult<Exact> CutNeeded(IReadOnlyList<Exact> readings, IReadOnlyList<Exact> pits)
     {
@@ -90,7 +90,8 @@ public sealed record DeckStock(IReadOnlyList<DeckLimit> Limits)
         return Most([range, .. pits]);
     }
 
-    /// <summary>Thickest less thinnest of thicknesses.</summary>
+    /// <summary>Thickest less thinnest of thicknesses, by definition of the wedge; fewer than 2 are a fault.</summary>
+    /// <param name="thicknesses">Lengths in any unit, at least 2.</param>
     public static ShopResult<Exact> Wedge(IReadOnlyList<Exact> thicknesses) =>
         thicknesses.Count < 2
             ? new ShopFault(

@@ -21,7 +21,11 @@ public sealed record Flatness(
     /// <summary>The least-squares flatness square to the plane.</summary>
     public double LeastSquaresNormalMillimetres => LeastSquaresMillimetres * Plane.ToNormal;
 
-    /// <summary>Of at least 3 points that don't lie in one line.</summary>
+    /// <summary>
+    /// Of points in mm (ISO 12781-1:2011, from memory). Fewer than 3, points in one line and a coordinate that is no finite number are a
+    /// fault of <c>points</c>.
+    /// </summary>
+    /// <param name="points">At least 3 that don't lie in one line, in any order.</param>
     public static ShopResult<Flatness> Of(IReadOnlyList<SurfacePoint> points) =>
         SurfacePlane
             .LeastSquares(points)

@@ -14,8 +14,10 @@ public sealed record Straightness(
 {
     /// <summary>
     /// Of readings at places along a line, in any order; at least 2, no place twice. The minimum zone is exact: one of its lines
-    /// runs along an edge of the readings' convex hull.
+    /// runs along an edge of the readings' convex hull (ISO 12780-1, from memory). A fault names <c>x</c> or <c>y</c>.
     /// </summary>
+    /// <param name="placesMillimetres">Along the line, in any order, at least 2, no place twice.</param>
+    /// <param name="heightsMillimetres">Read there, one for each place.</param>
     public static ShopResult<Straightness> Of(
         IReadOnlyList<double> placesMillimetres,
         IReadOnlyList<double> heightsMillimetres

@@ -15,8 +15,10 @@ public readonly record struct SurfacePlane(double SlopeAlong, double SlopeAcross
 
     /// <summary>
     /// The plane with the least sum of squared vertical distances (Gaussian plane); its normal equations solved about the
-    /// points' middle. At least 3 points that don't lie in one line.
+    /// points' middle. Fewer than 3 points, points in one line and a coordinate that is no finite number are a fault of
+    /// <c>points</c>.
     /// </summary>
+    /// <param name="points">In mm, at least 3 that don't lie in one line.</param>
     public static ShopResult<SurfacePlane> LeastSquares(IReadOnlyList<SurfacePoint> points)
     {
         if (Unusable(points) is { } fault)

@@ -18,7 +18,7 @@ public sealed record Texture(double RaMicrometres, double RqMicrometres, double 
     public static IReadOnlyList<string> Parameters { get; } = ["Ra", "Rq", "Rz", "Rt"];
 
     /// <summary>Of heights at equal steps along a profile, of one evaluation length, already filtered.</summary>
-    /// <param name="heightsMicrometres">At least 2.</param>
+    /// <param name="heightsMicrometres">At least 2, finite; else a fault.</param>
     public static ShopResult<Texture> Of(IReadOnlyList<double> heightsMicrometres)
     {
         if (heightsMicrometres.Count < 2)

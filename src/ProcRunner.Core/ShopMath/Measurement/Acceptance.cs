@@ -36,7 +36,10 @@ public static class Acceptance
             ? fault
             : (high - low).Value / (Rational.FromInteger(2) * uncertainty.Value);
 
-    /// <summary>The largest uncertainty that an N:1 rule allows: (high - low) / (2 N).</summary>
+    /// <summary>The largest expanded uncertainty that an N:1 rule allows: (high - low) / (2 N) (ASME B89.7.3.1).</summary>
+    /// <param name="low">Least allowed, of the kind of <paramref name="high"/>.</param>
+    /// <param name="high">Most allowed, above low.</param>
+    /// <param name="atLeast">N, above 0.</param>
     public static ShopResult<Exact> MostUncertainty(Exact low, Exact high, Rational atLeast) =>
         (Allowed.Below("low", low, "high limit", high) ?? Allowed.Above0("ratio", new Exact(atLeast, Dimension.None)))
             is { } fault

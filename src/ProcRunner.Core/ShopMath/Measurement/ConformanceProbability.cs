@@ -8,8 +8,9 @@ public static class ConformanceProbability
 
     /// <summary>
     /// Of one thing measured, its value normally distributed about the reading: Phi((high - y) / u) - Phi((low - y) / u) (7.4).
+    /// A fault where both limits are missing, low is not below high, or a value is no finite number.
     /// </summary>
-    /// <param name="reading">y.</param>
+    /// <param name="reading">y, finite.</param>
     /// <param name="standardUncertainty">u, above 0.</param>
     /// <param name="low">Negative infinity for none.</param>
     /// <param name="high">Positive infinity for none.</param>

@@ -11,7 +11,8 @@ public static class Distributions
     /// <summary>Density of the standard normal distribution.</summary>
     public static double NormalDensity(double z) => Math.Exp(-z * z / 2) / Math.Sqrt(2 * Math.PI);
 
-    /// <summary>The z that a standard normal value stays at or below with a probability between 0 and 1.</summary>
+    /// <summary>The z that a standard normal value stays at or below with a probability: the inverse of <see cref="Normal"/>.</summary>
+    /// <param name="probability">Between 0 and 1, neither end; else a fault.</param>
     public static ShopResult<double> NormalQuantile(double probability) =>
         probability is > 0 and < 1
             ? Find(Normal, probability, 40)

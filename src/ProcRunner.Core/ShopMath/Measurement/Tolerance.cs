@@ -13,7 +13,9 @@ public sealed record Tolerance
     /// <summary>Most allowed; null for none.</summary>
     public Exact? High { get; }
 
-    /// <summary>From its limits.</summary>
+    /// <summary>From its limits; a fault where both are missing or low is above high.</summary>
+    /// <param name="low">Least allowed, in any unit; null for none.</param>
+    /// <param name="high">Most allowed, of the same kind; null for none.</param>
     public static ShopResult<Tolerance> Of(Exact? low, Exact? high) =>
         low is null && high is null ? new ShopFault("low", "nothing", "give a low limit, a high limit, or both")
         : low is { } least

@@ -49,6 +49,7 @@ public sealed record UncertaintyBudget(double Combined, double DegreesOfFreedom)
     /// <summary>
     /// The coverage factor for the effective degrees of freedom, cut to a whole number as JCGM 100 G.4.1 says.
     /// </summary>
+    /// <param name="coverage">Between 0 and 1, neither end; else a fault.</param>
     public ShopResult<double> CoverageFactor(double coverage) =>
         Distributions.CoverageFactor(coverage, Math.Floor(DegreesOfFreedom));
 }

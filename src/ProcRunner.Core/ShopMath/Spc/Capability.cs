@@ -11,7 +11,7 @@ public sealed record Capability(double? Cp, double? Upper, double? Lower, double
     public double Cpk => Math.Min(Upper ?? double.PositiveInfinity, Lower ?? double.PositiveInfinity);
 
     /// <summary>Of a mean and a standard deviation; one limit at least.</summary>
-    /// <param name="mean">Of the process.</param>
+    /// <param name="mean">Of the process, finite, in the unit of all the others.</param>
     /// <param name="sigma">Above 0.</param>
     /// <param name="low">Null for none.</param>
     /// <param name="high">Null for none; above low.</param>

@@ -37,7 +37,8 @@ public sealed record ChartConstants(
         new(10, 0.308, 0.975, 0.9727, 3.078, 0.797, 0.223, 1.777),
     ];
 
-    /// <summary>Of a subgroup size.</summary>
+    /// <summary>Of a subgroup size; a size without factors is a fault.</summary>
+    /// <param name="size">Readings in a subgroup, a whole number from 2 to 10.</param>
     public static ShopResult<ChartConstants> Of(double size) =>
         All.FirstOrDefault(one => one.Size == size) is { } found
             ? found

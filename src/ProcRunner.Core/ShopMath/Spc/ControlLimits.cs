@@ -19,7 +19,7 @@ public sealed record ControlLimits(
 )
 {
     /// <summary>Individuals and moving ranges of two: mean +- 3 x mean moving range / 1.128 (NIST/SEMATECH e-Handbook 6.3.2.2).</summary>
-    /// <param name="readings">In the order they were taken, at least 2.</param>
+    /// <param name="readings">In the order they were taken, finite, at least 2.</param>
     public static ShopResult<ControlLimits> OfIndividuals(IReadOnlyList<double> readings)
     {
         if (readings.Count < 2)

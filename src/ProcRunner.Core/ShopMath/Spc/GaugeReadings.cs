@@ -32,9 +32,13 @@ public sealed class GaugeReadings
     public IReadOnlyList<double> All => _all;
 
     /// <summary>
-    /// From a row: all of the first appraiser, trial by trial, in each trial part by part; then the next appraiser. 2 or more of
-    /// each.
+    /// From a row: all of the first appraiser, trial by trial, in each trial part by part; then the next appraiser. A
+    /// fault names the count or the readings that don't fit.
     /// </summary>
+    /// <param name="readings">All of one unit, finite: appraisers x trials x parts of them.</param>
+    /// <param name="appraisers">2 or more.</param>
+    /// <param name="trials">How often each read each part, 2 or more.</param>
+    /// <param name="parts">2 or more.</param>
     public static ShopResult<GaugeReadings> Of(IReadOnlyList<double> readings, int appraisers, int trials, int parts)
     {
         foreach ((string name, int count) in new[] { ("appraisers", appraisers), ("trials", trials), ("parts", parts) })

@@ -48,8 +48,9 @@ public sealed record GaugeStudy(double Equipment, double Appraiser, double Part)
 
     /// <summary>
     /// Analysis of variance with both kinds crossed; an interaction that is not significant at 25 % is pooled with repeatability.
-    /// Variances that come out below 0 are 0.
+    /// Variances that come out below 0 are 0 (AIAG Measurement Systems Analysis). Readings that never differ are a fault.
     /// </summary>
+    /// <param name="readings">Of 2 or more appraisers, trials and parts.</param>
     public static ShopResult<GaugeStudy> ByVariance(GaugeReadings readings)
     {
         GaugeAnova anova = GaugeAnova.Of(readings);

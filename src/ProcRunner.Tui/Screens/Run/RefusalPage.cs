@@ -53,7 +53,7 @@ internal sealed class RefusalPage(RunWork work, Prompt prompt) : RunPage(work)
                 Label = "way on",
                 Typed = Line.Text,
                 Keys = "its number, Enter   * rub out",
-                MoreKeys = "/ menu: note, history, why",
+                MoreKeys = Work.Lesson is { } lesson ? RunMenu.KeysOf(lesson) : "/ menu: note, history, why",
             }
         );
     }

@@ -3,6 +3,7 @@ using ProcRunner.People;
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
+using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -50,7 +51,16 @@ internal static class SignPages
             new AskPage(work, title)
             {
                 HoldsPin = isSecond,
-                About = [$"{person.Name} signs; the PIN isn't shown and isn't kept."],
+                About =
+                [
+                    $"{person.Name} signs; the PIN isn't shown and isn't kept.",
+                    .. work.Lesson is null
+                        ? Array.Empty<string>()
+                        :
+                        [
+                            $"In practice it is {PracticeDoor.PinOf(person.Id)}, and nothing signed with it is worth anything.",
+                        ],
+                ],
                 Label = $"PIN of {person.Name}",
                 Secret = true,
                 Typed = take,

@@ -245,7 +245,7 @@ public class FlatnessTests
                 SurfacePoint[] tilted =
                 [
                     .. points
-                        .Select((point, at) => (point, Key: (long)at * seed % 7919))
+                        .Select((point, at) => (point, Key: (at + 1L) * seed % 7919))
                         .OrderBy(pair => pair.Key)
                         .Select(pair => pair.point)
                         .Select(point =>

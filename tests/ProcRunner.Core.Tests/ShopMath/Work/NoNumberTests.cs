@@ -71,6 +71,37 @@ public class NoNumberTests
         );
 
     [Fact]
+    public void Too_few_and_lined_up_are_named()
+    {
+        SurfacePoint[] line = [new(0, 0, 0), new(1, 1, 1), new(2, 2, 0)];
+        (string Argument, ShopFault? Fault)[] faults =
+        [
+            ("points", FaultOf(Flatness.Of([]))),
+            ("points", FaultOf(Flatness.Of(line[..2]))),
+            ("points", FaultOf(Flatness.Of(line))),
+            ("points", FaultOf(MinimumZone.Of(line))),
+            ("points", FaultOf(Flatness.Of([line[0], line[0], line[0]]))),
+            ("x", FaultOf(Straightness.Of([], []))),
+            ("x", FaultOf(Straightness.Of([0], [0]))),
+            ("x", FaultOf(Straightness.Of([1, 1], [0, 1]))),
+            ("heights", FaultOf(Texture.Of([]))),
+            ("heights", FaultOf(Texture.Of([1]))),
+            ("heights", FaultOf(GaussianFilter.Roughness([], 0.1, 0.8))),
+            ("readings", FaultOf(Univariate.Of([]))),
+            ("readings", FaultOf(Univariate.Of([Quantities.Rational.One]))),
+            ("readings", FaultOf(ControlLimits.OfIndividuals([1]))),
+            ("ranges", FaultOf(ControlLimits.OfSubgroups([], [], 5))),
+            ("readings", FaultOf(Ewma.Of([], 0.3, 1, 1))),
+            ("contributions", FaultOf(UncertaintyBudget.Of([], []))),
+            ("readings", FaultOf(DeckStock.CutNeeded([], []))),
+            ("thickness", FaultOf(DeckStock.Wedge([Known.Of("1 mm")]))),
+            ("readings", FaultOf(RoundShape.Of([]))),
+        ];
+
+        Assert.All(faults, one => Assert.Equal(one.Argument, one.Fault?.Argument));
+    }
+
+    [Fact]
     public void A_probability_without_a_limit_is_none()
     {
         Assert.Equal(
