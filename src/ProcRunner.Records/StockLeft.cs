@@ -29,7 +29,21 @@ internal sealed class StockLeft(Plan plan, IReadOnlyList<FinalValue> values)
                     )
                     .SelectMany(v => Of(v, r.TowardsHigh, r.Words))
             )
+            .Concat(FurtherSkim())
             .Concat(Budget());
+
+    // A skim brings the deck nearer to every valve: the least room of all is what a further one may take.
+    private IEnumerable<Reckoning> FurtherSkim() =>
+        values
+            .Where(v =>
+                v.Name == plan.Procedure.ValueShownAs(RecordRoles.Recession)
+                && v.Standing is not (ValueStanding.Recheck or ValueStanding.AsFound)
+            )
+            .SelectMany(v =>
+                Of(v, towardsHigh: false, "a further skim may take no more, or this valve lies too close to the deck")
+            )
+            .OrderBy(r => r.Left.Value)
+            .Take(1);
 
     private static IEnumerable<Reckoning> Of(FinalValue value, bool towardsHigh, string words)
     {

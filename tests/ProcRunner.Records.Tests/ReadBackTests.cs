@@ -121,6 +121,38 @@ public class ReadBackTests
         Assert.StartsWith("Words", TextOf(paper.GetPage(2)), StringComparison.Ordinal);
     }
 
+    // What a heading heads stands under it on the same sheet: nothing set as large as a heading is the last of a sheet.
+    [Theory]
+    [InlineData("demo")]
+    [InlineData("conceded")]
+    [InlineData("practice")]
+    public void No_heading_stands_alone_at_the_foot_of_a_sheet(string job)
+    {
+        const double AboveTheFoot = 50;
+        const double Heading = 10.2;
+        Worked worked = Worked.All.Single(j => j.Name == job).Job;
+        using PdfDocument paper = PdfDocument.Open(worked.Written(".pdf"));
+
+        Assert.All(
+            paper.GetPages().Skip(1),
+            page =>
+            {
+                Letter[] letters =
+                [
+                    .. page.Letters.Where(l =>
+                        l.StartBaseLine.Y > AboveTheFoot && l.TextOrientation == TextOrientation.Horizontal
+                    ),
+                ];
+                double lowest = letters.Min(l => l.StartBaseLine.Y);
+                Letter[] last = [.. letters.Where(l => l.StartBaseLine.Y < lowest + 1)];
+                Assert.True(
+                    last.Max(l => l.PointSize) < Heading,
+                    $"page {page.Number}: {string.Concat(last.Select(l => l.Value))}"
+                );
+            }
+        );
+    }
+
     [Fact]
     public void The_front_page_holds_what_a_customer_asks_for()
     {

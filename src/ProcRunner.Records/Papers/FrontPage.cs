@@ -29,7 +29,7 @@ internal static class FrontPage
         {
             string where = HeadPlan.IsForTheFront(plans) ? "" : "The plan of the head stands under Drawings. ";
             yield return new Block.Paragraph(
-                $"{where}Valves: 1I is the intake of cylinder 1, 1E its exhaust. Depth (recession): how far the closed valve lies below the deck, the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter. Limits stand under Values.",
+                $"{where}Front at the left; 1I is the intake valve of cylinder 1, 1E its exhaust. Depth (recession): how far the closed valve lies below the deck, the face that meets the block. Clear: least clearance of the stem in its guide. Runout: how far the seat wanders round the guide. Vacuum: what the closed port held, in inHg; more is tighter. Limits stand under Values.",
                 IsQuiet: true
             );
         }

@@ -19,7 +19,7 @@ internal static class ValuePart
         if (record.Values.Any(v => v.Before.Length > 0))
         {
             yield return new Block.Paragraph(
-                "\"Measured before\" stands where the face that a value was measured from was cut later and nobody can measure it from the new one, as a counterbore once its insert stands in it. From the new face it is less by that cut.",
+                "\"Measured before\" stands where the face that a value was measured from was cut later and nobody can measure it from the new one, as a counterbore once its insert stands in it. From the new face it is less by that cut; a part that would have stood out there was cut level with it.",
                 IsQuiet: true
             );
         }

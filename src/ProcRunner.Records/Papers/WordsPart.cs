@@ -32,6 +32,15 @@ internal static class WordsPart
         ("protrusion", "how far something stands out from the deck"),
         ("pre-chamber", "a small chamber in the head in which burning begins"),
         ("fire-ring", "the metal ring of the gasket round a cylinder"),
+        ("stem height", "how far the end of the valve's stem stands above the spring's seat"),
+        ("relief", "metal cut away round a seat, so that the gas flows past the valve freely"),
+        ("wedge", "how much thicker the head is at one end than at the other"),
+        ("pilot", "the rod in the valve guide that the cutter turns on"),
+        (
+            "zero void",
+            "a zero of the readout that no longer counted, as the tool or the work had moved; it was set anew"
+        ),
+        ("digest", "a number worked out from a text, by which any change of the text shows"),
         ("inHg", "inches of mercury, a unit of vacuum"),
         ("\u00b5in", "millionths of an inch, the unit of roughness"),
         ("lbf", "pounds of force"),

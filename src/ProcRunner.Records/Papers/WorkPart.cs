@@ -114,7 +114,7 @@ internal static class WorkPart
 
         yield return new Block.Heading(2, "What is left");
         yield return new Block.Paragraph(
-            "How much each may still change before its limit, worked out here from values above and below."
+            "How much each may still change before its own limit, worked out here from values above and below. What several lines limit, the least of them limits."
         );
         yield return new Block.Table(
             "What is left, with its working",

@@ -44,7 +44,7 @@ internal sealed class PdfPaper
             pdf.Begin(paper);
             for (int i = 0; i < paper.Blocks.Count; i++)
             {
-                pdf.Add(paper.Blocks[i]);
+                pdf.Add(paper.Blocks, i);
                 progress.Report(i + 1, paper.Blocks.Count);
             }
 
@@ -68,13 +68,44 @@ internal sealed class PdfPaper
         using Sheets sheets = new(trial) { Scale = scale };
         PdfPaper pdf = new(sheets);
         pdf.Begin(paper);
-        foreach (Block block in front)
+        for (int i = 0; i < front.Length; i++)
         {
-            pdf.Add(block);
+            pdf.Add(front, i);
         }
 
         return trial.PageCount == 1;
     }
+
+    private void Add(IReadOnlyList<Block> blocks, int at)
+    {
+        _sheets.Need(Together(blocks, at));
+        Add(blocks[at]);
+    }
+
+    // A heading is worth nothing at the foot of a sheet: it goes over together with what it heads.
+    private double Together(IReadOnlyList<Block> blocks, int at)
+    {
+        const double HeightOfHeading = 36;
+        double height = 0;
+        while (at < blocks.Count && blocks[at] is Block.Heading)
+        {
+            height += HeightOfHeading;
+            at++;
+        }
+
+        return height == 0 || at == blocks.Count
+            ? 0
+            : height
+                + blocks[at] switch
+                {
+                    Block.Picture picture => HeightOf(picture.Drawing),
+                    Block.Table => TablePrinter.LeastHeight,
+                    _ => Usual * 4,
+                };
+    }
+
+    private double HeightOf(Drawing drawing) =>
+        (drawing.Height * Math.Min(1, Sheets.Width / drawing.Width) * _sheets.Scale) + 26;
 
     private void Begin(Paper paper)
     {
@@ -132,7 +163,6 @@ internal sealed class PdfPaper
     private void Heading(Block.Heading heading)
     {
         bool isPart = heading.Level == 2;
-        _sheets.Need(isPart ? 90 : 60);
         _sheets.Y += isPart ? 10 : 6;
         if (isPart)
         {
@@ -232,7 +262,7 @@ internal sealed class PdfPaper
     private void Picture(Drawing drawing)
     {
         double scale = Math.Min(1, Sheets.Width / drawing.Width) * _sheets.Scale;
-        _sheets.Need((drawing.Height * scale) + 26);
+        _sheets.Need(HeightOf(drawing));
         _sheets.Y += 4;
         _sheets.Words(drawing.Title, 9, Sheets.Left, Sheets.Width, isBold: true);
         _sheets.Y += 2;

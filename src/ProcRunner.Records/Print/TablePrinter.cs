@@ -7,6 +7,9 @@ namespace ProcRunner.Records.Print;
 /// <summary>Prints a table: its headings again on every sheet, a row never torn unless it is taller than a sheet.</summary>
 internal sealed class TablePrinter
 {
+    /// <summary>What a table needs of a sheet to begin on it: its caption, its headings and a row or two.</summary>
+    public const double LeastHeight = 70;
+
     private const double Size = 7.4;
     private const double Line = Size * 1.28;
     private const double Pad = 3;
@@ -27,7 +30,7 @@ internal sealed class TablePrinter
     public static void Print(Sheets sheets, Block.Table table)
     {
         TablePrinter printer = new(sheets, table);
-        sheets.Need(70);
+        sheets.Need(LeastHeight);
         sheets.Words(table.Caption, 8.5, Sheets.Left, Sheets.Width, tone: Tone.Quiet);
         sheets.Y += 2;
         printer.Headings();
