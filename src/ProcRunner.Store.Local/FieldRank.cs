@@ -6,6 +6,15 @@ internal static class FieldRank
     private const byte Beginning = 8;
     private const byte Within = 16;
 
+    // Of a proof code, a row of chance letters and figures, a short piece stands in most and says nothing.
+    private const int ShortestOfProof = 4;
+
+    /// <summary>True when a text is long enough to be looked for in a field.</summary>
+    /// <param name="field">The field.</param>
+    /// <param name="wanted">What is looked for.</param>
+    public static bool IsWorthLooking(JobField field, string wanted) =>
+        field != JobField.Proof || wanted.Length >= ShortestOfProof;
+
     /// <summary>The best rank that a text of a field can have.</summary>
     /// <param name="field">The field.</param>
     /// <param name="isWhole">False when none of its texts is exactly what is looked for.</param>
@@ -47,7 +56,10 @@ internal static class FieldRank
     /// <param name="wanted">What is looked for.</param>
     public static byte Of(JobField field, string text, string wanted)
     {
-        int at = wanted.Length == 0 ? -1 : text.IndexOf(wanted, StringComparison.OrdinalIgnoreCase);
+        int at =
+            wanted.Length == 0 || !IsWorthLooking(field, wanted)
+                ? -1
+                : text.IndexOf(wanted, StringComparison.OrdinalIgnoreCase);
         if (field != JobField.Stamp)
         {
             return at < 0

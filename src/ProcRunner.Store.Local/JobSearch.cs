@@ -99,7 +99,7 @@ internal sealed class JobSearch(TextPlaces[] texts, PackedTexts folded, IReadOnl
             TextPlaces there = texts[(int)field];
             byte best = FieldRank.Best(field, there.IsThere(term.Wanted));
             int open = ranks.OpenBelow(soFar, best);
-            if (open == 0)
+            if (open == 0 || !FieldRank.IsWorthLooking(field, term.Wanted))
             {
                 continue;
             }

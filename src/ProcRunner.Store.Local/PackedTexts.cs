@@ -69,7 +69,8 @@ internal sealed class PackedTexts
         /// <summary>On to the next one; false when there is none.</summary>
         public bool MoveNext()
         {
-            int at = _from < _all.Length ? _all[_from..].IndexOf(_wanted) : -1;
+            ReadOnlySpan<char> rest = _from < _all.Length ? _all[_from..] : [];
+            int at = _wanted.Length == 1 ? rest.IndexOf(_wanted[0]) : rest.IndexOf(_wanted);
             if (at < 0)
             {
                 return false;

@@ -85,6 +85,11 @@ internal sealed class TextPlaces
             ranks.Raise(place, rank);
         }
 
+        if (_since.Count == 0)
+        {
+            return;
+        }
+
         for (int since = _latest[number]; since >= 0; since = _since[since].Before)
         {
             ranks.Raise(_since[since].Place, rank);

@@ -56,6 +56,17 @@ public sealed class JobCatalogueTests
     public void What_is_two_characters_off_isnt_found_and_a_piece_finds_all_that_hold_it(string text) =>
         Assert.Equal(text == "24" ? 2 : 0, _jobs.Find(new JobQuery { Text = text }, 10).Count);
 
+    // Letters and figures of a proof code are chance: a piece of three says nothing, one of four hardly stands in another.
+    [Theory]
+    [InlineData("ZTO", 0)]
+    [InlineData("ZTO6", 1)]
+    public void A_proof_code_is_found_by_four_characters_or_more(string text, int found)
+    {
+        _jobs.Put(Job("e", "5500", "Weir", 9) with { Proof = "5ZTO6-OC2AX-3J4ZQ-UBHVZ-OSMME" });
+
+        Assert.Equal(found, _jobs.Find(new JobQuery { Text = text }, 10).Count);
+    }
+
     [Fact]
     public void The_best_comes_first_and_of_equals_the_one_worked_on_last()
     {
