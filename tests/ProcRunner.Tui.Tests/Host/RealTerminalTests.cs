@@ -112,7 +112,13 @@ public sealed class RealTerminalTests
         tmux.WaitFor("80 x 24 is needed");
         tmux.Enter("kept");
         tmux.Resize(120, 40);
-        string[] lines = tmux.WaitFor("try 120 x 40").Split('\n');
+        // The terminal shows a picture while it comes in, row by row: it is whole with its last corner.
+        string[] lines = tmux.WaitUntil(screen =>
+                screen.Contains("try 120 x 40", StringComparison.Ordinal)
+                && screen.Split('\n') is { Length: > 39 } rows
+                && rows[39].EndsWith('#')
+            )
+            .Split('\n');
         Assert.Equal("entry 1: kept|", lines[2]);
         Assert.StartsWith("now", lines[39], StringComparison.Ordinal);
         Assert.EndsWith("#", lines[39], StringComparison.Ordinal);
