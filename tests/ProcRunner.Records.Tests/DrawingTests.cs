@@ -39,22 +39,7 @@ public class DrawingTests
     }
 
     [Fact]
-    public void Nothing_is_drawn_outside_its_drawing() =>
-        Assert.All(
-            Drawings,
-            drawing =>
-                Assert.All(
-                    drawing.Shapes,
-                    shape =>
-                    {
-                        (double left, double top, double right, double bottom) = ShapeBounds.Of(shape);
-                        Assert.InRange(left, -1, drawing.Width);
-                        Assert.InRange(right, 0, drawing.Width + 1);
-                        Assert.InRange(top, -1, drawing.Height);
-                        Assert.InRange(bottom, 0, drawing.Height + 1);
-                    }
-                )
-        );
+    public void Nothing_is_drawn_outside_its_drawing() => Assert.All(Drawings, ShapeBounds.AssertInside);
 
     [Fact]
     public void A_drawing_says_its_numbers_in_words_too()

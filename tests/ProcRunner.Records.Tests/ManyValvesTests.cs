@@ -29,17 +29,7 @@ public class ManyValvesTests
             drawing =>
             {
                 Assert.InRange(drawing.Height, 1, 720);
-                Assert.All(
-                    drawing.Shapes,
-                    shape =>
-                    {
-                        (double left, double top, double right, double bottom) = ShapeBounds.Of(shape);
-                        Assert.InRange(left, -1, drawing.Width);
-                        Assert.InRange(right, 0, drawing.Width + 1);
-                        Assert.InRange(top, -1, drawing.Height);
-                        Assert.InRange(bottom, 0, drawing.Height + 1);
-                    }
-                );
+                ShapeBounds.AssertInside(drawing);
             }
         );
         Assert.Equal(

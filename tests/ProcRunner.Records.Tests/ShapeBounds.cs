@@ -27,6 +27,20 @@ internal static class ShapeBounds
             _ => default,
         };
 
+    /// <summary>Every shape of a drawing lies in it.</summary>
+    public static void AssertInside(Drawing drawing) =>
+        Assert.All(
+            drawing.Shapes,
+            shape =>
+            {
+                (double left, double top, double right, double bottom) = Of(shape);
+                Assert.InRange(left, -1, drawing.Width);
+                Assert.InRange(right, 0, drawing.Width + 1);
+                Assert.InRange(top, -1, drawing.Height);
+                Assert.InRange(bottom, 0, drawing.Height + 1);
+            }
+        );
+
     private static (double Left, double Top, double Right, double Bottom) OfLabel(Shape.Label label, double ofSize)
     {
         double width = label.Text.Length * label.Size * ofSize;

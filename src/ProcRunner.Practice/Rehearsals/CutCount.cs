@@ -3,41 +3,29 @@ namespace ProcRunner.Practice.Rehearsals;
 /// <summary>Cuts of one step that came to their end: how many, how many too deep in truth, and what was left to the high limit.</summary>
 public sealed class CutCount
 {
-    private double _mean;
-    private double _squares;
+    private readonly Spread _room = new();
 
     /// <summary>How many with a high limit.</summary>
-    public long Cuts { get; private set; }
+    public long Cuts => _room.Count;
 
     /// <summary>How many of them went deeper than it, in truth.</summary>
     public long Over { get; private set; }
 
     /// <summary>What is left to the high limit at the deepest place, in truth, in base units: the mean.</summary>
-    public double Room => _mean;
+    public double Room => _room.Mean;
 
     /// <summary>Its standard deviation; 0 below two cuts.</summary>
-    public double Deviation => Cuts > 1 ? Math.Sqrt(_squares / (Cuts - 1)) : 0;
+    public double Deviation => _room.Deviation;
 
     internal void Add(double room, bool isOver)
     {
-        Cuts++;
+        _room.Add(room);
         Over += isOver ? 1 : 0;
-        double off = room - _mean;
-        _mean += off / Cuts;
-        _squares += off * (room - _mean);
     }
 
     internal void Add(CutCount other)
     {
-        if (other.Cuts == 0)
-        {
-            return;
-        }
-
-        long cuts = Cuts + other.Cuts;
-        double off = other._mean - _mean;
-        _squares += other._squares + (off * off * Cuts * other.Cuts / cuts);
-        _mean += off * other.Cuts / cuts;
-        (Cuts, Over) = (cuts, Over + other.Over);
+        _room.Add(other._room);
+        Over += other.Over;
     }
 }

@@ -7,8 +7,7 @@ public sealed class Distribution
     public const int Bars = 24;
 
     private readonly long[] _bars = new long[Bars];
-    private double _mean;
-    private double _squares;
+    private readonly Spread _values = new();
 
     /// <summary>A distribution between two ends.</summary>
     internal Distribution(double? low, double? high, double from, double to) =>
@@ -27,16 +26,16 @@ public sealed class Distribution
     public double To { get; }
 
     /// <summary>How many values.</summary>
-    public long Count { get; private set; }
+    public long Count => _values.Count;
 
     /// <summary>How many of them are truly out of limits.</summary>
     public long Out { get; private set; }
 
     /// <summary>Their mean.</summary>
-    public double Mean => _mean;
+    public double Mean => _values.Mean;
 
     /// <summary>Their standard deviation; 0 below two values.</summary>
-    public double Deviation => Count > 1 ? Math.Sqrt(_squares / (Count - 1)) : 0;
+    public double Deviation => _values.Deviation;
 
     /// <summary>The least.</summary>
     public double Least { get; private set; } = double.MaxValue;
@@ -70,11 +69,8 @@ public sealed class Distribution
     internal void Add(double value, bool isOut, double? low, double? high)
     {
         LimitsShift |= !Same(low, Low) || !Same(high, High);
-        Count++;
+        _values.Add(value);
         Out += isOut ? 1 : 0;
-        double off = value - _mean;
-        _mean += off / Count;
-        _squares += off * (value - _mean);
         (Least, Most) = (Math.Min(Least, value), Math.Max(Most, value));
         double at = (value - From) / (To - From) * Bars;
         _bars[(int)Math.Clamp(double.IsFinite(at) ? at : 0, 0, Bars - 1)]++;
@@ -87,12 +83,9 @@ public sealed class Distribution
             return;
         }
 
-        long count = Count + other.Count;
-        double off = other._mean - _mean;
-        _squares += other._squares + (off * off * Count * other.Count / count);
-        _mean += off * other.Count / count;
+        _values.Add(other._values);
         LimitsShift |= other.LimitsShift || !Same(other.Low, Low) || !Same(other.High, High);
-        (Count, Out) = (count, Out + other.Out);
+        Out += other.Out;
         (Least, Most) = (Math.Min(Least, other.Least), Math.Max(Most, other.Most));
         for (int i = 0; i < Bars; i++)
         {
