@@ -214,7 +214,9 @@ internal static class Coach
     {
         bool isLow =
             judged.High is not { } high || (judged.Low is { } low && Gap(value, low).CompareTo(Gap(value, high)) <= 0);
-        return isLow ? Rest(value, judged.Low, "above", "the low end") : Rest(value, judged.High, "below", "the high end");
+        return isLow
+            ? Rest(value, judged.Low, "above", "the low end")
+            : Rest(value, judged.High, "below", "the high end");
     }
 
     // Two temperatures lie apart by a difference, which is said in the unit of both.
@@ -246,7 +248,8 @@ internal static class Coach
                 yield return $"Caught: {fault.What}. {fault.Why}";
             }
             else if (
-                lesson.IsCaught(fault) != true && all.Any(one => answers.IsOf(one, fault) && IsDecision(plan, one))
+                lesson.IsCaught(fault) != true
+                && all.Any(one => answers.IsOf(one, fault) && IsDecision(plan, one))
             )
             {
                 yield return $"Look again. {fault.Why}";

@@ -65,8 +65,7 @@ internal sealed class LessonAnswers(Plan plan)
 
     /// <summary>True for the answer that catches a fault.</summary>
     public bool IsRight((At At, string Answer) one, PlantedFault fault) =>
-        IsOf(one, fault)
-        && (one.At.Step == NoStep ? one.Answer == fault.OrChange : one.Answer == fault.Answer);
+        IsOf(one, fault) && (one.At.Step == NoStep ? one.Answer == fault.OrChange : one.Answer == fault.Answer);
 
     /// <summary>True for an answer at a fault's step and position, or a change that is reported at its position.</summary>
     public bool IsOf((At At, string Answer) one, PlantedFault fault) =>

@@ -1,3 +1,4 @@
+using ProcRunner.People;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Lines;
 using ProcRunner.Tui.Screens.Run;
@@ -13,7 +14,14 @@ internal sealed class LessonLines(LessonRun lesson)
     private const string Slow = "+";
 
     // Looking, not walking away from what was cut; to leave is no harm, the tool is found where it was.
-    private static readonly LineWord[] Looks = [LineWords.Help, LineWords.At, LineWords.Why, LineWords.Work, LineWords.Note];
+    private static readonly LineWord[] Looks =
+    [
+        LineWords.Help,
+        LineWords.At,
+        LineWords.Why,
+        LineWords.Work,
+        LineWords.Note,
+    ];
 
     /// <summary>What is said before the first prompt.</summary>
     public string Opening =>
@@ -22,7 +30,7 @@ internal sealed class LessonLines(LessonRun lesson)
 
     /// <summary>What stands below a prompt: what the coach still has to say, the face of the gauge, the readout.</summary>
     public IEnumerable<string> Beside(Prompt prompt) =>
-        [.. Said(lesson.TakeRemarks()), .. GaugeView.Lines(lesson, prompt), .. Readout(prompt)];
+        [.. Said(lesson.TakeRemarks()), .. GaugeView.Lines(lesson, prompt), .. Readout(prompt), .. Pins(prompt)];
 
     /// <summary>What the coach says when asked.</summary>
     public IEnumerable<string> Hint(Prompt prompt) =>
@@ -65,6 +73,20 @@ internal sealed class LessonLines(LessonRun lesson)
         bool isNumber = char.IsAsciiDigit(text[0]) || text[0] is '.' or '-';
         string why = isNumber ? lesson.Stop(prompt, text) : RunMenu.InTheMetal;
         return why.Length > 0 ? new OwnLine(why, []) : null;
+    }
+
+    // Who is to sign finds the PIN here as on the screens.
+    private IEnumerable<string> Pins(Prompt prompt)
+    {
+        if (prompt.Awaits is Awaited.Signature or Awaited.WayOn)
+        {
+            IEnumerable<string> pins = lesson
+                .Job.Shop.People.Values.Where(p =>
+                    p.RetiredAt is null && (p.Role == Role.Lead || p.Id == lesson.Job.Person)
+                )
+                .Select(p => $"{p.Id} ({RoleWord.Of(p.Role)}) {PracticeDoor.PinOf(p.Id)}");
+            yield return $"    PINs in practice, worth nothing: {string.Join(", ", pins)}";
+        }
     }
 
     private IEnumerable<string> Readout(Prompt prompt) =>

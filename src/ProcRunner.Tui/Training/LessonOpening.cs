@@ -111,7 +111,12 @@ internal sealed class LessonOpening(LocalStore store, DebriefBook book, TimeProv
         run.Take(state, last);
         run.TakeUpTheTool();
         run.Listen();
-        fault = run.IsOver ? "" : run.Others.Work();
+
+        // A program that was killed while somebody else was at work left the rest of it to be done.
+        fault =
+            run.IsOver ? ""
+            : run.IsBegun ? run.Others.Work()
+            : run.Others.WorkUpToTheLesson();
         return fault.Length > 0 ? (null, fault) : (run, "");
     }
 

@@ -17,12 +17,13 @@ namespace ProcRunner.Tui.Training;
 /// </summary>
 internal sealed class LessonRun
 {
+    private const long NotYet = -1;
     private readonly PracticeSession _session;
     private readonly DebriefBook _book;
     private readonly List<Misread> _misreads = [];
     private readonly LessonAnswers _answers;
     private readonly HandFeed _feed;
-    private bool _isBegun;
+    private long _begun = NotYet;
     private bool _isElsewhere;
     private bool _isRefused;
 
@@ -78,6 +79,9 @@ internal sealed class LessonRun
         _book.Coach.Write(Job.Person, mode);
     }
 
+    /// <summary>True once the learner has taken over.</summary>
+    public bool IsBegun => _begun != NotYet;
+
     /// <summary>Readings that weren't typed as the face showed them, in order.</summary>
     public IReadOnlyList<Misread> Misreads => _misreads;
 
@@ -131,8 +135,7 @@ internal sealed class LessonRun
     public PracticeGauge GaugeOf(Prompt prompt) => _session.GaugeFor(prompt.Step.Taking!);
 
     /// <summary>The gauge that is read at a step, as the shop knows it; null where none is.</summary>
-    public Shop.Gauge? GaugeIn(Prompt prompt) =>
-        Shown(prompt).Count > 0 ? GaugeOf(prompt).Character.Gauge : null;
+    public Shop.Gauge? GaugeIn(Prompt prompt) => Shown(prompt).Count > 0 ? GaugeOf(prompt).Character.Gauge : null;
 
     /// <summary>What there is to be seen at an inspection, in words; empty elsewhere.</summary>
     public string Seen(Prompt prompt) => prompt.Awaits == Awaited.Finding ? _session.Finding(prompt.At) : "";
@@ -199,7 +202,8 @@ internal sealed class LessonRun
     public void Listen()
     {
         Job.Recorded = Happened;
-        Job.Refused = command => _isRefused |= command is RunCommand.Sign sign && Plan.Steps[sign.At.Step].FullName == Lesson.Until;
+        Job.Refused = command =>
+            _isRefused |= command is RunCommand.Sign sign && Plan.Steps[sign.At.Step].FullName == Lesson.Until;
     }
 
     /// <summary>A tool that was left in the metal stands where it was.</summary>
@@ -253,7 +257,7 @@ internal sealed class LessonRun
 
             if (happened is RunEvent.HandedOver handed)
             {
-                TakeHands(handed.To);
+                TakeHands(handed.To, state.Sequence);
             }
             else if (!_isElsewhere)
             {
@@ -265,15 +269,15 @@ internal sealed class LessonRun
     }
 
     // What somebody else answers, before the lesson or beside it, is none of the learner's doing.
-    private void TakeHands(string to)
+    private void TakeHands(string to, long sequence)
     {
         _isElsewhere = to == Others.Who;
-        if (_isBegun)
+        if (IsBegun)
         {
             return;
         }
 
-        _isBegun = true;
+        _begun = sequence;
         _answers.Clear();
         _misreads.Clear();
         _session.Change(Lesson.Then);
@@ -293,13 +297,16 @@ internal sealed class LessonRun
         }
     }
 
-    // A step of the head is answered there, wherever the lesson is.
+    // Answered since the learner came; a step of the head is answered there, wherever the lesson is.
     private bool IsAnswered(string name, string? position)
     {
         Plan.TryStep(name, out int step);
         IReadOnlyList<int> all = Plan.PositionsOf(Plan.Steps[step]);
         bool isHere = position is { } one && Plan.TryPosition(one, out int index) && all.Contains(index);
         IEnumerable<int> positions = isHere ? all.Where(p => Plan.PositionName(p) == position) : all;
-        return positions.All(p => Job.State.StandingOf(new At(step, p)) is StepStanding.Done or StepStanding.LeftOut);
+        return positions.All(p =>
+            Job.State.Find(new At(step, p)) is { Standing: StepStanding.Done or StepStanding.LeftOut } record
+            && record.Sequence > _begun
+        );
     }
 }

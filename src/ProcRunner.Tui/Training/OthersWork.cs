@@ -67,8 +67,7 @@ internal sealed class OthersWork(LessonRun lesson, PracticeSession session, stri
     {
         State.Plan.TryStep(lesson.Lesson.Until, out int last);
         bool IsOthers(At at) => !IsTheLessons(at.Position) && at.Step <= last;
-        return
-            !IsAtWork && !(Prompter.Next(State) is { } next && IsOthers(next))
+        return !IsAtWork && !(Prompter.Next(State) is { } next && IsOthers(next))
             ? null
             : State.Outlook.Open.Where(IsOthers).Select(at => (At?)at).FirstOrDefault();
     }
