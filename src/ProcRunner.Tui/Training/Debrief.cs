@@ -31,11 +31,11 @@ internal sealed record Debrief(
     /// <summary>How long the lesson's own solution takes, in minutes; null: nobody has said.</summary>
     public int? Own { get; init; }
 
-    /// <summary>True when everything planted was caught, nothing misread and nothing cut too deep.</summary>
+    /// <summary>True when everything planted was caught, nothing misread for good and nothing cut too deep.</summary>
     public bool IsClean => ToMend == 0;
 
     /// <summary>How many things there are to do better: missed, misread, cut too deep.</summary>
-    public int ToMend => Missed.Count + Misreads.Count + TooDeep.Count;
+    public int ToMend => Missed.Count + Misreads.Count(one => !one.IsPutRight) + TooDeep.Count;
 
     /// <summary>Looks back at a lesson.</summary>
     public static Debrief Of(LessonRun run, StoreReader reader)
@@ -86,7 +86,7 @@ internal sealed record Debrief(
 
         foreach (IGrouping<At, Misread> of in Misreads.GroupBy(one => one.At))
         {
-            string all = string.Join("; ", of.Select(one => $"{one.InWords("typed", "shown")}{one.Why}"));
+            string all = string.Join("; ", of.Select(Said));
             yield return $"misread: {state.Plan.NameOf(of.Key)}: {all}.";
         }
 
@@ -110,6 +110,9 @@ internal sealed record Debrief(
         yield return $"time: {Number(Minutes)} min"
             + (Own is { } own ? $"; the lesson's own solution takes about {Number(own)}" : "");
     }
+
+    private static string Said(Misread one) =>
+        $"{one.InWords("typed", "shown")}{one.Why}{(one.IsPutRight ? ", and put right" : "")}";
 
     // What was measured where a fault was passed over, against its limits: the number that should have told.
     private static string Read(RunState state, PlantedFault fault)
@@ -145,6 +148,9 @@ internal sealed record Debrief(
                     break;
                 case RunEvent.PassCut pass:
                     settled[pass.At] = false;
+                    break;
+                case RunEvent.EntryCorrected corrected:
+                    settled[corrected.At] = false;
                     break;
                 case RunEvent.Reopened:
                     settled.Clear();
