@@ -144,7 +144,7 @@ internal sealed class LessonRun
     /// <summary>What an inspection looks at, drawn; empty where there is nothing to draw.</summary>
     public IReadOnlyList<string> Sight(Prompt prompt) =>
         prompt.Awaits == Awaited.Finding && _session.Binding.Finding(prompt.At.Step) is { } bound
-            ? SightView.Of(_session.Head, bound.Of, prompt.At.Position)
+            ? SightView.Of(_session.Head, bound, prompt.At.Position)
             : [];
 
     /// <summary>What there is to be seen or heard at a step without a gauge; empty where there is nothing.</summary>

@@ -41,7 +41,11 @@ internal sealed class Slips(PracticeSession session)
             int before = isCorrection ? Last(one => one.At == taken.At && one.Place == typed.Place) : None;
             if (before != None)
             {
-                _all[before] = _all[before] with { Typed = isRight ? _all[before].Typed : typed.Value, IsPutRight = isRight };
+                _all[before] = _all[before] with
+                {
+                    Typed = isRight ? _all[before].Typed : typed.Value,
+                    IsPutRight = isRight,
+                };
             }
             else if (!isRight)
             {

@@ -226,7 +226,14 @@ public sealed class LessonTests : IDisposable
         {
             try
             {
-                (LessonRun? run, string fault) = LessonRun.Open(store, Book(room), lesson, Learner, CoachMode.Off, clock);
+                (LessonRun? run, string fault) = LessonRun.Open(
+                    store,
+                    Book(room),
+                    lesson,
+                    Learner,
+                    CoachMode.Off,
+                    clock
+                );
                 Assert.True(run is not null, fault);
                 while (!run.IsOver)
                 {
@@ -282,6 +289,19 @@ public sealed class LessonTests : IDisposable
         Assert.True(debrief.IsClean, said);
         Assert.Contains(", and put right", said, StringComparison.Ordinal);
         Assert.DoesNotContain("measured again", said, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("springs", "; spring load closed was 42 lbf, low 46 lbf, high 54 lbf. At teardown / spring, 3I")]
+    [InlineData("a valve at 4I", "; stem was 0.3390 in, low 0.3406 in, high 0.3412 in. At teardown / valve, 4I")]
+    [InlineData("seats", "; seat as it came: loose insert. At teardown / seat, 2E")]
+    public void What_was_missed_is_told_with_what_showed_it(string name, string told)
+    {
+        using LocalStore store = Room("told");
+        LessonRun run = Open(store, "told", name);
+        new ScriptedLearner(run, (_, at) => at.Awaits == Awaited.Choice ? "keep" : null).ToTheEnd();
+
+        Assert.Contains(told, string.Join('\n', run.Close().Lines(run.Job.State)), StringComparison.Ordinal);
     }
 
     // At its fitting nothing was cut on the wrong one yet; at the runout step the seat was, and is cut true on the new one.
