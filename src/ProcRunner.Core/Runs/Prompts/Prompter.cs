@@ -56,6 +56,16 @@ public static class Prompter
         return record is { Standing: StepStanding.Out } ? OutOfSpec(state, at, prompt, record) : prompt;
     }
 
+    /// <summary>
+    /// What an entry at a step that takes a reading is read as, with what is expected: for a front that takes it place by place.
+    /// Null where no reading is taken or its limits aren't known.
+    /// </summary>
+    public static FieldHint? FieldAt(RunState state, At at) =>
+        state.Plan.StepAt(at.Step).Taking is { } taking
+        && LimitFinder.Find(state, taking.Window, taking.Shift, at.Position) is LimitResult.Found { Limits: var limits }
+            ? ReadingTaker.Field(state, taking, at, limits)
+            : null;
+
     /// <summary>The step to go on with: the last one while it is open, else by the stage's walk; null when none is open.</summary>
     public static At? Next(RunState state)
     {
@@ -120,7 +130,7 @@ public static class Prompter
             ToDo = $"measure: {taking.Characteristic}",
             Unit = unit,
             Places = taking.Places,
-            Gauge = taking.GaugeKind is { } kind ? on.State.Gauges.GetValueOrDefault(kind, kind) : "",
+            Gauge = taking.GaugeKind is { } kind ? GaugeChooser.IdOf(on, kind) ?? kind : "",
             Window = found is LimitResult.Found { Limits: var limits } ? limits.ShownIn(unit) : Judgement.None,
             NoLimits = found switch
             {
