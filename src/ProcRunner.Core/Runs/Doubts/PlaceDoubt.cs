@@ -30,9 +30,7 @@ public static class PlaceDoubt
             return null;
         }
 
-        bool agrees =
-            first is { } before
-            && Seen.Apart(Seen.Base(before), Seen.Base(places[^1])) <= doubt.Within;
+        bool agrees = first is { } before && Seen.Apart(Seen.Base(before), Seen.Base(places[^1])) <= doubt.Within;
         return agrees ? null : $"{doubt.Why} {ReadingDoubts.Again}";
     }
 

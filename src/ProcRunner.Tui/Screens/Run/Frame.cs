@@ -1,5 +1,4 @@
 using System.Globalization;
-using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Tui.Drawing;
 
@@ -99,10 +98,7 @@ internal static class Frame
     private static string Where(RunWork work, At at, int room, bool isWide)
     {
         int stage = work.Plan.Steps[at.Step].StageIndex;
-        At[] toDo =
-        [
-            .. work.Outlook.All.Where(a => work.Outlook.ViewOf(a) is StepView.Open or StepView.Waiting),
-        ];
+        At[] toDo = [.. work.Outlook.All.Where(a => work.Outlook.ViewOf(a) is StepView.Open or StepView.Waiting)];
         int ofStage = toDo.Count(a => work.Plan.Steps[a.Step].StageIndex == stage);
         string left = string.Create(CultureInfo.InvariantCulture, $": {ofStage} to do");
         string ofJob = isWide ? string.Create(CultureInfo.InvariantCulture, $", {toDo.Length} in all") : "";

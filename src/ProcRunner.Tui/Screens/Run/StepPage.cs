@@ -1,8 +1,8 @@
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
-using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Drawing;
+using ProcRunner.Tui.Jobs;
 
 namespace ProcRunner.Tui.Screens.Run;
 
