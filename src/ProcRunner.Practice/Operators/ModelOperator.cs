@@ -103,7 +103,7 @@ public sealed class ModelOperator
                 return "";
             }
 
-            refused = model.Answer(Prompter.At(state, shop, at));
+            refused = model.Answer(Prompter.WithoutNumbers(state, shop, at));
         }
 
         return refused.Length > 0 ? refused : "It takes too many entries.";
@@ -126,7 +126,7 @@ public sealed class ModelOperator
                 break;
             }
 
-            refused = Answer(Prompter.At(_state, _shop, at));
+            refused = Answer(Prompter.WithoutNumbers(_state, _shop, at));
         }
 
         return _state.Standing switch

@@ -9,7 +9,13 @@ namespace ProcRunner.Runs.Prompts;
 public static class Prompter
 {
     /// <summary>The prompt of a step at a position.</summary>
-    public static Prompt At(RunState state, ShopState shop, At at)
+    public static Prompt At(RunState state, ShopState shop, At at) =>
+        Ask(state, shop, at, [.. state.Plan.StepAt(at.Step).Shows.Select(n => Shown(state, n, at))]);
+
+    /// <summary>The same without the numbers shown beside it, for who doesn't read them.</summary>
+    public static Prompt WithoutNumbers(RunState state, ShopState shop, At at) => Ask(state, shop, at, []);
+
+    private static Prompt Ask(RunState state, ShopState shop, At at, IReadOnlyList<NumberShown> numbers)
     {
         Plan plan = state.Plan;
         Step step = plan.StepAt(at.Step);
@@ -26,7 +32,7 @@ public static class Prompter
             Question = record?.Question,
             Before = record?.Readings ?? [],
             Recheck = Recheck(on, at, record),
-            Numbers = [.. step.Shows.Select(n => Shown(state, n, at))],
+            Numbers = numbers,
         };
         prompt = step.Work switch
         {
