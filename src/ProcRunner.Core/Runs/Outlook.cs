@@ -48,7 +48,7 @@ public sealed class Outlook
     {
         get
         {
-            List<At> open = [];
+            List<At> open = new(_rows);
             for (int position = At.Head; position < _plan.Positions.Count; position++)
             {
                 At at = new(_first[position + 1], position);

@@ -140,22 +140,20 @@ public sealed class Plan
     public bool TryPosition(string name, out int index) => _positions.TryGetValue(name, out index);
 
     /// <summary>Characteristics whose value rests on a datum or another characteristic.</summary>
-    public IReadOnlyList<int> CharacteristicsRestingOn(string name) =>
-        _restingCharacteristics.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<int> CharacteristicsRestingOn(string name) => _restingCharacteristics.GetValueOrDefault(name);
 
     /// <summary>Steps whose being done rests on a name.</summary>
-    public IReadOnlyList<int> StepsRestingOn(string name) => _restingSteps.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<int> StepsRestingOn(string name) => _restingSteps.GetValueOrDefault(name);
 
     /// <summary>Steps that need a name's value before they can be done and don't give it themselves.</summary>
-    public IReadOnlyList<int> StepsReading(string name) => _readingSteps.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<int> StepsReading(string name) => _readingSteps.GetValueOrDefault(name);
 
     /// <summary>Values, with the steps that take them, that are worked out or judged from a name.</summary>
-    public IReadOnlyList<(int Step, int Value)> ValuesReading(string name) =>
-        _readingValues.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<(int Step, int Value)> ValuesReading(string name) => _readingValues.GetValueOrDefault(name);
 
     /// <summary>Those of them that read the name at other positions too.</summary>
-    public IReadOnlyList<(int Step, int Value)> ValuesComparing(string name) =>
-        _comparingValues.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<(int Step, int Value)> ValuesComparing(string name) =>
+        _comparingValues.GetValueOrDefault(name);
 
     /// <summary>True for a step of a stage that records the head as it came.</summary>
     public bool IsAsFound(int step) => Procedure.Stages[Steps[step].StageIndex].AsFound;
@@ -167,10 +165,10 @@ public sealed class Plan
     internal ReadOnlySpan<int> TakersFor(int characteristic) => _takers[characteristic];
 
     /// <summary>Steps that decide about a subject, in order.</summary>
-    public IReadOnlyList<int> DecidersOf(string subject) => _deciders.GetValueOrDefault(subject, []);
+    public ReadOnlySpan<int> DecidersOf(string subject) => _deciders.GetValueOrDefault(subject);
 
     /// <summary>Steps that inspect a subject, in order.</summary>
-    public IReadOnlyList<int> InspectorsOf(string subject) => _inspectors.GetValueOrDefault(subject, []);
+    public ReadOnlySpan<int> InspectorsOf(string subject) => _inspectors.GetValueOrDefault(subject);
 
     /// <summary>The position's name, or "head".</summary>
     public string PositionName(int position) => position == At.Head ? "head" : Positions[position].Name;

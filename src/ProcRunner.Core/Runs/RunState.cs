@@ -455,7 +455,7 @@ public sealed class RunState
         (record.Stale, record.Cause, record.Mover) = (false, "", -1);
     }
 
-    private string? LastSaid(IReadOnlyList<int> steps, int position)
+    private string? LastSaid(ReadOnlySpan<int> steps, int position)
     {
         (long Sequence, string? Said) last = (0, null);
         foreach (int step in steps)

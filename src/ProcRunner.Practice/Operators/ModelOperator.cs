@@ -149,7 +149,7 @@ public sealed class ModelOperator
             _cuts,
             _concessions,
             _verdicts.All,
-            end == HeadEnd.Released ? [.. new HeldValues(_session, _state, _taken).All()] : []
+            end == HeadEnd.Released ? new HeldValues(_session, _state, _taken).All() : []
         );
 
     // What is refused is tried in another way once; the words of the refusal are the answer when that doesn't help.
