@@ -14,6 +14,9 @@ internal sealed class Askers
     private readonly Func<At, Asked> _asked;
     private readonly (int Characteristic, int Position)[] _stale;
 
+    // The same, each as one number, in the same order: to find one quickly.
+    private readonly int[] _keys;
+
     // The step that takes each of them again, or null.
     private readonly int?[] _askers;
 
@@ -25,9 +28,11 @@ internal sealed class Askers
     {
         (_state, _plan, _asked, _stale) = (state, state.Plan, asked, stale);
         _askers = stale.Length == 0 ? [] : new int?[stale.Length];
+        _keys = stale.Length == 0 ? [] : new int[stale.Length];
         for (int i = 0; i < stale.Length; i++)
         {
             (int characteristic, int position) = stale[i];
+            _keys[i] = Key(characteristic, position);
             _askers[i] = Usual(characteristic, position, _state.Value(characteristic, position)!.Mover);
         }
 
@@ -37,13 +42,13 @@ internal sealed class Askers
 
     /// <summary>Index of the step that takes a stale value again; null when none can.</summary>
     public int? Of(int characteristic, int position) =>
-        Array.BinarySearch(_stale, (characteristic, position)) is >= 0 and int i ? _askers[i] : null;
+        Find(characteristic, position) is >= 0 and int i ? _askers[i] : null;
 
     /// <summary>True when both know a value as stale, or neither does, and the same step takes it again.</summary>
     public bool SaysTheSame(Askers other, int characteristic, int position)
     {
-        int own = Array.BinarySearch(_stale, (characteristic, position));
-        int others = Array.BinarySearch(other._stale, (characteristic, position));
+        int own = Find(characteristic, position);
+        int others = other.Find(characteristic, position);
         return own < 0 == others < 0 && (own < 0 || _askers[own] == other._askers[others]);
     }
 
@@ -52,6 +57,10 @@ internal sealed class Askers
 
     /// <summary>True when a step is the one that takes a stale value again.</summary>
     public bool AsksAgain(At at) => _stale.Length > 0 && AnyStaleGiven(at, asked: true);
+
+    private int Find(int characteristic, int position) => Array.BinarySearch(_keys, Key(characteristic, position));
+
+    private int Key(int characteristic, int position) => (characteristic * (_plan.Positions.Count + 1)) + position + 1;
 
     private bool AnyStaleGiven(At at, bool asked)
     {

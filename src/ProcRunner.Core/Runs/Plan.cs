@@ -276,7 +276,7 @@ public sealed class Plan
     private int[] StepsWhere(Func<Step, bool> wanted) => [.. Procedure.Steps.Where(wanted).Select(s => s.Index)];
 
     // By name, then by position, the head first.
-    private FrozenDictionary<string, PlanLimit?[]> LimitsByPosition(HeadSpec head)
+    private static FrozenDictionary<string, PlanLimit?[]> LimitsByPosition(HeadSpec head)
     {
         Dictionary<Limit, PlanLimit> exact = new(ReferenceEqualityComparer.Instance);
         PlanLimit? At(string name, Position? position)

@@ -59,12 +59,13 @@ internal sealed class PlanName
             return null;
         }
 
-        return name
-            is FormulaName.SpecFigure
-                or FormulaName.SpecLimit
-                or FormulaName.ShopSetting
-                or FormulaName.OwnCylinder
-                or FormulaName.OwnGuideAngle
+        return
+            name
+                is FormulaName.SpecFigure
+                    or FormulaName.SpecLimit
+                    or FormulaName.ShopSetting
+                    or FormulaName.OwnCylinder
+                    or FormulaName.OwnGuideAngle
             ? [.. Enumerable.Range(At.Head, plan.Positions.Count + 1).Select(position => Fixed(plan, name, position))]
             : null;
     }
