@@ -12,7 +12,7 @@ internal sealed class EntryReader
     private readonly FieldHint _field;
     private readonly IReadOnlyList<EntryToken> _tokens;
     private readonly Unit? _unitOfAll;
-    private readonly List<EntryValue> _values = [];
+    private readonly List<EntryValue> _values;
 
     private EntryReader(string line, FieldHint field, IReadOnlyList<EntryToken> tokens)
     {
@@ -20,6 +20,7 @@ internal sealed class EntryReader
         _field = field;
         _tokens = tokens;
         _unitOfAll = UnitAtEnd(tokens);
+        _values = new List<EntryValue>(tokens.Count);
     }
 
     /// <summary>Reads a line that has no comma in it.</summary>

@@ -10,7 +10,9 @@ internal sealed class RunResults
     private readonly StepRecord?[] _steps;
     private readonly ValueRecord?[] _values;
     private readonly int _rows;
-    private readonly SortedSet<int> _stale = [];
+
+    // By slot, in order.
+    private readonly List<int> _stale = [];
     private long _sequence;
     private At? _corrected;
 
@@ -34,8 +36,21 @@ internal sealed class RunResults
     public At? Corrected => _corrected;
 
     /// <summary>The stale values, by characteristic, then by position.</summary>
-    public IEnumerable<(int Characteristic, int Position)> StaleValues =>
-        _stale.Select(slot => (slot / _rows, (slot % _rows) - 1));
+    public (int Characteristic, int Position)[] StaleValues()
+    {
+        if (_stale.Count == 0)
+        {
+            return [];
+        }
+
+        (int, int)[] values = new (int, int)[_stale.Count];
+        for (int i = 0; i < values.Length; i++)
+        {
+            values[i] = (_stale[i] / _rows, (_stale[i] % _rows) - 1);
+        }
+
+        return values;
+    }
 
     /// <summary>The record of a step at a position, or null before anything happened there.</summary>
     public StepRecord? Find(At at) => _steps[Slot(at.Step, at.Position)];
@@ -44,7 +59,7 @@ internal sealed class RunResults
     public ValueRecord? Value(int characteristic, int position) => _values[Slot(characteristic, position)];
 
     /// <summary>What the latest of some steps ended with at a position or of the head; null while none did.</summary>
-    public string? LastSaid(IReadOnlyList<int> steps, int position)
+    public string? LastSaid(ReadOnlySpan<int> steps, int position)
     {
         (long Sequence, string? Said) last = (0, null);
         foreach (int step in steps)
@@ -249,7 +264,7 @@ internal sealed class RunResults
             if (item.Characteristic >= 0 && Value(item.Characteristic, item.Position) is { } value)
             {
                 (value.Stale, value.Cause, value.Mover) = (true, stale.Cause, stale.Mover);
-                _ = _stale.Add(Slot(item.Characteristic, item.Position));
+                AddStale(Slot(item.Characteristic, item.Position));
                 Changes.AddStaleness();
             }
             else if (item.Step >= 0 && Find(new At(item.Step, item.Position)) is { } record)
@@ -257,6 +272,15 @@ internal sealed class RunResults
                 (record.Stale, record.Cause) = (true, stale.Cause);
                 Changes.Add(new At(item.Step, item.Position));
             }
+        }
+    }
+
+    private void AddStale(int slot)
+    {
+        int at = _stale.BinarySearch(slot);
+        if (at < 0)
+        {
+            _stale.Insert(~at, slot);
         }
     }
 

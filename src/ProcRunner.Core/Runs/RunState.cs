@@ -127,7 +127,7 @@ public sealed class RunState
     }
 
     /// <summary>The stale values, by characteristic, then by position.</summary>
-    internal IEnumerable<(int Characteristic, int Position)> StaleValues => _results.StaleValues;
+    internal (int Characteristic, int Position)[] StaleValues() => _results.StaleValues();
 
     private void Apply(RunEvent happened)
     {

@@ -31,6 +31,9 @@ internal sealed class LineRun
     /// <summary>Ends the run early, with what there is to say then: a lesson that is over; null: nothing does.</summary>
     public Func<IEnumerable<string>?>? Ending { get; init; }
 
+    /// <summary>Takes a line before line mode does: what came of it; null: nothing, it is line mode's.</summary>
+    public Func<string, Prompt, OwnLine?>? Own { get; init; }
+
     private RunState State => _talk.State;
 
     private bool IsClosed => State.Standing is JobStanding.Released or JobStanding.Scrapped;
@@ -123,6 +126,11 @@ internal sealed class LineRun
     private bool Take(string text)
     {
         _talk.Begin();
+        if (_talk.CurrentPrompt() is { } now && Own?.Invoke(text, now) is { } own)
+        {
+            return TakeOwn(own);
+        }
+
         if (LineWords.After(LineWords.Help, text) is "")
         {
             _talk.Printer.Help(State, _talk.CurrentPrompt());
@@ -163,6 +171,16 @@ internal sealed class LineRun
         }
 
         return _jobWords.Take(text) ?? _stepWords.Take(text);
+    }
+
+    private bool TakeOwn(OwnLine own)
+    {
+        foreach (string line in own.Said)
+        {
+            _talk.Printer.Line(line);
+        }
+
+        return own.Refused.Length == 0 || _talk.Refuse(own.Refused, []);
     }
 
     private void Assert(string place)
