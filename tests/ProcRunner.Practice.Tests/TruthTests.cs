@@ -129,6 +129,19 @@ public class TruthTests
     public void Each_cylinder_has_the_deck_above_it(int position, double height) =>
         Assert.Equal(height, Draw(0, ("deck bow along", 0.09)).DeckHeightAt(position), Digits);
 
+    // A pit of 0.10 in a flat deck: 0.05 leaves half of it, though all of the deck was cut; 0.10 leaves nothing.
+    [Fact]
+    public void A_deck_isnt_clean_while_a_pit_is_left()
+    {
+        PracticeHead head = Draw(0, ("pit as found", 0.10));
+        Assert.Equal("old", head.Condition("deck surface", -1));
+        head.Deck.Skim(0, 0.05, 0, 0, new double[25]);
+        Assert.Equal(0.05, head[Truths.Find("deepest pit")!, 0], Digits);
+        Assert.Equal("old", head.Condition("deck surface", -1));
+        head.Deck.Skim(0, 0.10, 0, 0, new double[25]);
+        Assert.Equal("sound", head.Condition("deck surface", -1));
+    }
+
     // Pump 25 inHg, less 1 that leaks, 2 of dirt, 20 a mm of runout (0.03 and 0.04 off: 0.1), 30 a mm of clearance above 0.1
     // (0.15: 1.5), and 10 for a burnt seat. How much is lost by what is invented; that each of them loses is common practice.
     [Theory]
