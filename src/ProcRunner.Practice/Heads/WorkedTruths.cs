@@ -19,7 +19,14 @@ internal static class WorkedTruths
             // Dirt holds the valve off its seat.
             (h, p, i, _) => Recession(h, p, i) - SquareToDeck(h[Truths.DirtHeight, p], h.GuideAngle(p))
         ),
-        Of("stem height", StemHeight),
+        new(
+            "stem height",
+            ofHead: false,
+            Dimension.OfLength,
+            [""],
+            (h, p, _) => StemHeight(h, p),
+            (h, p, _, _) => StemHeight(h, p) - h[Truths.DirtHeight, p]
+        ),
         Of("bare height", Bare),
         Of("installed height", (h, p) => Bare(h, p) - h[Truths.ShimStack, p]),
         Of("retainer gap", (h, p) => Bare(h, p) - h[Truths.SealTop, p]),

@@ -169,7 +169,8 @@ public static class RehearsalReport
     // Four deviations of a count that comes as chance has it (Poisson): its root.
     private static string AgainstExpected(Tally tally) =>
         tally.Escaped > tally.Expected + (4 * Math.Sqrt(tally.Expected)) + 1
-            ? "MORE ARE OUT than that lets expect: a gauge errs by more than its uncertainty says, or slips."
+            ? "MORE ARE OUT than that lets expect: a gauge slips (a turn off, not zeroed, dirt, a bent pilot), or what was read "
+                + "changed afterwards."
             : "Of work that is aimed at the middle of its limits fewer are out than that lets expect.";
 
     private static ReportPart.Table Listed(Tally tally, Plan plan)
