@@ -1,3 +1,4 @@
+using ProcRunner.Practice.Operators;
 using ProcRunner.Practice.Rehearsals;
 
 namespace ProcRunner.Practice.Tests;
@@ -9,7 +10,7 @@ namespace ProcRunner.Practice.Tests;
 /// </summary>
 public class ConformanceTests
 {
-    private const int Heads = 12_000;
+    private const int Heads = 8_000;
 
     private const string Readings = """
           margin: {of: position, measured-in: length, gauge: caliper, why: it holds}
@@ -38,8 +39,39 @@ public class ConformanceTests
         Assert.Empty(tally.Stuck);
         Assert.True(tally.Unexplained == 0, string.Join('\n', tally.Escapes.Where(e => e.Value.IsUnexplained)));
         Assert.InRange(tally.Escaped, 100, Heads);
-        // Each comes by a chance of its own: the deviation of their number is below the root of what is expected.
+        // Each comes by a chance p of its own: the deviation of their number is the root of the sum of p (1 - p), below that of p.
         Assert.Equal(tally.Expected, tally.Escaped, 4 * Math.Sqrt(tally.Expected));
+    }
+
+    // By hand (JCGM 100:2008, 5.1.2), with d / root 12 for a step d (4.3.7). Caliper: root(0.012^2 + 0.016^2 + 0.002^2 / 12) = 0.020008;
+    // bore 0.0030139, micrometer 0.0040104, their difference root of the sum of squares 0.0050166; of three places the farthest two
+    // count, 0.0030139 root 2. A spring of 50 and 100 lbf, 6.25 lbf a mm, at its test height: 0.30139 lbf and 6.25 of 0.020008 mm,
+    // 0.32629 lbf; open, the open load alone and the height, the same, for the closed load counts once as it is and once less in the
+    // rate. 4448.2216 mN a lbf (NIST SP 811 (2008), App. B.8).
+    [Theory]
+    [InlineData("margin", OneReading, 0.020008, 1e-6)]
+    [InlineData("least clearance", Difference, 0.0050166, 1e-7)]
+    [InlineData("taper along", Spread, 0.0042623, 1e-7)]
+    [InlineData("seat load", Load, 0.32629 * 4448.2216, 20)]
+    [InlineData("open load", OpenLoad, 0.32629 * 4448.2216, 20)]
+    public void A_values_uncertainty_follows_from_its_readings(
+        string value,
+        string steps,
+        double expected,
+        double within
+    )
+    {
+        Bindings.Binding binding = Bind(value, steps);
+        HeadOutcome[] released =
+        [
+            .. Enumerable
+                .Range(0, 40)
+                .Select(n => ModelOperator.Play(binding, PracticeShop.Of(binding.Setup), 5, (ulong)n))
+                .Where(h => h.End == HeadEnd.Released),
+        ];
+
+        Assert.NotEmpty(released);
+        Assert.Equal(expected, released.Average(h => h.Values.Single().Standard), within);
     }
 
     // A gauge that is used without being zeroed now and then lets more through than its uncertainty says; each of them is explained by
