@@ -45,7 +45,7 @@ public static class RehearsalLines
 
         int[] widths = WidthsOf(table, name => name.Length);
         widths = LengthOf(widths) > Widest ? WidthsOf(table, LongestWord) : widths;
-        widths[0] = Math.Min(widths[0], Math.Max(0, Widest - LengthOf(widths[1..])));
+        widths[0] = Math.Min(widths[0], Math.Max(0, Widest - LengthOf(widths.AsSpan(1))));
         foreach (string line in Headed(table.Columns, widths).Concat(table.Rows).SelectMany(row => Row(row, widths)))
         {
             yield return line;

@@ -59,27 +59,32 @@ internal static class RehearsalFiles
             setup = gauges.In(setup);
         }
 
-        if (problems.Count == 0)
-        {
-            problems.AddRange(PlanCheck.Join(procedure!, head!, headFile));
-        }
-
-        if (problems.Count == 0)
-        {
-            (Binding? binding, IReadOnlyList<Problem> unbound) = Binding.Of(new Plan(procedure!, head!), setup!);
-            problems.AddRange(unbound);
-            if (binding is not null)
-            {
-                return binding;
-            }
-        }
-
+        Binding? binding = problems.Count > 0 ? null : Joined(procedure!, head!, headFile, setup!, problems);
         foreach (Problem problem in problems)
         {
             Say.Aside(problem.ToString());
         }
 
-        return null;
+        return binding;
+    }
+
+    private static Binding? Joined(
+        Procedure procedure,
+        HeadSpec head,
+        string headFile,
+        PracticeSetup setup,
+        List<Problem> problems
+    )
+    {
+        problems.AddRange(PlanCheck.Join(procedure, head, headFile));
+        if (problems.Count > 0)
+        {
+            return null;
+        }
+
+        (Binding? binding, IReadOnlyList<Problem> unbound) = Binding.Of(new Plan(procedure, head), setup);
+        problems.AddRange(unbound);
+        return binding;
     }
 
     // A path, or the name of a file that comes with the program.
