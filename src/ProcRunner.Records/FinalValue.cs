@@ -13,6 +13,7 @@ namespace ProcRunner.Records;
 /// <param name="FoundPlaces">As found, place by place; empty for a single value and where nothing was found.</param>
 /// <param name="Standing">How it stands.</param>
 /// <param name="By">Who entered it.</param>
+/// <param name="LimitNote">What the head spec says besides of the limit it was held to; empty for nothing.</param>
 /// <param name="Before">What moved later that it is measured from: it was so before that; empty when nothing did.</param>
 public sealed record FinalValue(
     string Name,
@@ -25,6 +26,7 @@ public sealed record FinalValue(
     IReadOnlyList<PlaceValue> FoundPlaces,
     ValueStanding Standing,
     Stamped By,
+    string LimitNote,
     string Before = ""
 )
 {

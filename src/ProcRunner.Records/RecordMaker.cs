@@ -142,9 +142,26 @@ internal sealed class RecordMaker
                     _tell.Plan.PositionName(g.Key.Position),
                     latest.Said,
                     IsBad: false,
-                    _tell.Stamp(latest.Sequence)
+                    _tell.Stamp(latest.Sequence),
+                    WhyOf([.. g.Select(r => r.At)], latest.Sequence)
                 );
             });
+
+    // What led to a choice: the result out of spec whose way on made it, and what was noted where it was made.
+    private string WhyOf(At[] madeAt, long sequence)
+    {
+        IEnumerable<string> led = _source
+            .Entries[(int)sequence - 1]
+            .Events.OfType<RunEvent.WayTaken>()
+            .Select(way =>
+                $"{way.Way}, decided at {_tell.Plan.Steps[way.At.Step].FullName}{(way.Reason.Length > 0 ? $", because: {way.Reason}" : "")}"
+            );
+        IEnumerable<string> noted = _source
+            .Entries.SelectMany(e => e.Events.OfType<RunEvent.Noted>())
+            .Where(note => note.At is { } at && madeAt.Contains(at))
+            .Select(note => note.Text);
+        return string.Join("; ", led.Concat(noted));
+    }
 
     private IEnumerable<(At At, StepRecord Record)> Results<TWork>()
         where TWork : StepWork =>

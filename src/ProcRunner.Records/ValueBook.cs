@@ -43,8 +43,22 @@ internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
             FoundPlaces(characteristic.Name, position, value),
             Standing(index, position, value, record),
             tell.Stamp(value.Sequence),
+            NoteOf(characteristic.Name, position, value.ByStep),
             _moved.Since(index, value.Sequence)
         );
+    }
+
+    // As "Ra, for a composition gasket": what a figure means can hang on it.
+    private string NoteOf(string name, int position, int step)
+    {
+        Taking? taking = tell.Plan.Steps[step].Taking;
+        Window? window =
+            taking?.Characteristic == name
+                ? taking.Window
+                : taking?.WorksOut.FirstOrDefault(w => w.Name == name)?.Window;
+        return window is Window.FromSpec spec
+            ? tell.Plan.Head.LimitOf(spec.LimitName, tell.Plan.PositionOf(position))?.Note ?? ""
+            : "";
     }
 
     private IReadOnlyList<PlaceValue> FoundPlaces(string name, int position, ValueRecord value) =>

@@ -105,7 +105,7 @@ public class ManyValvesTests
             return;
         }
 
-        Assert.StartsWith("Words", string.Concat(pages[1].Letters.Select(l => l.Value)), StringComparison.Ordinal);
+        Assert.StartsWith("Contents", string.Concat(pages[1].Letters.Select(l => l.Value)), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -118,7 +118,38 @@ public class ReadBackTests
 
         Assert.Contains(Squeezed($"{worked.Record.Proof.Code}Proof code."), first, StringComparison.Ordinal);
         Assert.Contains(Squeezed(worked.Record.Advice[^1].Text), first, StringComparison.Ordinal);
-        Assert.StartsWith("Words", TextOf(paper.GetPage(2)), StringComparison.Ordinal);
+        Assert.StartsWith("Contents", TextOf(paper.GetPage(2)), StringComparison.Ordinal);
+    }
+
+    // A page's number in the contents is the page on which that part's heading stands.
+    [Theory]
+    [InlineData("demo")]
+    [InlineData("conceded")]
+    [InlineData("practice")]
+    public void Each_part_begins_on_the_page_that_the_contents_name(string job)
+    {
+        const double Heading = 11;
+        Worked worked = Worked.All.Single(j => j.Name == job).Job;
+        using PdfDocument paper = PdfDocument.Open(worked.Written(".pdf"));
+        Page[] pages = [.. paper.GetPages()];
+        string contents = Squeezed(TextOf(pages[1]));
+        string[] parts = PaperMaker.Of(worked.Record).Blocks.OfType<Block.Contents>().Single().Parts.ToArray();
+
+        Assert.True(parts.Length > 5);
+        Assert.All(
+            parts,
+            part =>
+            {
+                Page at = pages.Last(p =>
+                    Squeezed(string.Concat(p.Letters.Where(l => l.PointSize > Heading).Select(l => l.Value)))
+                        .Contains(Squeezed(part), StringComparison.Ordinal)
+                );
+                Assert.Matches(
+                    $"{System.Text.RegularExpressions.Regex.Escape(Squeezed(part))}{at.Number}(?![0-9])",
+                    contents
+                );
+            }
+        );
     }
 
     // What a heading heads stands under it on the same sheet: nothing set as large as a heading is the last of a sheet.
@@ -253,6 +284,7 @@ public class ReadBackTests
             Block.Table b => [b.Caption, .. b.Columns.Select(c => c.Name), .. b.Rows.SelectMany(r => r.Cells)],
             Block.Picture b => b.Drawing.Shapes.OfType<Shape.Label>().Select(l => l.Text).Prepend(b.Drawing.Title),
             Block.Code b => [b.Text, b.Words],
+            Block.Contents b => b.Parts,
             _ => [],
         };
 

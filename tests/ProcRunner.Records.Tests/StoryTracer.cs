@@ -23,11 +23,16 @@ internal sealed partial class StoryTracer
 
     /// <summary>The texts that tell of an entry, with the entries whose numbers may stand in them.</summary>
     public static IReadOnlyList<(XText Text, string Told, long From, long To)> Told(XDocument page) =>
-        [.. Cases(page), .. Earlier(page), .. Cuts(page)];
+        [.. Cases(page), .. Earlier(page), .. TheSame(page), .. Cuts(page)];
 
     /// <summary>Those whose numbers aren't all in their entries.</summary>
     public IReadOnlyList<string> Wrong(XDocument page) =>
-        [.. Told(page).Where(t => Decimals(t.Told).Any(n => !Stands(n, t.From, t.To))).Select(t => t.Text.Value)];
+        [
+            .. Told(page)
+                .Where(t => Decimals(t.Told).Any(n => !Stands(n, t.From, t.To)))
+                .Select(t => t.Text.Value)
+                .Distinct(),
+        ];
 
     /// <summary>The decimals of a text: what is measured, not what is counted.</summary>
     public static IEnumerable<string> Decimals(string text) => Decimal().Matches(text).Select(m => m.Value);
@@ -63,6 +68,15 @@ internal sealed partial class StoryTracer
         let entry = EntryOf(text.Value)
         select (text, text.Value, entry, entry);
 
+    // Both entries say the same, so either would do for each number: both must.
+    private static IEnumerable<(XText, string, long, long)> TheSame(XDocument page) =>
+        from table in page.Descendants("table")
+        where table.Element("caption")!.Value.StartsWith("Taken again", StringComparison.Ordinal)
+        from row in table.Element("tbody")!.Elements("tr")
+        let text = row.Elements("td").First().Nodes().OfType<XText>().Single()
+        from entry in EntriesOf(row.Elements().Last().Value)
+        select (text, text.Value, entry, entry);
+
     // From the zero on: its passes and readings follow it.
     private static IEnumerable<(XText, string, long, long)> Cuts(XDocument page) =>
         from table in page.Descendants("table")
@@ -73,11 +87,19 @@ internal sealed partial class StoryTracer
         let text = cell.Nodes().OfType<XText>().Single()
         select (text, text.Value, entry, entry + 5);
 
+    private static IEnumerable<long> EntriesOf(string text) =>
+        Numbers()
+            .Matches(text[text.IndexOf("entr", StringComparison.Ordinal)..])
+            .Select(m => long.Parse(m.Value, CultureInfo.InvariantCulture));
+
     private static long EntryOf(string text) =>
         long.Parse(Entry().Match(text).Groups["number"].Value, CultureInfo.InvariantCulture);
 
     [GeneratedRegex("entry (?<number>[0-9]+)", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Entry();
+
+    [GeneratedRegex("[0-9]+", RegexOptions.NonBacktracking)]
+    private static partial Regex Numbers();
 
     [GeneratedRegex("[0-9]+[.][0-9]+", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Decimal();

@@ -24,6 +24,8 @@ public class WebPageTests
         "div",
         "span",
         "strong",
+        "nav",
+        "a",
         "ul",
         "ol",
         "li",
@@ -59,6 +61,8 @@ public class WebPageTests
         "name",
         "class",
         "id",
+        "href",
+        "aria-label",
         "role",
         "scope",
         "tabindex",
@@ -115,7 +119,10 @@ public class WebPageTests
         Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<img", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<link", html, StringComparison.OrdinalIgnoreCase);
-        Assert.DoesNotContain("href=\"", html, StringComparison.OrdinalIgnoreCase);
+        Assert.All(
+            Page(html).Descendants().Attributes("href"),
+            link => Assert.Single(Page(html).Descendants("h2"), h => "#" + h.Attribute("id")!.Value == link.Value)
+        );
         Assert.DoesNotContain("src=\"", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("url(", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("@import", html, StringComparison.OrdinalIgnoreCase);

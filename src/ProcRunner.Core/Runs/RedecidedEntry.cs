@@ -7,7 +7,8 @@ namespace ProcRunner.Runs;
 /// <param name="Entry">The entry's number.</param>
 /// <param name="Then">What it says.</param>
 /// <param name="Now">What the program says today.</param>
-public sealed record RedecidedEntry(long Entry, string Then, string Now)
+/// <param name="IsSame">True when it is the same, told in another unit or to other places: nothing is decided otherwise.</param>
+public sealed record RedecidedEntry(long Entry, string Then, string Now, bool IsSame = false)
 {
     private const int MostDifferences = 3;
 
@@ -31,20 +32,21 @@ public sealed record RedecidedEntry(long Entry, string Then, string Now)
         }
 
         Json.Map[] again = [.. accepted.Events.Select(e => RunEventFormat.Write(before.Plan, e))];
-        List<(string Then, string Now)> differences = [.. Differences("", then, Json.ListOf([.. again]))];
+        List<Difference> differences = [.. Differences("", then, Json.ListOf([.. again])).OrderBy(d => d.IsSame)];
         return differences.Count == 0
             ? null
             : new(
                 entry.Sequence,
                 string.Join("; ", differences.Take(MostDifferences).Select(d => d.Then)),
-                string.Join("; ", differences.Take(MostDifferences).Select(d => d.Now))
+                string.Join("; ", differences.Take(MostDifferences).Select(d => d.Now)),
+                differences.TrueForAll(d => d.IsSame)
             );
     }
 
     private static string Names(IEnumerable<Json.Map> events) =>
         string.Join(", ", events.Select(e => e.TextAt("e") ?? "?"));
 
-    private static IEnumerable<(string Then, string Now)> Differences(string at, Json? then, Json? now)
+    private static IEnumerable<Difference> Differences(string at, Json? then, Json? now)
     {
         if (then is Json.Map a && now is Json.Map b)
         {
@@ -63,7 +65,8 @@ public sealed record RedecidedEntry(long Entry, string Then, string Now)
                 );
         }
 
-        return Equals(then, now) ? [] : [($"{at} {Text(then)}", $"{at} {Text(now)}")];
+        bool isSame = then is Json.Text one && now is Json.Text other && SameTelling.Is(one.Value, other.Value);
+        return Equals(then, now) ? [] : [new($"{at} {Text(then)}", $"{at} {Text(now)}", isSame)];
     }
 
     private static string NameOf(string at, Json.List then, Json.List now, int index)
@@ -75,4 +78,6 @@ public sealed record RedecidedEntry(long Entry, string Then, string Now)
 
     private static string Text(Json? value) =>
         value is null ? "nothing" : System.Text.Encoding.UTF8.GetString(CanonicalJson.Write(value));
+
+    private sealed record Difference(string Then, string Now, bool IsSame);
 }

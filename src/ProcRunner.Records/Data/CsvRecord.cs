@@ -171,7 +171,9 @@ internal sealed class CsvRecord
                 "earlier",
                 e.About,
                 e.Position,
-                text: $"was: {e.Was} (entry {N(e.WasBy.Entry)}); no longer held because: {e.Cause} (entry {N(e.Until.Entry)}); then: {e.Then}",
+                text: e.IsSame
+                    ? $"was: {e.Was} (entry {N(e.WasBy.Entry)}); taken again: {e.Cause} (entry {N(e.Until.Entry)}); came out the same"
+                    : $"was: {e.Was} (entry {N(e.WasBy.Entry)}); no longer held because: {e.Cause} (entry {N(e.Until.Entry)}); then: {e.Then}",
                 by: e.ThenBy
             );
         }
@@ -264,7 +266,7 @@ internal sealed class CsvRecord
                 "gauge",
                 g.Id,
                 text: g.Gauge is { } gauge
-                    ? $"{gauge.Name}, {gauge.Kind}, U {gauge.Uncertainty}"
+                    ? $"{gauge.Name}, {gauge.Kind}, steps of {gauge.Resolution}, U {gauge.Uncertainty}, calibrated until {WorkPart.Until(gauge)}, {N(g.Readings)} readings"
                     : "not in the shop book"
             );
         }
@@ -276,7 +278,7 @@ internal sealed class CsvRecord
         {
             foreach (Said s in said)
             {
-                Add(kind, s.About, s.Position, text: s.Text, by: s.By);
+                Add(kind, s.About, s.Position, text: s.Why.Length > 0 ? $"{s.Text}; why: {s.Why}" : s.Text, by: s.By);
             }
         }
 

@@ -86,6 +86,7 @@ public static class RecordJson
             ("aim", Amount(judgement.Aim)),
             ("high", Amount(judgement.High)),
             ("origin", Text(judgement.Origin)),
+            ("limit-note", Text(value.LimitNote)),
             ("verdict", Text(value.Verdict)),
             ("stale", new Json.Flag(value.Record.Stale)),
             ("step", Text(value.Step)),
@@ -288,6 +289,7 @@ public static class RecordJson
             ("at", Text(said.Position)),
             ("text", Text(said.Text)),
             ("out-of-spec", new Json.Flag(said.IsBad)),
+            ("why", Text(said.Why)),
             ("by", By(said.By))
         );
 

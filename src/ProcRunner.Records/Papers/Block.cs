@@ -37,4 +37,10 @@ internal abstract record Block
 
     /// <summary>On paper a new page begins.</summary>
     public sealed record NewPage : Block;
+
+    /// <summary>The parts, in their order; on paper with their pages.</summary>
+    public sealed record Contents(IReadOnlyList<string> Parts) : Block;
+
+    /// <summary>From here on stands what is looked up rather than read; on paper it is set closer.</summary>
+    public sealed record Appendix : Block;
 }

@@ -125,9 +125,9 @@ internal static class FrontPage
                 : $"Came back from job {record.EarlierStamp}.";
         }
 
-        if (Inspected(record) is { Length: > 0 } inspected)
+        foreach (string inspected in Inspected(record))
         {
-            yield return $"Inspected on the head and good: {inspected}.";
+            yield return inspected;
         }
 
         if (Changed(record) is { Length: > 0 } changed)
@@ -177,19 +177,38 @@ internal static class FrontPage
                 )
         );
 
-    // Only what could have been found bad.
-    private static string Inspected(BuildRecord record) =>
-        string.Join(
-            "; ",
-            record
+    // Only what could have been found bad. A test of the casting tells nothing of what a later cut of the deck opened, so
+    // that before and after it are told apart.
+    private static IEnumerable<string> Inspected(BuildRecord record)
+    {
+        Said[] good =
+        [
+            .. record
                 .Findings.Where(f => f is { Position: "head", IsBad: false })
                 .Where(f =>
                     record.Plan.TryStep(f.About, out int step)
                     && record.Plan.Steps[step].Work is StepWork.Inspect inspect
                     && inspect.Findings.Any(finding => !finding.Good)
-                )
-                .Select(f => $"{f.About.Split(" / ")[^1]}: {f.Text}")
-        );
+                ),
+        ];
+        long cut = record.Shown(RecordRoles.SkimTaken)?.By.Entry ?? 0;
+        string before = Listed(good.Where(f => f.By.Entry < cut));
+        string after = Listed(good.Where(f => f.By.Entry >= cut));
+        if (before.Length > 0)
+        {
+            yield return $"Inspected on the head and good, before the deck was cut: {before}.";
+        }
+
+        if (after.Length > 0)
+        {
+            yield return before.Length > 0
+                ? $"After the deck was cut: {after}."
+                : $"Inspected on the head and good: {after}.";
+        }
+    }
+
+    private static string Listed(IEnumerable<Said> findings) =>
+        string.Join("; ", findings.Select(f => $"{f.About.Split(" / ")[^1]}: {f.Text}"));
 
     private static IEnumerable<string> Deck(BuildRecord record)
     {

@@ -7,7 +7,10 @@ internal static class OutOfSpecPart
 {
     /// <summary>Its pieces.</summary>
     public static IEnumerable<Block> Of(BuildRecord record) =>
-        [.. Cases(record), .. AsItCame(record), .. Corrections(record), .. Questions(record), .. Renewals(record)];
+        [.. Cases(record), .. AsItCame(record), .. Corrections(record), .. Questions(record)];
+
+    /// <summary>Its pieces that are looked up: what no longer held because something moved.</summary>
+    public static IEnumerable<Block> LookedUp(BuildRecord record) => Renewals(record);
 
     private static IEnumerable<Block> Cases(BuildRecord record)
     {

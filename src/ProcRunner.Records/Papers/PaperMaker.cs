@@ -7,22 +7,31 @@ internal static class PaperMaker
     public static Paper Of(BuildRecord record)
     {
         Block[] front = [.. Warnings(record), .. FrontPage.Of(record)];
-        Block[] detail =
+        Block[] told =
         [
             .. OutOfSpecPart.Of(record),
             .. ComebackPart.Of(record),
+            .. HistoryPart.Of(record),
             .. DrawingPart.Of(record),
             .. WorkPart.Of(record),
-            .. ValuePart.Of(record),
-            .. HistoryPart.Of(record),
+            .. ValuePart.Said(record),
+        ];
+        Block[] lookedUp = [.. WorkPart.LookedUp(record), .. ValuePart.Of(record), .. OutOfSpecPart.LookedUp(record)];
+        Block[] detail =
+        [
+            .. told,
+            new Block.Appendix(),
+            .. lookedUp,
+            .. WordsPart.Of([.. front, .. told, .. lookedUp]),
             .. ProofPart.Of(record),
         ];
+        string[] parts = [.. detail.OfType<Block.Heading>().Where(h => h.Level == 2).Select(h => h.Text)];
         return new Paper(
             $"Build record {record.Job.Stamp}",
             record.Plan.Head.Title,
             $"Build record {record.Job.Stamp}, {Ended(record)}{Code(record)}",
             record.Job.Practice ? "PRACTICE" : "",
-            [.. front, new Block.NewPage(), .. WordsPart.Of([.. front, .. detail]), .. detail]
+            [.. front, new Block.NewPage(), new Block.Contents(parts), .. detail]
         );
     }
 

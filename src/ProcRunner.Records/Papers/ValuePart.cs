@@ -1,3 +1,4 @@
+using ProcRunner.Procedures;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
 
@@ -8,7 +9,10 @@ internal static class ValuePart
 {
     /// <summary>Its pieces.</summary>
     public static IEnumerable<Block> Of(BuildRecord record) =>
-        [.. Values(record), .. RulesOfThumb(record), .. Chosen(record), .. Findings(record)];
+        [.. Values(record), .. RulesOfThumb(record), .. Chosen(record)];
+
+    /// <summary>Findings, decisions, other heads and steps left out.</summary>
+    public static IEnumerable<Block> Said(BuildRecord record) => Findings(record);
 
     private static IEnumerable<Block> Values(BuildRecord record)
     {
@@ -37,16 +41,22 @@ internal static class ValuePart
                 [
                     ("reading", 4),
                     ("as found", 2),
-                    ("final", 6),
-                    ("low / aim / high (from)", 6),
+                    ("final", 7),
+                    ("low / aim / high (from)", 7),
                     ("standing", 3),
-                    ("taken", 6),
+                    ("taken", 8),
                 ],
                 [.. position.Select(Value)]
             );
-            if (record.Earlier.Where(e => e.Position == position.Key).ToArray() is { Length: > 0 } earlier)
+            Earlier[] earlier = [.. record.Earlier.Where(e => e.Position == position.Key)];
+            if (earlier.Any(e => !e.IsSame))
             {
-                yield return Overtaken(position.Key, earlier);
+                yield return Overtaken(position.Key, [.. earlier.Where(e => !e.IsSame)]);
+            }
+
+            if (earlier.Any(e => e.IsSame))
+            {
+                yield return TheSame(position.Key, [.. earlier.Where(e => e.IsSame)]);
             }
         }
     }
@@ -60,7 +70,9 @@ internal static class ValuePart
                 "Decided",
                 record
                     .Decisions.Where(d => d.Position == position)
-                    .Select(d => $"{d.About}: {d.Text} (entry {PaperMaker.Number(d.By.Entry)})")
+                    .Select(d =>
+                        $"{d.About}: {d.Text}{(d.Why.Length > 0 ? $", {d.Why}" : "")} (entry {PaperMaker.Number(d.By.Entry)})"
+                    )
             ),
             (
                 "Found",
@@ -111,6 +123,23 @@ internal static class ValuePart
             ]
         );
 
+    // The check was made once more and found what it had found: nothing stopped being true.
+    private static Block.Table TheSame(string position, Earlier[] earlier) =>
+        new(
+            position == "head"
+                ? "Taken again, of the head, and came out the same"
+                : $"Taken again, at {position}, and came out the same",
+            [("about", 4), ("each time", 6), ("why again", 4), ("then and again", 6)],
+            [
+                .. earlier.Select(e => new Row([
+                    e.About,
+                    e.Was,
+                    $"{e.Cause} (entry {PaperMaker.Number(e.Until.Entry)})",
+                    PaperMaker.Entries([e.WasBy, e.ThenBy]),
+                ])),
+            ]
+        );
+
     private static Row Value(FinalValue value)
     {
         Judgement judged = value.Record.Judgement;
@@ -127,7 +156,9 @@ internal static class ValuePart
                 value.Name,
                 isAsFound && found.Length == 0 ? now : found,
                 isAsFound ? "" : now,
-                limits.Length > 0 ? $"{limits} ({WorkPart.OriginOf(judged)})" : "",
+                limits.Length > 0
+                    ? $"{limits} ({WorkPart.OriginOf(judged)}{(value.LimitNote.Length > 0 ? $": {value.LimitNote}" : "")})"
+                    : "",
                 value.Standing is ValueStanding.Out or ValueStanding.Conceded or ValueStanding.Recheck
                     ? value.Verdict.ToUpperInvariant()
                     : value.Verdict,
@@ -172,6 +203,27 @@ internal static class ValuePart
         }
     }
 
+    // With the reason that was given, or else the rule by which the procedure has it decided.
+    private static IEnumerable<Row> Decided(BuildRecord record) =>
+        record
+            .Decisions.GroupBy(d => (d.About, d.Text, d.Why))
+            .Select(g => new Row([
+                g.Key.About,
+                PaperMaker.Places([.. g.Select(d => d.Position)], record),
+                g.Key.Text,
+                g.Key.Why.Length > 0 ? g.Key.Why : RuleFor(record, g.Key.About),
+                PaperMaker.Entries([.. g.Select(d => d.By)]),
+            ]));
+
+    private static string RuleFor(BuildRecord record, string subject) =>
+        record
+            .Plan.Procedure.Steps.Where(s => s.Work is StepWork.Decide decide && decide.Subject == subject)
+            .Select(s => s.Say)
+            .FirstOrDefault(say => say.Length > 0)
+            is { } rule
+            ? $"no reason noted; the procedure's rule: {rule}"
+            : "no reason noted";
+
     private static IEnumerable<Block> Findings(BuildRecord record)
     {
         if (record.Findings.Count > 0)
@@ -187,9 +239,9 @@ internal static class ValuePart
         if (record.Decisions.Count > 0)
         {
             yield return new Block.Table(
-                "What was decided",
-                [("about", 5), ("at", 2), ("decided", 4), ("by", 4)],
-                [.. WorkPart.Said(record.Decisions, record)]
+                "What was decided, and why",
+                [("about", 2), ("at", 3), ("decided", 3), ("why", 7), ("by", 3)],
+                [.. Decided(record)]
             );
         }
 

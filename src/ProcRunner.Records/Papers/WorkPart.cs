@@ -3,6 +3,7 @@ using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Records.Story;
 using ProcRunner.Runs;
+using ProcRunner.Shop;
 
 namespace ProcRunner.Records.Papers;
 
@@ -11,7 +12,10 @@ internal static class WorkPart
 {
     /// <summary>Its pieces.</summary>
     public static IEnumerable<Block> Of(BuildRecord record) =>
-        [.. Stages(record), .. Parts(record), .. Cuts(record), .. Left(record), .. Gauges(record), .. Tools(record)];
+        [.. Stages(record), .. Parts(record), .. Gauges(record), .. Tools(record)];
+
+    /// <summary>Its pieces that are looked up: every cut, and what is left of everything.</summary>
+    public static IEnumerable<Block> LookedUp(BuildRecord record) => [.. Left(record), .. Cuts(record)];
 
     private static IEnumerable<Block> Stages(BuildRecord record)
     {
@@ -141,12 +145,12 @@ internal static class WorkPart
             "Gauges that were read, as the shop book knew them at the last entry",
             [
                 ("gauge", 1),
-                ("name", 4),
+                ("name", 5),
                 ("kind", 2),
                 ("shows steps of", 2),
                 ("uncertainty (k = 2)", 2),
                 ("calibrated until", 2),
-                ("readings", 1),
+                ("readings", 2),
             ],
             [.. record.Gauges.Select(Gauge)]
         );
@@ -163,10 +167,14 @@ internal static class WorkPart
                 gauge.Kind,
                 gauge.Resolution.ToString(),
                 gauge.Uncertainty.ToString(),
-                gauge.CalibratedUntil?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "no date kept",
+                Until(gauge),
                 readings,
             ]);
     }
+
+    /// <summary>Until when a gauge is calibrated.</summary>
+    public static string Until(Gauge gauge) =>
+        gauge.CalibratedUntil?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "no date kept";
 
     private static IEnumerable<Block> Tools(BuildRecord record)
     {

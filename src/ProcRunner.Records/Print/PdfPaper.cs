@@ -10,11 +10,15 @@ namespace ProcRunner.Records.Print;
 internal sealed class PdfPaper
 {
     private const double Usual = 9;
+    private const double CloseScale = 0.86;
 
     // From the usual size down to the smallest that is still read with ease: common practice, no source.
     private static readonly double[] Scales = [1, 0.95, 0.9, 0.86, 0.82, 0.78];
 
     private readonly Sheets _sheets;
+
+    private readonly List<int> _pages = [];
+    private IReadOnlyList<int> _contents = [];
 
     private PdfPaper(Sheets sheets) => _sheets = sheets;
 
@@ -37,22 +41,35 @@ internal sealed class PdfPaper
         document.Info.CreationDate = made.UtcDateTime;
         document.Language = "en";
         document.ViewerPreferences.DisplayDocTitle = true;
-        using (Sheets sheets = new(document))
+        double scale = ScaleOfFront(paper);
+        int blocks = paper.Blocks.Count;
+        using (PdfDocument trial = new())
+        using (Sheets sheets = new(trial))
         {
-            PdfPaper pdf = new(sheets);
-            sheets.Scale = ScaleOfFront(paper);
-            pdf.Begin(paper);
-            for (int i = 0; i < paper.Blocks.Count; i++)
-            {
-                pdf.Add(paper.Blocks, i);
-                progress.Report(i + 1, paper.Blocks.Count);
-            }
-
-            sheets.Dispose();
-            Foot(document, paper, sheets.Ink);
+            // Set once for the pages of its parts, then again with them: a page's number takes no room that wasn't there.
+            PdfPaper first = new(sheets);
+            first.AddAll(paper, scale, done => progress.Report(done, 2 * blocks));
+            PdfPaper again = Begun(document, first._pages);
+            again.AddAll(paper, scale, done => progress.Report(blocks + done, 2 * blocks));
+            again._sheets.Dispose();
+            Foot(document, paper, again._sheets.Ink);
         }
 
         document.Save(to, closeStream: false);
+    }
+
+    private static PdfPaper Begun(PdfDocument document, IReadOnlyList<int> contents) =>
+        new(new Sheets(document)) { _contents = contents };
+
+    private void AddAll(Paper paper, double scale, Action<int> done)
+    {
+        _sheets.Scale = scale;
+        Begin(paper);
+        for (int i = 0; i < paper.Blocks.Count; i++)
+        {
+            Add(paper.Blocks, i);
+            done(i + 1);
+        }
     }
 
     // One page that a customer understands: what belongs on it is set smaller when it would run over.
@@ -155,6 +172,12 @@ internal sealed class PdfPaper
                 _sheets.Scale = 1;
                 _sheets.Need(Sheets.Bottom - Sheets.Top);
                 break;
+            case Block.Contents contents:
+                Contents(contents);
+                break;
+            case Block.Appendix:
+                (_sheets.IsClose, _sheets.Scale) = (true, CloseScale);
+                break;
             default:
                 throw new System.Diagnostics.UnreachableException();
         }
@@ -167,6 +190,7 @@ internal sealed class PdfPaper
         if (isPart)
         {
             _sheets.Mark(heading.Text);
+            _pages.Add(_sheets.Number);
         }
 
         _sheets.Words(heading.Text, isPart ? 13 : 10.5, Sheets.Left, Sheets.Width, isBold: true);
@@ -183,6 +207,33 @@ internal sealed class PdfPaper
         }
 
         _sheets.Y += 2;
+    }
+
+    // Two columns, each part with its page at the right.
+    private void Contents(Block.Contents contents)
+    {
+        const double Gap = 24;
+        const double Column = (Sheets.Width - Gap) / 2;
+        double line = Text * 1.32;
+        int rows = (contents.Parts.Count + 1) / 2;
+        _sheets.Words("Contents", 10.5, Sheets.Left, Sheets.Width, isBold: true);
+        _sheets.Y += 2;
+        for (int i = 0; i < contents.Parts.Count; i++)
+        {
+            double left = Sheets.Left + (i < rows ? 0 : Column + Gap);
+            double y = _sheets.Y + (i % rows * line) + Text;
+            XFont font = _sheets.Ink.Font(Text);
+            string part = _sheets.Ink.Lines(_sheets.Ink.Fit(contents.Parts[i]), font, Column - 30)[0];
+            _sheets.On.DrawString(part, font, Ink.Brush(Tone.Ink), left, y);
+            if (_pages.Count + i < _contents.Count)
+            {
+                string page = _contents[_pages.Count + i].ToString(CultureInfo.InvariantCulture);
+                double at = left + Column - _sheets.Ink.Width(page, font);
+                _sheets.On.DrawString(page, font, Ink.Brush(Tone.Ink), at, y);
+            }
+        }
+
+        _sheets.Y += (rows * line) + 6;
     }
 
     // Short ones stand two in a line.

@@ -45,6 +45,12 @@ internal sealed class Sheets : IDisposable
     /// <summary>How much smaller than usual everything is set; 1 is as usual.</summary>
     public double Scale { get; set; } = 1;
 
+    /// <summary>True where tables are set closer: an appendix.</summary>
+    public bool IsClose { get; set; }
+
+    /// <summary>The sheet in hand, from 1.</summary>
+    public int Number => _document.PageCount;
+
     /// <summary>What is left of the sheet.</summary>
     public double Room => Bottom - Y;
 

@@ -10,9 +10,9 @@ internal sealed class TablePrinter
     /// <summary>What a table needs of a sheet to begin on it: its caption, its headings and a row or two.</summary>
     public const double LeastHeight = 70;
 
-    private const double Size = 7.4;
-    private const double Line = Size * 1.28;
-    private const double Pad = 3;
+    private readonly double _size;
+    private readonly double _line;
+    private readonly double _pad;
     private readonly Sheets _sheets;
     private readonly Block.Table _table;
     private readonly double[] _lefts;
@@ -21,6 +21,9 @@ internal sealed class TablePrinter
     private TablePrinter(Sheets sheets, Block.Table table)
     {
         (_sheets, _table) = (sheets, table);
+        _size = sheets.IsClose ? 6.8 : 7.4;
+        _line = _size * (sheets.IsClose ? 1.22 : 1.28);
+        _pad = sheets.IsClose ? 1.7 : 3;
         double shares = table.Columns.Sum(c => c.Share);
         _widths = [.. table.Columns.Select(c => Sheets.Width * c.Share / shares)];
         _lefts = [.. _widths.Select((_, i) => Sheets.Left + _widths.Take(i).Sum())];
@@ -57,14 +60,14 @@ internal sealed class TablePrinter
         int lines = cells.Max(c => c.Count);
         for (int from = 0; from < lines; )
         {
-            double whole = ((lines - from) * Line) + (2 * Pad);
+            double whole = ((lines - from) * _line) + (2 * _pad);
             if (whole > _sheets.Room && _sheets.Y > Sheets.Top + 40)
             {
                 _sheets.Turn();
                 Headings();
             }
 
-            int fits = Math.Min(lines - from, Math.Max(1, (int)((_sheets.Room - (2 * Pad)) / Line)));
+            int fits = Math.Min(lines - from, Math.Max(1, (int)((_sheets.Room - (2 * _pad)) / _line)));
             if (row.NeedsAttention)
             {
                 double height = HeightOf(cells, from, fits);
@@ -79,22 +82,22 @@ internal sealed class TablePrinter
     }
 
     private List<string> Broken(string text, int column, bool isBold) =>
-        _sheets.Ink.Lines(_sheets.Ink.Fit(text, isBold), _sheets.Ink.Font(Size, isBold), _widths[column] - (2 * Pad));
+        _sheets.Ink.Lines(_sheets.Ink.Fit(text, isBold), _sheets.Ink.Font(_size, isBold), _widths[column] - (2 * _pad));
 
-    private static double HeightOf(List<string>[] cells, int from, int count) =>
-        (Math.Min(count, cells.Max(c => c.Count) - from) * Line) + (2 * Pad);
+    private double HeightOf(List<string>[] cells, int from, int count) =>
+        (Math.Min(count, cells.Max(c => c.Count) - from) * _line) + (2 * _pad);
 
     private void Put(List<string>[] cells, int from, int count, bool everyBold)
     {
         double height = HeightOf(cells, from, count);
         for (int i = 0; i < cells.Length; i++)
         {
-            XFont font = _sheets.Ink.Font(Size, everyBold || i == 0);
-            double y = _sheets.Y + Pad + Size;
+            XFont font = _sheets.Ink.Font(_size, everyBold || i == 0);
+            double y = _sheets.Y + _pad + _size;
             foreach (string line in cells[i].Skip(from).Take(count))
             {
-                _sheets.On.DrawString(line, font, Ink.Brush(Tone.Ink), _lefts[i] + Pad, y);
-                y += Line;
+                _sheets.On.DrawString(line, font, Ink.Brush(Tone.Ink), _lefts[i] + _pad, y);
+                y += _line;
             }
         }
 

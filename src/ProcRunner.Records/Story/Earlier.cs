@@ -18,4 +18,8 @@ public sealed record Earlier(
     Stamped Until,
     string Then,
     Stamped ThenBy
-);
+)
+{
+    /// <summary>True when it was taken again and came out the same.</summary>
+    public bool IsSame => Was == Then;
+}

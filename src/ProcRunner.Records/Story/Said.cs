@@ -6,4 +6,5 @@ namespace ProcRunner.Records.Story;
 /// <param name="Text">What was said.</param>
 /// <param name="IsBad">True for a finding that is out of spec.</param>
 /// <param name="By">Who said it.</param>
-public sealed record Said(string About, string Position, string Text, bool IsBad, Stamped By);
+/// <param name="Why">Why, of a decision: the note made at it, and the result that led to it; empty when none was given.</param>
+public sealed record Said(string About, string Position, string Text, bool IsBad, Stamped By, string Why = "");

@@ -48,10 +48,13 @@ internal static class PageStyle
             .across{position:fixed;inset:0;display:flex;align-items:center;justify-content:center;pointer-events:none;z-index:2}
             .across span{font-size:16vmin;font-weight:bold;color:var(--attention);opacity:.13;transform:rotate(-30deg);letter-spacing:.1em}
             .paper{break-after:page;height:0}
+            nav ul{columns:2;column-gap:2rem;margin:.2rem 0 1rem}
+            nav a{color:var(--value)}
             footer{margin-top:2.5rem;border-top:1px solid var(--ink);padding-top:.5rem;color:var(--quiet);font-size:.9rem}
             @media screen and (max-width:44rem){
             body{padding:1rem .8rem 2rem}
             h1{font-size:1.4rem}
+            nav ul{columns:1}
             dl{grid-template-columns:1fr;gap:0}
             dt{margin-top:.4rem}
             .notice{padding:.5rem .7rem}
@@ -71,6 +74,8 @@ internal static class PageStyle
             main>dl:first-of-type{grid-template-columns:max-content 1fr max-content 1fr;gap:.1rem .8rem}
             .notice{margin:.5rem 0}
             figure{margin:.5rem 0 .6rem}
+            .appendix~table{font-size:.8rem;line-height:1.25}
+            .appendix~table th,.appendix~table td{padding:.12rem .4rem}
             h1{font-size:17pt}
             h2{font-size:13pt;margin-top:12pt}
             figure{overflow:visible}

@@ -13,6 +13,7 @@ internal sealed class WebPage
     private const string Policy = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'";
     private readonly Markup _to = new();
     private int _drawings;
+    private int _headings;
 
     private WebPage() { }
 
@@ -52,7 +53,7 @@ internal sealed class WebPage
         switch (block)
         {
             case Block.Heading heading:
-                _to.Element(heading.Level == 2 ? "h2" : "h3", heading.Text);
+                Heading(heading);
                 break;
             case Block.Paragraph words:
                 _to.Element("p", words.Text, words.IsQuiet ? "class=\"quiet\"" : "");
@@ -82,12 +83,44 @@ internal sealed class WebPage
             case Block.NewPage:
                 _to.Raw("<div class=\"paper\"></div>");
                 break;
+            case Block.Contents contents:
+                Contents(contents);
+                break;
+            case Block.Appendix:
+                _to.Raw("<div class=\"appendix\"></div>");
+                break;
             default:
                 throw new System.Diagnostics.UnreachableException();
         }
 
         _to.Raw("\n");
     }
+
+    private void Heading(Block.Heading heading)
+    {
+        if (heading.Level == 2)
+        {
+            _to.Element("h2", heading.Text, $"id=\"{Place(_headings++)}\"");
+        }
+        else
+        {
+            _to.Element("h3", heading.Text);
+        }
+    }
+
+    // Links within the page, and nowhere else.
+    private void Contents(Block.Contents contents)
+    {
+        _to.Raw("<nav aria-label=\"Contents\">").Element("b", "Contents").Raw("<ul>");
+        for (int i = 0; i < contents.Parts.Count; i++)
+        {
+            _to.Raw("<li>").Element("a", contents.Parts[i], $"href=\"#{Place(_headings + i)}\"").Raw("</li>");
+        }
+
+        _to.Raw("</ul></nav>");
+    }
+
+    private static string Place(int heading) => string.Create(CultureInfo.InvariantCulture, $"part{heading}");
 
     private void Facts(Block.Facts facts)
     {

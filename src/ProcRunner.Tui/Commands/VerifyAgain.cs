@@ -15,15 +15,24 @@ internal static class VerifyAgain
         foreach (JobCheck check in checks)
         {
             (IReadOnlyList<RedecidedEntry> otherwise, long entries) = Recompute.Of(reader, check.Of);
+            int same = otherwise.Count(e => e.IsSame);
+            string told =
+                same > 0
+                    ? string.Create(
+                        CultureInfo.InvariantCulture,
+                        $" {same} the same, but told in another unit or to other places."
+                    )
+                    : "";
             Say.Line(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{check.Name}: decided again with the texts and the shop of then: {entries} entries, {otherwise.Count} otherwise."
+                    $"{check.Name}: decided again with the texts and the shop of then: {entries} entries, {otherwise.Count - same} otherwise.{told}"
                 )
             );
-            foreach (RedecidedEntry entry in otherwise)
+            foreach (RedecidedEntry entry in otherwise.OrderBy(e => e.IsSame))
             {
-                Say.Line(string.Create(CultureInfo.InvariantCulture, $"  Entry {entry.Entry}"));
+                string how = entry.IsSame ? ": the same, told otherwise" : "";
+                Say.Line(string.Create(CultureInfo.InvariantCulture, $"  Entry {entry.Entry}{how}"));
                 Say.Line($"    then: {entry.Then}");
                 Say.Line($"    now:  {entry.Now}");
             }
@@ -41,7 +50,8 @@ internal static class VerifyAgain
                             ("what", new Json.Text(check.Name)),
                             ("entry", new Json.Whole(entry.Entry)),
                             ("then", new Json.Text(entry.Then)),
-                            ("now", new Json.Text(entry.Now))
+                            ("now", new Json.Text(entry.Now)),
+                            ("same", new Json.Flag(entry.IsSame))
                         )
                     )
             ),

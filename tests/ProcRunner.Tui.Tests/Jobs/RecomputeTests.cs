@@ -64,6 +64,46 @@ public sealed class RecomputeTests : IDisposable
         Assert.True(JobCheck.Run(reader, _store.Shop, _store.Shop.Jobs[_job.State.JobId], null).All(c => c.Holds));
     }
 
+    // As an earlier program told the same value: with all the places that came out of the formula.
+    [Fact]
+    public void An_amount_that_is_only_told_to_other_places_is_told_apart()
+    {
+        int at = 0;
+        JobRun another = new(
+            () => _store.Shop,
+            (job, draft) => _store.Append(job, draft with { Events = [.. draft.Events.Select(MorePlaces)] }),
+            TimeProvider.System,
+            _job.State,
+            _job.Last,
+            _job.Person,
+            _job.LastEvents,
+            new PinGate(() => _store.Shop, (_, _) => new AppendResult.Refused("no PIN is asked"), TimeProvider.System)
+        );
+        while (!another.LastEvents.OfType<RunEvent.ReadingTaken>().Any())
+        {
+            DemoBench.Run(another, DemoBench.EntryLines[at++] + "\n");
+        }
+
+        (IReadOnlyList<RedecidedEntry> listed, _) = Recompute.Of(_store.Reader, _job.State.JobId);
+
+        RedecidedEntry same = Assert.Single(listed);
+        Assert.True(same.IsSame, same.Then + same.Now);
+        Assert.Contains("0.0090000 in", same.Then, StringComparison.Ordinal);
+    }
+
+    private static Json.Map MorePlaces(Json.Map written) =>
+        written["reading"] is Json.Map reading && reading.TextAt("value") is { } value
+            ? With(
+                written,
+                "reading",
+                With(
+                    reading,
+                    "value",
+                    new Json.Text(value.Replace("0.009 in", "0.0090000 in", StringComparison.Ordinal))
+                )
+            )
+            : written;
+
     private static Json.Map Otherwise(Json.Map written) =>
         written["reading"] is Json.Map reading
             ? With(written, "reading", With(reading, "value", new Json.Text("77 in")))
