@@ -26,7 +26,18 @@ internal sealed class HeldValues(
     private Binding Binding => session.Binding;
 
     /// <summary>The values, place by place.</summary>
-    public IEnumerable<Held> All()
+    public IReadOnlyList<Held> All()
+    {
+        List<Held> all = new(Judged().Sum(j => Math.Max(1, j.Value.Places.Count)));
+        foreach ((int characteristic, int position, BoundDimension bound, ValueRecord value) in Judged())
+        {
+            Add(all, characteristic, position, bound, value);
+        }
+
+        return all;
+    }
+
+    private IEnumerable<(int Characteristic, int Position, BoundDimension Bound, ValueRecord Value)> Judged()
     {
         for (int c = 0; c < Plan.Procedure.Characteristics.Count; c++)
         {
@@ -40,16 +51,13 @@ internal sealed class HeldValues(
             {
                 if (state.Value(c, p) is { Judgement: { Low: not null } or { High: not null } } value)
                 {
-                    foreach (Held held in Of(c, p, bound, value))
-                    {
-                        yield return held;
-                    }
+                    yield return (c, p, bound, value);
                 }
             }
         }
     }
 
-    private IEnumerable<Held> Of(int c, int p, BoundDimension bound, ValueRecord value)
+    private void Add(List<Held> all, int c, int p, BoundDimension bound, ValueRecord value)
     {
         IReadOnlyList<int> places = PlacesOf(bound, value.Places);
         _inputs.Clear();
@@ -73,20 +81,24 @@ internal sealed class HeldValues(
 
         double standard = Math.Sqrt(squares);
         bool conceded = state.Find(new At(value.ByStep, p)) is { Conceded: true };
+        double? low = value.Judgement.Low is { } least ? PracticeHead.InBase(least) : null;
+        double? high = value.Judgement.High is { } most ? PracticeHead.InBase(most) : null;
         for (int i = 0; i < Math.Max(1, value.Places.Count); i++)
         {
-            yield return new Held(
-                c,
-                p,
-                value.Places.Count > 1 ? value.Places[i].Place : "",
-                PracticeHead.InBase(value.Places.Count > 0 ? value.Places[i].Value : value.Value),
-                session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]],
-                value.Judgement.Low is { } low ? PracticeHead.InBase(low) : null,
-                value.Judgement.High is { } high ? PracticeHead.InBase(high) : null,
-                standard,
-                moved,
-                slipped,
-                conceded
+            all.Add(
+                new Held(
+                    c,
+                    p,
+                    value.Places.Count > 1 ? value.Places[i].Place : "",
+                    PracticeHead.InBase(value.Places.Count > 0 ? value.Places[i].Value : value.Value),
+                    session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]],
+                    low,
+                    high,
+                    standard,
+                    moved,
+                    slipped,
+                    conceded
+                )
             );
         }
     }
