@@ -62,7 +62,7 @@ internal sealed class HeldValues(
         IReadOnlyList<int> places = PlacesOf(bound, value.Places);
         _inputs.Clear();
         AddInputs(c, p, 1, Deepest);
-        if (_inputs.DistinctBy(static i => i.Characteristic).Count() < _inputs.Count)
+        if (IsAnyTwice())
         {
             _inputs.Clear();
             AddTogether(c, p, 1, Deepest);
@@ -147,6 +147,20 @@ internal sealed class HeldValues(
         {
             AddTogether(input, p, weight * (Sensitivity.Of(state, working.Formula, p, input) ?? 0), deep - 1);
         }
+    }
+
+    private bool IsAnyTwice()
+    {
+        for (int i = 1; i < _inputs.Count; i++)
+        {
+            int characteristic = _inputs[i].Characteristic;
+            if (_inputs.FindIndex(0, i, one => one.Characteristic == characteristic) >= 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private bool SameKind(int one, int other) =>
