@@ -62,6 +62,12 @@ internal sealed class HeldValues(
         IReadOnlyList<int> places = PlacesOf(bound, value.Places);
         _inputs.Clear();
         AddInputs(c, p, 1, Deepest);
+        if (IsAnyTwice())
+        {
+            _inputs.Clear();
+            AddTogether(c, p, 1, Deepest);
+        }
+
         double squares = 0;
         bool moved = false;
         bool slipped = false;
@@ -98,7 +104,7 @@ internal sealed class HeldValues(
     }
 
     // Adds the readings behind a value, each with how much the value hangs on it (JCGM 100:2008, 5.1.3). Of readings of the value's
-    // own kind one counts at most once: so it is of sums, differences and the larger of two.
+    // own kind one counts at most once, and two places of one reading both: so it is of sums, differences and the larger of two.
     private void AddInputs(int c, int p, double weight, int deep)
     {
         if (taken.ContainsKey((c, p)))
@@ -112,11 +118,49 @@ internal sealed class HeldValues(
             return;
         }
 
-        foreach (int input in working.Inputs)
+        foreach ((int input, double places) in working.Inputs)
         {
-            double own = SameKind(c, input) ? 1 : Math.Abs(Sensitivity.Of(state, working.Formula, p, input) ?? 0);
+            double own = SameKind(c, input) ? places : Math.Abs(Sensitivity.Of(state, working.Formula, p, input) ?? 0);
             AddInputs(input, p, weight * own, deep - 1);
         }
+    }
+
+    // The same where one reading counts by two ways, as a load that a spring's rate hangs on too: what it counts for is added up with
+    // its sign before it is squared (JCGM 100:2008, 5.2.2, for inputs that go together wholly).
+    private void AddTogether(int c, int p, double weight, int deep)
+    {
+        if (taken.ContainsKey((c, p)))
+        {
+            int known = _inputs.FindIndex(i => i.Characteristic == c);
+            double before = known < 0 ? 0 : _inputs[known].Weight;
+            _inputs.RemoveAll(i => i.Characteristic == c);
+            _inputs.Add((c, before + weight));
+            return;
+        }
+
+        if (deep == 0 || state.Value(c, p) is not { } value || Binding.WorkingOf(value.ByStep, c) is not { } working)
+        {
+            return;
+        }
+
+        foreach ((int input, _) in working.Inputs)
+        {
+            AddTogether(input, p, weight * (Sensitivity.Of(state, working.Formula, p, input) ?? 0), deep - 1);
+        }
+    }
+
+    private bool IsAnyTwice()
+    {
+        for (int i = 1; i < _inputs.Count; i++)
+        {
+            int characteristic = _inputs[i].Characteristic;
+            if (_inputs.FindIndex(0, i, one => one.Characteristic == characteristic) >= 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private bool SameKind(int one, int other) =>
