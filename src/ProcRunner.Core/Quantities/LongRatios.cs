@@ -50,6 +50,18 @@ internal static class LongRatios
         return Fits(Math.BigMul(one, other, out long low), low, out product);
     }
 
+    /// <summary>Whether a number above zero has no other prime factors, as what stands below a decimal has none.</summary>
+    public static bool IsOfTwosAndFives(long number)
+    {
+        long rest = number >> BitOperations.TrailingZeroCount(number);
+        while (rest % 5 == 0)
+        {
+            rest /= 5;
+        }
+
+        return rest == 1;
+    }
+
     /// <summary>Below 0, 0 or above 0 as a/b is below, equal to or above c/d.</summary>
     public static int Compare(long a, long b, long c, long d)
     {
@@ -81,6 +93,39 @@ internal static class LongRatios
             _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "Not a way to round."),
         };
         return outward ? whole + Math.Sign(above) : whole;
+    }
+
+    /// <summary>The same number as a decimal with no digit too many; false where there is none: unless below is 2^n 5^m.</summary>
+    public static bool TryToDecimal(long above, long below, out decimal result)
+    {
+        if (below == 1)
+        {
+            result = DecimalBits.Make(above, 0);
+            return true;
+        }
+
+        long rest = below;
+        int twos = BitOperations.TrailingZeroCount(rest);
+        int fives = 0;
+        for (rest >>= twos; rest % 5 == 0; rest /= 5)
+        {
+            fives++;
+        }
+
+        int places = Math.Max(twos, fives);
+        result = 0;
+        if (rest != 1 || places > DecimalBits.MostPlaces)
+        {
+            return false;
+        }
+
+        if (DecimalBits.TryScale(1, places, out long unit) && TryTimes(above, unit / below, out long digits))
+        {
+            result = DecimalBits.Make(digits, places);
+            return true;
+        }
+
+        return BigRatios.TryToDecimal(above, below, out result);
     }
 
     /// <summary>The greatest common divisor, above zero; of 0 and a number the number.</summary>

@@ -98,7 +98,7 @@ public sealed class ModelOperator
                 return "";
             }
 
-            refused = model.Answer(Prompter.At(state, shop, at));
+            refused = model.Answer(Prompter.WithoutNumbers(state, shop, at));
         }
 
         return refused.Length > 0 ? refused : "It takes too many entries.";
@@ -121,7 +121,7 @@ public sealed class ModelOperator
                 break;
             }
 
-            refused = Answer(Prompter.At(_state, _shop, at));
+            refused = Answer(Prompter.WithoutNumbers(_state, _shop, at));
         }
 
         return _state.Standing switch
@@ -144,7 +144,7 @@ public sealed class ModelOperator
             _cuts,
             _concessions,
             _verdicts.All,
-            end == HeadEnd.Released ? [.. new HeldValues(_session, _state, _taken).All()] : []
+            end == HeadEnd.Released ? new HeldValues(_session, _state, _taken).All() : []
         );
 
     // What is refused is tried in another way once; the words of the refusal are the answer when that doesn't help.
