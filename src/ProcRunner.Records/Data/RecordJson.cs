@@ -26,6 +26,7 @@ public static class RecordJson
             ("stamp", Text(job.Stamp)),
             ("job", Text(record.JobId)),
             ("shop", Text(record.Shop)),
+            ("shop-contact", Text(record.Contact)),
             ("customer", Text(job.Customer)),
             ("complaint", Text(job.Complaint)),
             ("earlier-work", Text(job.EarlierWork)),

@@ -89,6 +89,7 @@ internal static class FrontPage
             ("Complaint", job.Complaint),
             ("Earlier work", job.EarlierWork),
             ("Shop", record.Shop),
+            ("Address, telephone", record.Contact),
             (
                 "Opened",
                 $"{record.Opened.Time} (UTC{record.Opened.At.ToString("zzz", System.Globalization.CultureInfo.InvariantCulture)})"

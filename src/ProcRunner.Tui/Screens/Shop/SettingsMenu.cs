@@ -27,6 +27,10 @@ internal static class SettingsMenu
                 () => new Turn.To(new IdleForm(session))
             ),
             new(
+                () => $"on records: {ContactForm.InWords(session.Store.Shop.Contact)}; a lead sets it",
+                () => new Turn.To(new ContactForm(session))
+            ),
+            new(
                 () => $"bell at a refusal: {OnOff(settings.Bell)}; this switches it",
                 () => Set(session, !settings.Bell, settings.Colours)
             ),
