@@ -98,7 +98,7 @@ public class StoryTests
             StringComparison.Ordinal
         );
         Assert.DoesNotContain("final one", vacuum.Outcome, StringComparison.Ordinal);
-        Assert.Contains(seat.Lines, l => l.Text == "Fitted: seat insert 73-177, lot 73-1-32.");
+        Assert.Contains(seat.Lines, l => l.Text == "Fitted: seat insert SI-156, lot 4471.");
         Assert.All(
             Worked.All.SelectMany(w => w.Job.Record.Cases.Select(c => (w.Job.Record, Case: c))),
             told =>
@@ -126,9 +126,10 @@ public class StoryTests
                 Assert.All(
                     new[] { "2E", "3E" },
                     at =>
-                        Assert.Equal(
-                            "in limits, measured before: skim taken 0.0050 in",
-                            Worked.Demo.Record.Find(name, at)!.Verdict
+                        Assert.StartsWith(
+                            "in limits, measured before: skim taken 0.0050 in; from the new face ",
+                            Worked.Demo.Record.Find(name, at)!.Verdict,
+                            StringComparison.Ordinal
                         )
                 )
         );
@@ -136,6 +137,32 @@ public class StoryTests
             Worked.Demo.Record.Values.Where(v => v.Name is not ("counterbore depth" or "insert set-back")),
             v => Assert.Equal("", v.Before)
         );
+    }
+
+    // By hand: depth' = depth - cut. 2E's counterbore 0.2816 - 0.0050 = 0.2766. Its insert stood 0.2816 - 0.2810 = 0.0006 below the
+    // deck; a cut of 0.0050 goes 0.0044 into the insert, which is then level with the deck: 0, the low limit of the set-back.
+    [Fact]
+    public void A_depth_from_before_the_cut_says_what_it_is_from_the_new_face()
+    {
+        Assert.Equal(
+            "0.2816 in - 0.0050 in = 0.2766 in",
+            Worked.Demo.Record.Find("counterbore depth", "2E")!.FromTheNewFace
+        );
+        Assert.Equal(
+            "0.0006 in - 0.0050 in, so cut level with it",
+            Worked.Demo.Record.Find("insert set-back", "2E")!.FromTheNewFace
+        );
+    }
+
+    // By hand: an insert that has to lie 0.006 to 0.010 in below the deck (peened heads, common practice) and was set 0.008 in below it
+    // lies 0.008 - 0.005 = 0.003 in below the deck that was cut by 0.005 in: under its low limit.
+    [Fact]
+    public void An_insert_that_has_to_lie_below_the_deck_and_no_longer_does_is_named()
+    {
+        FinalValue setBack = Worked.Peened.Record.Find("insert set-back", "2E")!;
+
+        Assert.Equal("0.0080 in", setBack.Record.Value.ToDisplay());
+        Assert.Equal("0.0080 in - 0.0050 in = 0.0030 in, UNDER ITS LOW LIMIT", setBack.FromTheNewFace);
     }
 
     // By hand: (112 - 50) lbf over (1.700 - 1.390) in is 200 lbf/in at 1E (procedures/demo/README.md, springs).

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Records.Papers;
 using ProcRunner.Records.Story;
@@ -40,10 +41,20 @@ public static class RecordJson
                     record.Plan.Procedure.Name,
                     record.Plan.Procedure.Title,
                     record.Plan.Procedure.Revision,
+                    record.Plan.Procedure.Revised,
                     job.ProcedureDigest
                 )
             ),
-            ("head", Pinned(record.Plan.Head.Name, record.Plan.Head.Title, record.Plan.Head.Revision, job.HeadDigest)),
+            (
+                "head",
+                Pinned(
+                    record.Plan.Head.Name,
+                    record.Plan.Head.Title,
+                    record.Plan.Head.Revision,
+                    record.Plan.Head.Revised,
+                    job.HeadDigest
+                )
+            ),
             ("length-unit", Text(record.Plan.Head.LengthUnit.Symbol)),
             ("opened", By(record.Opened)),
             ("last", By(record.Last)),
@@ -172,11 +183,16 @@ public static class RecordJson
             ("time", Text(by.Exact))
         );
 
-    private static Json.Map Pinned(string name, string title, int revision, string digest) =>
+    private static Json.Map Pinned(string name, string title, int revision, Revised? revised, string digest) =>
         Json.MapOf(
             ("name", Text(name)),
             ("title", Text(title)),
             ("revision", new Json.Whole(revision)),
+            (
+                "revised",
+                revised is null ? Json.Nothing : Text(revised.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
+            ),
+            ("what-changed", Text(revised?.What ?? "")),
             ("sha256", Text(digest))
         );
 
