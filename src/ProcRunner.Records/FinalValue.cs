@@ -32,6 +32,9 @@ public sealed record FinalValue(
     string FromTheNewFace = ""
 )
 {
+    /// <summary>The words for what <see cref="IsUnderSince"/> tells.</summary>
+    public const string UnderItsLow = "UNDER ITS LOW LIMIT";
+
     /// <summary>True when it was found outside the limits that hold now.</summary>
     public bool CameOutside =>
         Record.AsFound is { } found
@@ -39,6 +42,9 @@ public sealed record FinalValue(
             (Record.Judgement.Low is { } low && low.Dimension == found.Dimension && found.CompareTo(low) < 0)
             || (Record.Judgement.High is { } high && high.Dimension == found.Dimension && found.CompareTo(high) > 0)
         );
+
+    /// <summary>True when a cut that came after it has taken it under its low limit.</summary>
+    public bool IsUnderSince => FromTheNewFace.EndsWith(UnderItsLow, StringComparison.Ordinal);
 
     /// <summary>How it stands, as words.</summary>
     public string Verdict =>

@@ -59,7 +59,7 @@ internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
 
         string name = tell.Plan.Procedure.Characteristics[index].Name;
         bool isUnder = LimitOf(name, position, value.ByStep)?.Low is { } low && after.Now.CompareTo(low) < 0;
-        return isUnder ? $"{after.Working}, UNDER ITS LOW LIMIT" : after.Working;
+        return isUnder ? $"{after.Working}, {FinalValue.UnderItsLow}" : after.Working;
     }
 
     // The head spec's limit that a value was held to, if it was one.

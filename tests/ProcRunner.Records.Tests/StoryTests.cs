@@ -1,4 +1,5 @@
 using ProcRunner.Records.Story;
+using ProcRunner.Tui.Demo;
 
 namespace ProcRunner.Records.Tests;
 
@@ -98,7 +99,7 @@ public class StoryTests
             StringComparison.Ordinal
         );
         Assert.DoesNotContain("final one", vacuum.Outcome, StringComparison.Ordinal);
-        Assert.Contains(seat.Lines, l => l.Text == "Fitted: seat insert SI-156, lot 4471.");
+        Assert.Contains(seat.Lines, l => l.Text == "Fitted: seat insert 1564, lot 4471.");
         Assert.All(
             Worked.All.SelectMany(w => w.Job.Record.Cases.Select(c => (w.Job.Record, Case: c))),
             told =>
@@ -163,6 +164,15 @@ public class StoryTests
 
         Assert.Equal("0.0080 in", setBack.Record.Value.ToDisplay());
         Assert.Equal("0.0080 in - 0.0050 in = 0.0030 in, UNDER ITS LOW LIMIT", setBack.FromTheNewFace);
+        Assert.Contains(
+            Papers.FrontPage.Of(Worked.Peened.Record).OfType<Papers.Block.Bullets>().Single().Texts,
+            l =>
+                l.StartsWith("UNDER A LOW LIMIT since the deck was cut", StringComparison.Ordinal)
+                && l.Contains(
+                    "insert set-back at 2E, 0.0080 in - 0.0050 in = 0.0030 in, UNDER ITS LOW LIMIT 0.0060 in",
+                    StringComparison.Ordinal
+                )
+        );
     }
 
     // By hand: (112 - 50) lbf over (1.700 - 1.390) in is 200 lbf/in at 1E (procedures/demo/README.md, springs).
@@ -299,6 +309,39 @@ public class StoryTests
         Assert.Equal(
             "After the deck was cut: clean-up: no old surface left; passages: clean and open.",
             lines.Single(l => l.StartsWith("After the deck", StringComparison.Ordinal))
+        );
+    }
+
+    // The demo shop sets what stands on its records; a shop that set nothing has no such line.
+    [Fact]
+    public void The_shops_address_stands_on_the_front_when_it_is_set()
+    {
+        static bool Has(BuildRecord record) =>
+            Papers
+                .FrontPage.Of(record)
+                .OfType<Papers.Block.Facts>()
+                .Single()
+                .Items.Contains(("Address, telephone", DemoShop.Contact));
+
+        Assert.True(Has(Worked.Demo.Record));
+        Assert.False(Has(Worked.Demo.Record with { Contact = "" }));
+    }
+
+    // The procedure's own lines: revision 2, with its day and what changed.
+    [Fact]
+    public void The_procedures_revision_stands_with_its_day_and_what_changed()
+    {
+        string told = Papers
+            .ProofPart.Of(Worked.Demo.Record)
+            .OfType<Papers.Block.Facts>()
+            .Single()
+            .Items.Single(i => i.Label == "Procedure")
+            .Text;
+
+        Assert.Contains(
+            ", revision 2 of 2026-11-25 (a planned skim aims at the clean-up cut; ",
+            told,
+            StringComparison.Ordinal
         );
     }
 

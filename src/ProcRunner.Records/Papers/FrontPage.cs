@@ -152,6 +152,12 @@ internal static class FrontPage
             yield return $"On the way {Counted(settled.Length, "result was", "results were")} out of spec and settled: {string.Join(", ", settled.Select(c => c.About))}. Each stands on the next pages with who decided and why.";
         }
 
+        FinalValue[] under = [.. record.Values.Where(v => v.IsUnderSince)];
+        if (under.Length > 0)
+        {
+            yield return $"UNDER A LOW LIMIT since the deck was cut, and not judged again by the work: {string.Join("; ", under.Select(v => $"{v.Name} at {v.Position}, {v.FromTheNewFace} {v.Record.Judgement.Low!.Value.ToDisplay()}"))}.";
+        }
+
         if (record.Values.Any(IsRuleOfThumb))
         {
             yield return "Some limits are rules of thumb: common practice that no maker or standard gave. They are named as such.";

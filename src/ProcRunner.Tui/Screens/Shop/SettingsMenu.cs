@@ -27,16 +27,16 @@ internal static class SettingsMenu
                 () => new Turn.To(new IdleForm(session))
             ),
             new(
-                () => $"on records: {ContactForm.InWords(session.Store.Shop.Contact)}; a lead sets it",
-                () => new Turn.To(new ContactForm(session))
-            ),
-            new(
                 () => $"bell at a refusal: {OnOff(settings.Bell)}; this switches it",
                 () => Set(session, !settings.Bell, settings.Colours)
             ),
             new(
                 () => $"colours: {OnOff(settings.Colours)}; this switches them",
                 () => Set(session, settings.Bell, !settings.Colours)
+            ),
+            new(
+                () => $"on records: {ContactForm.InWords(session.Store.Shop.Contact)}; a lead sets it",
+                () => new Turn.To(new ContactForm(session))
             ),
         ];
     }
