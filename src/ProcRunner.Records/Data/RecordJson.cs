@@ -35,26 +35,8 @@ public static class RecordJson
             ("demo", new Json.Flag(record.IsDemo)),
             ("state", Text(record.StandingWord)),
             ("state-reason", Text(record.StandingReason)),
-            (
-                "procedure",
-                Pinned(
-                    record.Plan.Procedure.Name,
-                    record.Plan.Procedure.Title,
-                    record.Plan.Procedure.Revision,
-                    record.Plan.Procedure.Revised,
-                    job.ProcedureDigest
-                )
-            ),
-            (
-                "head",
-                Pinned(
-                    record.Plan.Head.Name,
-                    record.Plan.Head.Title,
-                    record.Plan.Head.Revision,
-                    record.Plan.Head.Revised,
-                    job.HeadDigest
-                )
-            ),
+            ("procedure", ProcedureOf(record)),
+            ("head", HeadOf(record)),
             ("length-unit", Text(record.Plan.Head.LengthUnit.Symbol)),
             ("opened", By(record.Opened)),
             ("last", By(record.Last)),
@@ -195,6 +177,18 @@ public static class RecordJson
             ("what-changed", Text(revised?.What ?? "")),
             ("sha256", Text(digest))
         );
+
+    private static Json.Map ProcedureOf(BuildRecord record)
+    {
+        Procedure pinned = record.Plan.Procedure;
+        return Pinned(pinned.Name, pinned.Title, pinned.Revision, pinned.Revised, record.Job.ProcedureDigest);
+    }
+
+    private static Json.Map HeadOf(BuildRecord record)
+    {
+        HeadSpec pinned = record.Plan.Head;
+        return Pinned(pinned.Name, pinned.Title, pinned.Revision, pinned.Revised, record.Job.HeadDigest);
+    }
 
     private static Json.Map ProofOf(Proof proof) =>
         Json.MapOf(

@@ -32,7 +32,7 @@ internal static class DemoShop
     public const string Name = "Demo shop (invented)";
 
     /// <summary>What its records say of where it is found.</summary>
-    public const string Contact = "nowhere: no street and no telephone (invented)";
+    public const string Contact = "nowhere, no telephone (invented)";
 
     /// <summary>Rounds for PINs that everybody knows: enough to be real, few enough not to wait for.</summary>
     public const int Rounds = 10_000;
