@@ -80,6 +80,7 @@ internal sealed class Worked
         (JobAccount? account, fault) = JobAccount.Read(store.Reader, job.State.JobId);
         Record = (account ?? throw new InvalidOperationException(fault)).Record;
         Trail = File.ReadAllText(folder[$"shop/jobs/{job.State.JobId}.trail"]);
+        Book = File.ReadAllText(folder["shop/book.trail"]);
         Texts = [.. Directory.GetFiles(folder["shop/texts"]).Select(File.ReadAllText)];
     }
 
@@ -116,6 +117,9 @@ internal sealed class Worked
 
     /// <summary>Its trail's file.</summary>
     public string Trail { get; }
+
+    /// <summary>The shop book's file.</summary>
+    public string Book { get; }
 
     /// <summary>The file of the trail of the job it came back from; empty for another.</summary>
     public string EarlierTrail { get; } = "";
