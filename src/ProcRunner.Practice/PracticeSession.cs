@@ -133,7 +133,7 @@ public sealed class PracticeSession
         const double Slips = 0.2;
         ulong pass = SplitMix.Inside(
             SplitMix.Inside(SplitMix.Inside(_key, "hand"), ((ulong)at.Step << 32) + (ulong)(at.Position + 2)),
-            (ulong)_passes.GetValueOrDefault(at)
+            (ulong)Passes(at)
         );
         double chance = new Chance(SplitMix.Inside(pass, (ulong)turn)).Even();
         int steps =
@@ -143,6 +143,9 @@ public sealed class PracticeSession
         Readout readout = Binding.Setup.Readout;
         return new Quantity(from.Value + ((readout.GrowsDeeper ? steps : -steps) * readout.Step), from.Unit);
     }
+
+    /// <summary>How many passes were cut at a step so far.</summary>
+    public int Passes(At at) => _passes.GetValueOrDefault(at);
 
     /// <summary>Where the tool really stands for the next pass of a cut, whatever is entered for it.</summary>
     public void StandsAt(At at, Quantity shown) => _stood[at] = shown;

@@ -99,6 +99,12 @@ public sealed class RehearseVerbTests : IDisposable
         "colour"
     )]
     [InlineData("gauges: [", ":", "YAML")]
+    [InlineData("unit: in\ngauges: {}", ":2:9: ", "no gauge was read")]
+    [InlineData(
+        "unit: in\ngauges:\n  D1: {kind: depth, resolution: 0.0001, uncertainty: 0.0001}\n  D2: {kind: depth, resolution: 0.0001, uncertainty: 0.0001}",
+        ":4:3: ",
+        "a second gauge of the kind 'depth'"
+    )]
     public void What_is_wrong_with_a_file_of_gauges_is_said_with_its_place(string text, string place, string word)
     {
         string file = _folder.Write("bad.yaml", text + "\n");
@@ -110,13 +116,63 @@ public sealed class RehearseVerbTests : IDisposable
         Assert.Contains(word, ended.Errors, StringComparison.Ordinal);
     }
 
+    // What was read and what is wanted; nothing is played first, so that each is answered at once.
     [Theory]
-    [InlineData("--heads", "0")]
-    [InlineData("--heads", "10", "--compare", "11")]
-    [InlineData("--cores", "-1")]
-    [InlineData("-o", "report.docx")]
-    [InlineData("--gauges", "nowhere.yaml")]
-    public void Wrong_usage_is_said(params string[] more) => Assert.Equal(2, Rehearse(more).Status);
+    [InlineData("--heads 0 was read; from 1 to 1000000", "--heads", "0")]
+    [InlineData("--heads -1 was read", "--heads", "-1")]
+    [InlineData("--heads 1000000000 was read", "--heads", "1000000000")]
+    [InlineData("--heads: '99999999999' was read; a whole number", "--heads", "99999999999")]
+    [InlineData("--heads: 'many' was read; a whole number", "--heads", "many")]
+    [InlineData("--compare: 'few' was read; a whole number", "--compare", "few")]
+    [InlineData("--compare 11 was read; from 0 to the 10 heads", "--heads", "10", "--compare", "11")]
+    [InlineData("--seed -1 was read", "--seed", "-1")]
+    [InlineData("--seed: '99999999999999999999' was read; a whole number", "--seed", "99999999999999999999")]
+    [InlineData("--cores -1 was read", "--cores", "-1")]
+    [InlineData("report.docx' doesn't say which form", "-o", "report.docx")]
+    [InlineData("There is no folder ", "-o", "/no/such/folder/report.html")]
+    [InlineData("nowhere.yaml: ", "--gauges", "nowhere.yaml")]
+    public void Wrong_usage_is_said(string said, params string[] more)
+    {
+        BuiltProgram.Ended ended = Rehearse(more);
+
+        Assert.Equal(2, ended.Status);
+        Assert.Empty(ended.Output);
+        Assert.Contains(said, ended.Errors, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("nosuch", "pump-four", "There is no procedure 'nosuch'. With the program: two-valve-iron.")]
+    [InlineData("two-valve-iron", "nosuch", "There is no head spec 'nosuch'. With the program: pump-four, pump-one.")]
+    [InlineData("two-valve-iron", "pump-one", "There is no practice setup for two-valve-iron on pump-one.")]
+    public void A_name_that_isnt_there_is_answered_with_those_that_are(string procedure, string head, string said)
+    {
+        BuiltProgram.Ended ended = new BuiltProgram(_folder.Path).Run("", ["rehearse", procedure, head]);
+
+        Assert.Equal(2, ended.Status);
+        Assert.Contains(said, ended.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_setup_that_is_named_serves_another_head()
+    {
+        BuiltProgram.Ended ended = new BuiltProgram(_folder.Path).Run(
+            "",
+            [
+                "rehearse",
+                "two-valve-iron",
+                "pump-one",
+                "--practice",
+                "two-valve-iron-pump-four",
+                "--heads",
+                "20",
+                "--alone",
+                "--json",
+            ]
+        );
+
+        Assert.Equal(0, ended.Status);
+        Assert.Equal("pump-one", JsonDocument.Parse(ended.Output).RootElement.GetProperty("head").GetString());
+    }
 
     [Fact]
     public void Stopped_in_the_middle_it_leaves_no_file()

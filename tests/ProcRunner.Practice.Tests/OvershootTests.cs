@@ -1,12 +1,7 @@
-using System.Text;
 using MathNet.Numerics.Distributions;
 using ProcRunner.Lessons;
 using ProcRunner.Practice.Rehearsals;
-using ProcRunner.Procedures;
-using ProcRunner.Procedures.Checks;
 using ProcRunner.Quantities;
-using ProcRunner.Runs;
-using ProcRunner.Yaml;
 
 namespace ProcRunner.Practice.Tests;
 
@@ -120,23 +115,7 @@ public class OvershootTests
               depth: {low: 0.010, aim: 0.060, high: 0.090, origin: maker}
               high end: {high: {{high}}, origin: maker}
             """;
-        HeadSpec spec = Good(HeadSpecFile.Load("head", Encoding.UTF8.GetBytes(head)));
-        Procedure procedure = Good(ProcedureFile.Load("procedure", Encoding.UTF8.GetBytes(Steps(high))));
-        PracticeSetup setup = Good(PracticeFile.LoadSetup("setup", Encoding.UTF8.GetBytes(Setup)));
-        Assert.Empty(PlanCheck.Join(procedure, spec, "head"));
-        (Bindings.Binding? binding, IReadOnlyList<Problems.Problem> problems) = Bindings.Binding.Of(
-            new Plan(procedure, spec),
-            setup
-        );
-        Assert.True(problems.Count == 0, string.Join('\n', problems));
-        return binding!;
-    }
-
-    private static T Good<T>(Loaded<T> loaded)
-        where T : class
-    {
-        Assert.True(loaded.Problems.Count == 0, string.Join('\n', loaded.Problems));
-        return loaded.Value!;
+        return SmallPlan.Bind(Steps(high), head, Setup);
     }
 
     private static string Steps(decimal high) =>

@@ -11,13 +11,14 @@ internal sealed class EntryReader
     private readonly string _line;
     private readonly FieldHint _field;
     private readonly IReadOnlyList<EntryToken> _tokens;
-    private readonly List<EntryValue> _values = [];
+    private readonly List<EntryValue> _values;
 
     private EntryReader(string line, FieldHint field, IReadOnlyList<EntryToken> tokens)
     {
         _line = line;
         _field = field;
         _tokens = tokens;
+        _values = new List<EntryValue>(tokens.Count);
     }
 
     /// <summary>Reads a line that has no comma in it.</summary>

@@ -6,8 +6,7 @@ namespace ProcRunner.Quantities;
 public readonly record struct Exact(Rational Value, Dimension Dimension) : IComparable<Exact>
 {
     /// <summary>The amount of a quantity.</summary>
-    public static Exact Of(Quantity quantity) =>
-        new(quantity.Unit.ToBase(Rational.FromDecimal(quantity.Value)), quantity.Unit.Dimension);
+    public static Exact Of(Quantity quantity) => new(quantity.Unit.ToBase(quantity.Value), quantity.Unit.Dimension);
 
     /// <summary>The amount in a unit, exactly.</summary>
     /// <exception cref="ArgumentException">The unit measures something else.</exception>

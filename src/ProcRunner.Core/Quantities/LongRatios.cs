@@ -50,6 +50,18 @@ internal static class LongRatios
         return Fits(Math.BigMul(one, other, out long low), low, out product);
     }
 
+    /// <summary>Whether a number above zero has no other prime factors, as what stands below a decimal has none.</summary>
+    public static bool IsOfTwosAndFives(long number)
+    {
+        long rest = number >> BitOperations.TrailingZeroCount(number);
+        while (rest % 5 == 0)
+        {
+            rest /= 5;
+        }
+
+        return rest == 1;
+    }
+
     /// <summary>Below 0, 0 or above 0 as a/b is below, equal to or above c/d.</summary>
     public static int Compare(long a, long b, long c, long d)
     {

@@ -64,6 +64,16 @@ public readonly struct Rational
             ? FromDigits(digits, unit)
             : FromRatio(DecimalBits.Mantissa(value), BigInteger.Pow(DecimalBits.Ten, value.Scale));
 
+    /// <summary>The product of a decimal and a factor; nothing is lost.</summary>
+    internal static Rational FromDecimal(decimal value, Rational factor) =>
+        factor._large is null
+        && LongRatios.IsOfTwosAndFives(factor.Below)
+        && DecimalBits.TryShort(value, out long digits, out long unit)
+        && LongRatios.TryTimes(digits, factor._above, out long above)
+        && LongRatios.TryTimes(unit, factor.Below, out long below)
+            ? FromDigits(above, below)
+            : FromDecimal(value) * factor;
+
     /// <summary>The same number over 1.</summary>
     public static Rational FromInteger(BigInteger value) => OfReduced(value, BigInteger.One);
 
@@ -344,7 +354,7 @@ public readonly struct Rational
         return new Rational(above / divisor, below / divisor);
     }
 
-    // Over a power of ten nothing cancels but twos and fives.
+    // What is below is a product of twos and fives, so nothing else cancels.
     private static Rational FromDigits(long above, long below)
     {
         if (above == 0)

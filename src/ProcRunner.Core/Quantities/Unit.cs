@@ -49,8 +49,15 @@ public sealed class Unit
     /// <summary>An amount of this unit in base units.</summary>
     public Rational ToBase(Rational value) => (value * Factor) + Offset;
 
+    /// <summary>An amount of this unit, as it was entered, in base units.</summary>
+    public Rational ToBase(decimal value)
+    {
+        Rational amount = Rational.FromDecimal(value, Factor);
+        return Offset.IsZero ? amount : amount + Offset;
+    }
+
     /// <summary>An amount of base units in this unit.</summary>
-    public Rational FromBase(Rational value) => (value - Offset) / Factor;
+    public Rational FromBase(Rational value) => (Offset.IsZero ? value : value - Offset) / Factor;
 
     /// <summary>The symbol.</summary>
     public override string ToString() => Symbol;

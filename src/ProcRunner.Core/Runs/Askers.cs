@@ -12,40 +12,55 @@ internal sealed class Askers
     private readonly RunState _state;
     private readonly Plan _plan;
     private readonly Func<At, Asked> _asked;
-    private readonly Dictionary<(int Characteristic, int Position), int?> _askers = [];
+    private readonly (int Characteristic, int Position)[] _stale;
 
-    public Askers(RunState state, IReadOnlyList<(int Characteristic, int Position)> stale, Func<At, Asked> asked)
+    // The same, each as one number, in the same order: to find one quickly.
+    private readonly int[] _keys;
+
+    // The step that takes each of them again, or null.
+    private readonly int?[] _askers;
+
+    /// <summary>Looks for the steps.</summary>
+    /// <param name="state">The run.</param>
+    /// <param name="stale">Its stale values, by characteristic, then by position.</param>
+    /// <param name="asked">Whether a step is asked for.</param>
+    public Askers(RunState state, (int Characteristic, int Position)[] stale, Func<At, Asked> asked)
     {
-        (_state, _plan, _asked) = (state, state.Plan, asked);
-        foreach ((int characteristic, int position) in stale)
+        (_state, _plan, _asked, _stale) = (state, state.Plan, asked, stale);
+        _askers = stale.Length == 0 ? [] : new int?[stale.Length];
+        _keys = stale.Length == 0 ? [] : new int[stale.Length];
+        for (int i = 0; i < stale.Length; i++)
         {
-            int mover = _state.Value(characteristic, position)!.Mover;
-            _askers[(characteristic, position)] = Usual(characteristic, position, mover);
-        }
-
-        if (_askers.Count == 0)
-        {
-            return;
+            (int characteristic, int position) = stale[i];
+            _keys[i] = Key(characteristic, position);
+            _askers[i] = Usual(characteristic, position, _state.Value(characteristic, position)!.Mover);
         }
 
         // One value asked earlier can make another wanted earlier; each turn moves one nearer to the start.
-        while (MoveOne(stale)) { }
+        while (MoveOne()) { }
     }
 
     /// <summary>Index of the step that takes a stale value again; null when none can.</summary>
-    public int? Of(int characteristic, int position) => _askers.GetValueOrDefault((characteristic, position));
+    public int? Of(int characteristic, int position) =>
+        Find(characteristic, position) is >= 0 and int i ? _askers[i] : null;
 
     /// <summary>True when both know a value as stale, or neither does, and the same step takes it again.</summary>
-    public bool SaysTheSame(Askers other, int characteristic, int position) =>
-        _askers.TryGetValue((characteristic, position), out int? own)
-            == other._askers.TryGetValue((characteristic, position), out int? others)
-        && own == others;
+    public bool SaysTheSame(Askers other, int characteristic, int position)
+    {
+        int own = Find(characteristic, position);
+        int others = other.Find(characteristic, position);
+        return own < 0 == others < 0 && (own < 0 || _askers[own] == other._askers[others]);
+    }
 
     /// <summary>True when a value that a step gives is stale.</summary>
-    public bool GivesStale(At at) => _askers.Count > 0 && AnyStaleGiven(at, asked: false);
+    public bool GivesStale(At at) => _stale.Length > 0 && AnyStaleGiven(at, asked: false);
 
     /// <summary>True when a step is the one that takes a stale value again.</summary>
-    public bool AsksAgain(At at) => _askers.Count > 0 && AnyStaleGiven(at, asked: true);
+    public bool AsksAgain(At at) => _stale.Length > 0 && AnyStaleGiven(at, asked: true);
+
+    private int Find(int characteristic, int position) => Array.BinarySearch(_keys, Key(characteristic, position));
+
+    private int Key(int characteristic, int position) => (characteristic * (_plan.Positions.Count + 1)) + position + 1;
 
     private bool AnyStaleGiven(At at, bool asked)
     {
@@ -87,11 +102,11 @@ internal sealed class Askers
         return last;
     }
 
-    private bool MoveOne(IReadOnlyList<(int Characteristic, int Position)> stale)
+    private bool MoveOne()
     {
-        for (int i = 0; i < stale.Count; i++)
+        for (int i = 0; i < _stale.Length; i++)
         {
-            if (MoveBeforeWanted(stale[i]))
+            if (MoveBeforeWanted(i))
             {
                 return true;
             }
@@ -100,26 +115,26 @@ internal sealed class Askers
         return false;
     }
 
-    private bool MoveBeforeWanted((int Characteristic, int Position) value)
+    private bool MoveBeforeWanted(int index)
     {
-        string name = _plan.CharacteristicAt(value.Characteristic).Name;
-        foreach (int reader in _plan.StepsReading(name))
+        (int characteristic, int position) = _stale[index];
+        foreach (int reader in _plan.ReadersOf(characteristic))
         {
-            int now = _askers[value] ?? int.MaxValue;
-            if (now < reader || !IsWantedBy(reader, value.Position))
+            int now = _askers[index] ?? int.MaxValue;
+            if (now < reader || !IsWantedBy(reader, position))
             {
                 continue;
             }
 
             int before = int.MaxValue;
-            foreach (int taker in _plan.TakersFor(value.Characteristic))
+            foreach (int taker in _plan.TakersFor(characteristic))
             {
-                before = taker < reader && CanTake(new At(taker, value.Position)) ? taker : before;
+                before = taker < reader && CanTake(new At(taker, position)) ? taker : before;
             }
 
             if (before < now)
             {
-                _askers[value] = before;
+                _askers[index] = before;
                 return true;
             }
         }

@@ -10,15 +10,28 @@ internal static class LimitFinder
     /// <summary>Low, aim and high of a spec limit with those chosen in the run put in.</summary>
     public static (Quantity? Low, Quantity? Aim, Quantity? High) Figures(RunState state, string name, int position)
     {
-        if (Chosen(state, name, position) is { } chosen)
+        if (state.Plan.LimitAt(name, position) is not { } limit)
         {
-            return (chosen.Low, chosen.Aim, chosen.High);
+            return (null, null, null);
         }
 
-        return state.Plan.Head.LimitOf(name, state.Plan.PositionOf(position)) is { } limit
-            ? (limit.Low, limit.Aim, limit.High)
-            : (null, null, null);
+        return Chosen(state, limit, name, position) is { } chosen
+            ? (chosen.Low, chosen.Aim, chosen.High)
+            : (limit.Low, limit.Aim, limit.High);
     }
+
+    /// <summary>One end of a limit's figures, exact; its aim is the middle when none is given.</summary>
+    public static Exact? EndOf((Quantity? Low, Quantity? Aim, Quantity? High) figures, LimitEnd end) =>
+        end switch
+        {
+            LimitEnd.Low => ExactOf(figures.Low),
+            LimitEnd.High => ExactOf(figures.High),
+            _ when figures is { Aim: null, Low: { } low, High: { } high } => Statistics.Middle(
+                Exact.Of(low),
+                Exact.Of(high)
+            ),
+            _ => ExactOf(figures.Aim),
+        };
 
     /// <summary>The limits of a window, shifted.</summary>
     public static LimitResult Find(
@@ -76,18 +89,19 @@ internal static class LimitFinder
 
     private static LimitResult OfSpec(RunState state, string name, int position)
     {
-        Plan plan = state.Plan;
-        if (Chosen(state, name, position) is { } chosen)
+        if (state.Plan.FindLimit(name, position) is not { } found)
         {
-            return Found(chosen.Low, chosen.Aim, chosen.High, "shop, chosen in this job");
+            return new LimitResult.Unknown(name, "the head spec has none");
         }
 
-        return plan.Head.LimitOf(name, plan.PositionOf(position)) switch
+        if (found.Limit.Ask is not { } why)
         {
-            null => new LimitResult.Unknown(name, "the head spec has none"),
-            { Ask: { } why } => new LimitResult.Unknown(name, why),
-            { } limit => plan.Exactly(limit),
-        };
+            return found.Exact;
+        }
+
+        return Chosen(state, found.Limit, name, position) is { } chosen
+            ? Found(chosen.Low, chosen.Aim, chosen.High, "shop, chosen in this job")
+            : new LimitResult.Unknown(name, why);
     }
 
     /// <summary>Low, aim and high as exact amounts; with no aim, the middle.</summary>
@@ -122,12 +136,12 @@ internal static class LimitFinder
     }
 
     // What was chosen counts only where the head spec leaves it open: it never overrides a maker's figures.
-    private static RunEvent.LimitChosen? Chosen(RunState state, string name, int position) =>
-        state.Plan.Head.LimitOf(name, state.Plan.PositionOf(position)) is { Ask: not null }
-            ? state.ChosenLimits.LastOrDefault(c =>
+    private static RunEvent.LimitChosen? Chosen(RunState state, Limit limit, string name, int position) =>
+        limit.Ask is null
+            ? null
+            : state.ChosenLimits.LastOrDefault(c =>
                 c.Characteristic == name && (c.Position is null || c.Position == position)
-            )
-            : null;
+            );
 
     private static string NotTaken(RunState state, string name, int position)
     {
@@ -135,6 +149,8 @@ internal static class LimitFinder
         bool stale = state.Value(subject, state.Plan.IsOfHead(subject) ? At.Head : position)?.Stale ?? false;
         return stale ? $"{subject} is to be taken again first" : $"{subject} isn't known yet";
     }
+
+    private static Exact? ExactOf(Quantity? quantity) => quantity is { } value ? Exact.Of(value) : null;
 
     private static Exact? Shifted(Exact? end, Exact by) =>
         end is { } value ? new Exact(value.Value + by.Value, value.Dimension) : null;

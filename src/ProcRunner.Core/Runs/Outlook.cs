@@ -48,7 +48,7 @@ public sealed class Outlook
     {
         get
         {
-            List<At> open = [];
+            List<At> open = new(_rows);
             for (int position = At.Head; position < _plan.Positions.Count; position++)
             {
                 At at = new(_first[position + 1], position);
@@ -202,7 +202,7 @@ public sealed class Outlook
     {
         Askers before = _askers;
         (int Characteristic, int Position)[] staleBefore = _stale;
-        _stale = [.. _state.StaleValues];
+        _stale = _state.StaleValues();
         _askers = new Askers(_state, _stale, AskedAt);
         Watch();
         AddGivers(staleBefore, before, _askers);
@@ -222,7 +222,7 @@ public sealed class Outlook
                 _watched[step] = true;
             }
 
-            foreach (int step in _plan.StepsReading(_plan.CharacteristicAt(characteristic).Name))
+            foreach (int step in _plan.ReadersOf(characteristic))
             {
                 _watched[step] = true;
             }

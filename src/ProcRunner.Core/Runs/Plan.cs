@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using ProcRunner.Procedures;
 
@@ -31,7 +32,11 @@ public sealed class Plan
     private readonly int[][] _positionsOf;
     private readonly int[][] _given;
     private readonly MovedName[][] _movedBy;
-    private readonly FrozenDictionary<Limit, LimitResult.Found> _limits;
+    private readonly FrozenDictionary<string, PlanLimit?[]> _limits;
+    private readonly int[][] _readers;
+
+    // Names stand in formulas, of which there are as many as files hold.
+    private readonly ConcurrentDictionary<string, PlanName?> _names = new(StringComparer.Ordinal);
     private readonly int[][] _givers;
     private readonly int[][] _signs;
     private readonly bool[] _forbidden;
@@ -49,7 +54,7 @@ public sealed class Plan
         _positions = Indexed(head.Positions.Select(p => p.Name));
         _positionsOf = [.. procedure.Steps.Select(PositionsFor)];
         _given = [.. procedure.Steps.Select(s => s.Gives.Select(CharacteristicIndex).ToArray())];
-        _limits = ExactLimits(head);
+        _limits = LimitsByPosition(head);
         _givers = [.. procedure.Characteristics.Select((_, c) => StepsWhere(s => _given[s.Index].Contains(c)))];
         _signs = [.. procedure.Stages.Select((_, i) => StepsWhere(s => s.StageIndex == i && s.Work is StepWork.Sign))];
         Conditions = new Conditions(procedure);
@@ -79,6 +84,7 @@ public sealed class Plan
             )
         );
         _takers = [.. procedure.Characteristics.Select(TakersOf)];
+        _readers = [.. procedure.Characteristics.Select(c => _readingSteps.GetValueOrDefault(c.Name, []))];
         _movedBy = MovedByAll();
         DecidedByPosition =
         [
@@ -134,22 +140,20 @@ public sealed class Plan
     public bool TryPosition(string name, out int index) => _positions.TryGetValue(name, out index);
 
     /// <summary>Characteristics whose value rests on a datum or another characteristic.</summary>
-    public IReadOnlyList<int> CharacteristicsRestingOn(string name) =>
-        _restingCharacteristics.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<int> CharacteristicsRestingOn(string name) => _restingCharacteristics.GetValueOrDefault(name);
 
     /// <summary>Steps whose being done rests on a name.</summary>
-    public IReadOnlyList<int> StepsRestingOn(string name) => _restingSteps.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<int> StepsRestingOn(string name) => _restingSteps.GetValueOrDefault(name);
 
     /// <summary>Steps that need a name's value before they can be done and don't give it themselves.</summary>
-    public IReadOnlyList<int> StepsReading(string name) => _readingSteps.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<int> StepsReading(string name) => _readingSteps.GetValueOrDefault(name);
 
     /// <summary>Values, with the steps that take them, that are worked out or judged from a name.</summary>
-    public IReadOnlyList<(int Step, int Value)> ValuesReading(string name) =>
-        _readingValues.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<(int Step, int Value)> ValuesReading(string name) => _readingValues.GetValueOrDefault(name);
 
     /// <summary>Those of them that read the name at other positions too.</summary>
-    public IReadOnlyList<(int Step, int Value)> ValuesComparing(string name) =>
-        _comparingValues.GetValueOrDefault(name, []);
+    internal ReadOnlySpan<(int Step, int Value)> ValuesComparing(string name) =>
+        _comparingValues.GetValueOrDefault(name);
 
     /// <summary>True for a step of a stage that records the head as it came.</summary>
     public bool IsAsFound(int step) => Procedure.Stages[Steps[step].StageIndex].AsFound;
@@ -161,10 +165,10 @@ public sealed class Plan
     internal ReadOnlySpan<int> TakersFor(int characteristic) => _takers[characteristic];
 
     /// <summary>Steps that decide about a subject, in order.</summary>
-    public IReadOnlyList<int> DecidersOf(string subject) => _deciders.GetValueOrDefault(subject, []);
+    public ReadOnlySpan<int> DecidersOf(string subject) => _deciders.GetValueOrDefault(subject);
 
     /// <summary>Steps that inspect a subject, in order.</summary>
-    public IReadOnlyList<int> InspectorsOf(string subject) => _inspectors.GetValueOrDefault(subject, []);
+    public ReadOnlySpan<int> InspectorsOf(string subject) => _inspectors.GetValueOrDefault(subject);
 
     /// <summary>The position's name, or "head".</summary>
     public string PositionName(int position) => position == At.Head ? "head" : Positions[position].Name;
@@ -191,11 +195,27 @@ public sealed class Plan
     /// <summary>What a step at a position moves, as the procedure declares it.</summary>
     internal IReadOnlyList<MovedName> MovedBy(At at) => _movedBy[(at.Step * (Positions.Count + 1)) + at.Position + 1];
 
-    /// <summary>A limit of the head spec, with its ends as exact amounts.</summary>
-    internal LimitResult.Found Exactly(Limit limit) => _limits[limit];
+    /// <summary>The head spec's limit of a name at a position or of the head, or null when it has none.</summary>
+    internal Limit? LimitAt(string name, int position) => FindLimit(name, position)?.Limit;
+
+    /// <summary>The same with its ends as exact amounts.</summary>
+    internal PlanLimit? FindLimit(string name, int position) =>
+        _limits.TryGetValue(name, out PlanLimit?[]? everywhere) ? everywhere[position + 1] : null;
+
+    /// <summary>True for a limit that the head spec leaves open somewhere, to be chosen in each run.</summary>
+    internal bool IsChosenInRuns(string name) =>
+        _limits.TryGetValue(name, out PlanLimit?[]? everywhere)
+        && Array.Exists(everywhere, static limit => limit is { Limit.Ask: not null });
+
+    /// <summary>A name that formulas read; null when it means nothing.</summary>
+    internal PlanName? NameOf(string text) =>
+        _names.GetOrAdd(text, static (name, plan) => PlanName.Of(plan, name), this);
 
     /// <summary>Steps that give values to a characteristic, in order.</summary>
     internal ReadOnlySpan<int> GiversOf(int characteristic) => _givers[characteristic];
+
+    /// <summary>As <see cref="StepsReading"/>, for a characteristic.</summary>
+    internal ReadOnlySpan<int> ReadersOf(int characteristic) => _readers[characteristic];
 
     /// <summary>Steps that sign a stage, in order.</summary>
     internal ReadOnlySpan<int> SignsOf(int stage) => _signs[stage];
@@ -255,14 +275,37 @@ public sealed class Plan
 
     private int[] StepsWhere(Func<Step, bool> wanted) => [.. Procedure.Steps.Where(wanted).Select(s => s.Index)];
 
-    private static FrozenDictionary<Limit, LimitResult.Found> ExactLimits(HeadSpec head) =>
-        head
-            .Limits.Values.Distinct<Limit>(ReferenceEqualityComparer.Instance)
-            .ToFrozenDictionary<Limit, Limit, LimitResult.Found>(
-                l => l,
-                l => LimitFinder.Found(l.Low, l.Aim, l.High, OriginWords.Of(l.Origin)),
-                ReferenceEqualityComparer.Instance
+    // By name, then by position, the head first.
+    private static FrozenDictionary<string, PlanLimit?[]> LimitsByPosition(HeadSpec head)
+    {
+        Dictionary<Limit, PlanLimit> exact = new(ReferenceEqualityComparer.Instance);
+        PlanLimit? At(string name, Position? position)
+        {
+            if (head.LimitOf(name, position) is not { } limit)
+            {
+                return null;
+            }
+
+            if (!exact.TryGetValue(limit, out PlanLimit? known))
+            {
+                exact[limit] = known = new PlanLimit(
+                    limit,
+                    LimitFinder.Found(limit.Low, limit.Aim, limit.High, OriginWords.Of(limit.Origin))
+                );
+            }
+
+            return known;
+        }
+
+        return head
+            .Limits.Keys.Select(key => key.Name)
+            .Distinct(StringComparer.Ordinal)
+            .ToFrozenDictionary(
+                name => name,
+                name => head.Positions.Prepend(null).Select(position => At(name, position)).ToArray(),
+                StringComparer.Ordinal
             );
+    }
 
     private int[] TakersOf(Characteristic characteristic) =>
         [

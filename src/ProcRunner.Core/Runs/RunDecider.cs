@@ -35,9 +35,12 @@ public static class RunDecider
     )
     {
         command = Cleaned(command);
-        if (Texts(command).FirstOrDefault(t => t.Length > LongestText) is { } text)
+        foreach (string text in Texts(command))
         {
-            return TooLong(text.Length);
+            if (text.Length > LongestText)
+            {
+                return TooLong(text.Length);
+            }
         }
 
         Deciding on = new(state, shop, moment) { PracticeMark = state.Job is { Practice: true } ? signs : null };
@@ -162,7 +165,7 @@ public static class RunDecider
                 Signature = SafeText.Clean(mark.Signature),
             };
 
-    private static IEnumerable<string> Texts(RunCommand command) =>
+    private static string[] Texts(RunCommand command) =>
         command switch
         {
             RunCommand.Enter c => [c.Text],

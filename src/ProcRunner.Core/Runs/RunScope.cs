@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using ProcRunner.Formulas;
 using ProcRunner.Procedures;
 using ProcRunner.Quantities;
@@ -17,82 +16,78 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
 {
     private readonly Plan _plan = state.Plan;
 
-    // Names stand in formulas, of which there are as many as files hold.
-    private static readonly ConcurrentDictionary<string, FormulaName?> Names = new(StringComparer.Ordinal);
-
-    private static FormulaName? NameOf(string name) => Names.GetOrAdd(name, static text => FormulaName.Parse(text));
-
     private Position? Here => _plan.PositionOf(position);
 
     /// <inheritdoc/>
-    public FormulaValue? ValueOf(string name) =>
-        NameOf(name) switch
+    public FormulaValue? ValueOf(string name)
+    {
+        if (_plan.NameOf(name) is not { } read)
         {
-            null => null,
-            { } read when AmountOf(read) is { } amount => new FormulaValue.Amount(amount),
-            FormulaName.ValueEach one => Find(one.Characteristic, position) is { } value
-                ? new FormulaValue.Many([.. value.Each.Select(Exact.Of)])
-                : null,
-            FormulaName.OverEach one => Each(one),
-            FormulaName.Feature one => _plan.Head.Features.TryGetValue(one.Name, out bool has)
-                ? new FormulaValue.Truth(has)
-                : null,
-            FormulaName.Decided one => Word(state.ChoiceOf(one.Subject, position)),
-            FormulaName.Found one => Word(state.FindingOf(one.Subject, position)),
-            FormulaName.OwnKind => Word(Here?.Kind),
-            _ => null,
-        };
+            return null;
+        }
+
+        return AmountOf(read) is { } amount
+            ? new FormulaValue.Amount(amount)
+            : read.Name switch
+            {
+                FormulaName.ValueEach => Find(read, position) is { } value
+                    ? new FormulaValue.Many([.. value.Each.Select(Exact.Of)])
+                    : null,
+                FormulaName.OverEach one => Each(read, one.OwnKindOnly),
+                FormulaName.Feature one => _plan.Head.Features.TryGetValue(one.Name, out bool has)
+                    ? new FormulaValue.Truth(has)
+                    : null,
+                FormulaName.Decided one => Word(state.ChoiceOf(one.Subject, position)),
+                FormulaName.Found one => Word(state.FindingOf(one.Subject, position)),
+                FormulaName.OwnKind => Word(Here?.Kind),
+                _ => null,
+            };
+    }
 
     /// <inheritdoc/>
-    public Exact? AmountOf(string name) => NameOf(name) is { } read ? AmountOf(read) : null;
+    public Exact? AmountOf(string name) => _plan.NameOf(name) is { } read ? AmountOf(read) : null;
 
-    private Exact? AmountOf(FormulaName name) =>
-        name switch
-        {
-            FormulaName.Value one => Amount(Find(one.Characteristic, position)?.Value),
-            FormulaName.ValueStatistic one => Find(one.Characteristic, position)?.Of(one.Statistic),
-            FormulaName.ValuePlace one => Amount(Find(one.Characteristic, position)?.At(one.Place)),
-            FormulaName.Over one => Over(one),
-            FormulaName.AsFound one => Amount(RecordOf(one.Characteristic, position)?.AsFound),
-            FormulaName.SpecFigure one => Amount(_plan.Head.FigureOf(one.Figure, Here)?.Value),
-            FormulaName.SpecLimit one => OfLimit(one),
-            FormulaName.ShopSetting one => Amount(_plan.Procedure.Settings.GetValueOrDefault(one.Setting)?.Value),
-            FormulaName.PositionsDecided one => Number(PositionsDecided(one)),
-            FormulaName.OwnCylinder => Here is { } at ? Number(at.Cylinder) : null,
-            FormulaName.OwnGuideAngle => Here is { } at ? Amount(new Quantity(at.GuideAngle, Units.Degree)) : null,
-            _ => null,
-        };
+    private Exact? AmountOf(PlanName read) =>
+        read.IsFixed
+            ? read.FixedAt(position)
+            : read.Name switch
+            {
+                FormulaName.Value => Amount(Find(read, position)?.Value),
+                FormulaName.ValueStatistic one => Find(read, position)?.Of(one.Statistic),
+                FormulaName.ValuePlace one => Amount(Find(read, position)?.At(one.Place)),
+                FormulaName.Over one => Over(read, one),
+                FormulaName.AsFound => Amount(RecordOf(read, position)?.AsFound),
+                FormulaName.SpecLimit one => LimitFinder.EndOf(
+                    LimitFinder.Figures(state, one.Limit, position),
+                    one.End
+                ),
+                FormulaName.PositionsDecided one => new Exact(
+                    Rational.FromInteger(PositionsDecided(one)),
+                    Dimension.None
+                ),
+                _ => null,
+            };
 
     /// <inheritdoc/>
     public string? TextOf(string name) =>
-        NameOf(name) switch
+        _plan.NameOf(name) switch
         {
-            FormulaName.Value one => (
-                taken?.Find(one.Characteristic)?.Value ?? RecordOf(one.Characteristic, position)?.Value
+            { Name: FormulaName.Value } read => (
+                Taken(read, position)?.Value ?? RecordOf(read, position)?.Value
             )?.ToString(),
-            FormulaName.ShopSetting one => _plan.Procedure.Settings.GetValueOrDefault(one.Setting)?.Value.ToString(),
+            { Name: FormulaName.ShopSetting one } => _plan
+                .Procedure.Settings.GetValueOrDefault(one.Setting)
+                ?.Value.ToString(),
             _ => null,
         };
 
-    private Exact? OfLimit(FormulaName.SpecLimit name)
-    {
-        (Quantity? low, Quantity? aim, Quantity? high) = LimitFinder.Figures(state, name.Limit, position);
-        return name.End switch
-        {
-            LimitEnd.Low => Amount(low),
-            LimitEnd.High => Amount(high),
-            _ when aim is null && low is { } l && high is { } h => Statistics.Middle(Exact.Of(l), Exact.Of(h)),
-            _ => Amount(aim),
-        };
-    }
-
-    private Exact? Over(FormulaName.Over name)
+    private Exact? Over(PlanName read, FormulaName.Over name)
     {
         List<Exact> values = [];
         for (int i = 0; i < _plan.Positions.Count; i++)
         {
             bool included = !name.OwnKindOnly || _plan.Positions[i].Kind == Here?.Kind;
-            if (included && Find(name.Characteristic, i) is { } value)
+            if (included && Find(read, i) is { } value)
             {
                 values.Add(Exact.Of(value.Value));
             }
@@ -101,17 +96,17 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
         return values.Count > 0 || name.Summary == Statistic.Count ? Statistics.Of(name.Summary, values) : null;
     }
 
-    private FormulaValue.Many? Each(FormulaName.OverEach name)
+    private FormulaValue.Many? Each(PlanName read, bool ownKindOnly)
     {
         List<Exact> values = [];
         for (int i = 0; i < _plan.Positions.Count; i++)
         {
-            if (name.OwnKindOnly && _plan.Positions[i].Kind != Here?.Kind)
+            if (ownKindOnly && _plan.Positions[i].Kind != Here?.Kind)
             {
                 continue;
             }
 
-            if (Find(name.Characteristic, i) is not { } value)
+            if (Find(read, i) is not { } value)
             {
                 return null;
             }
@@ -122,22 +117,25 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
         return values.Count > 0 ? new FormulaValue.Many(values) : null;
     }
 
-    private KnownValue? Find(string characteristic, int at)
+    private KnownValue? Find(PlanName read, int at)
     {
-        if (at == position && taken?.Find(characteristic) is { } now)
+        if (Taken(read, at) is { } now)
         {
             return now;
         }
 
-        return RecordOf(characteristic, at) is { } record && (staleToo || !record.Stale)
+        return RecordOf(read, at) is { } record && (staleToo || !record.Stale)
             ? new KnownValue(record.Value, record.Places)
             : null;
     }
 
-    private ValueRecord? RecordOf(string characteristic, int at) =>
-        _plan.TryCharacteristic(characteristic, out int index)
-            ? state.Value(index, _plan.CharacteristicAt(index).OfHead ? At.Head : at)
+    private KnownValue? Taken(PlanName read, int at) =>
+        at == position && taken is not null && read.Characteristic >= 0
+            ? taken.Find(_plan.CharacteristicAt(read.Characteristic).Name)
             : null;
+
+    private ValueRecord? RecordOf(PlanName read, int at) =>
+        read.Characteristic >= 0 ? state.Value(read.Characteristic, read.IsOfHead ? At.Head : at) : null;
 
     private int PositionsDecided(FormulaName.PositionsDecided name)
     {
@@ -151,8 +149,6 @@ internal sealed class RunScope(RunState state, int position, bool staleToo, Just
     }
 
     private static Exact? Amount(Quantity? quantity) => quantity is { } value ? Exact.Of(value) : null;
-
-    private static Exact Number(int value) => new(Rational.FromInteger(value), Dimension.None);
 
     private static FormulaValue.Word? Word(string? text) => text is null ? null : new FormulaValue.Word(text);
 }

@@ -14,7 +14,9 @@ public sealed class RunState
     private readonly int _rows;
     private At? _corrected;
     private readonly Changes _changes;
-    private readonly SortedSet<int> _stale = [];
+
+    // By slot, in order.
+    private readonly List<int> _stale = [];
     private Outlook? _outlook;
 
     /// <summary>The state before any entry.</summary>
@@ -135,8 +137,21 @@ public sealed class RunState
     }
 
     /// <summary>The stale values, by characteristic, then by position.</summary>
-    internal IEnumerable<(int Characteristic, int Position)> StaleValues =>
-        _stale.Select(slot => (slot / _rows, (slot % _rows) - 1));
+    internal (int Characteristic, int Position)[] StaleValues()
+    {
+        if (_stale.Count == 0)
+        {
+            return [];
+        }
+
+        (int, int)[] values = new (int, int)[_stale.Count];
+        for (int i = 0; i < values.Length; i++)
+        {
+            values[i] = (_stale[i] / _rows, (_stale[i] % _rows) - 1);
+        }
+
+        return values;
+    }
 
     private void Apply(RunEvent happened)
     {
@@ -371,7 +386,7 @@ public sealed class RunState
             if (item.Characteristic >= 0 && Value(item.Characteristic, item.Position) is { } value)
             {
                 (value.Stale, value.Cause, value.Mover) = (true, stale.Cause, stale.Mover);
-                _ = _stale.Add(Slot(item.Characteristic, item.Position));
+                AddStale(Slot(item.Characteristic, item.Position));
                 _changes.AddStaleness();
             }
             else if (item.Step >= 0 && Find(new At(item.Step, item.Position)) is { } record)
@@ -379,6 +394,15 @@ public sealed class RunState
                 (record.Stale, record.Cause) = (true, stale.Cause);
                 _changes.Add(new At(item.Step, item.Position));
             }
+        }
+    }
+
+    private void AddStale(int slot)
+    {
+        int at = _stale.BinarySearch(slot);
+        if (at < 0)
+        {
+            _stale.Insert(~at, slot);
         }
     }
 
@@ -431,7 +455,7 @@ public sealed class RunState
         (record.Stale, record.Cause, record.Mover) = (false, "", -1);
     }
 
-    private string? LastSaid(IReadOnlyList<int> steps, int position)
+    private string? LastSaid(ReadOnlySpan<int> steps, int position)
     {
         (long Sequence, string? Said) last = (0, null);
         foreach (int step in steps)

@@ -71,32 +71,40 @@ internal sealed class Staleness
 
         if (move.FirstKnown)
         {
-            AddSteps(
-                Plan.StepsReading(move.Name).Where(step => Plan.StepAt(step).Work is StepWork.Zero),
-                move.Position
-            );
+            foreach (int step in Plan.StepsReading(move.Name))
+            {
+                if (Plan.StepAt(step).Work is StepWork.Zero)
+                {
+                    AddSteps(step, move.Position);
+                }
+            }
+
             return;
         }
 
         foreach ((int step, int value) in Plan.ValuesComparing(move.Name))
         {
-            AddTaken(step, value, Enumerable.Range(0, Plan.Positions.Count));
+            AddTaken(step, value, (0, Plan.Positions.Count));
         }
 
         foreach (int characteristic in Plan.CharacteristicsRestingOn(move.Name))
         {
-            foreach (int position in Reached(move.Position, Plan.CharacteristicAt(characteristic).OfHead))
+            (int from, int to) = Reached(move.Position, Plan.CharacteristicAt(characteristic).OfHead);
+            for (int position = from; position < to; position++)
             {
                 AddValue(characteristic, position);
             }
         }
 
-        AddSteps(Plan.StepsRestingOn(move.Name), move.Position);
+        foreach (int step in Plan.StepsRestingOn(move.Name))
+        {
+            AddSteps(step, move.Position);
+        }
     }
 
-    private void AddTaken(int step, int value, IEnumerable<int> positions)
+    private void AddTaken(int step, int value, (int From, int To) positions)
     {
-        foreach (int position in positions)
+        for (int position = positions.From; position < positions.To; position++)
         {
             if (_state.Value(value, position)?.ByStep == step)
             {
@@ -105,14 +113,12 @@ internal sealed class Staleness
         }
     }
 
-    private void AddSteps(IEnumerable<int> steps, int position)
+    private void AddSteps(int step, int position)
     {
-        foreach (int step in steps)
+        (int from, int to) = Reached(position, Plan.StepAt(step).OfHead);
+        for (int reached = from; reached < to; reached++)
         {
-            foreach (int reached in Reached(position, Plan.StepAt(step).OfHead))
-            {
-                AddStep(new At(step, reached));
-            }
+            AddStep(new At(step, reached));
         }
     }
 
@@ -166,8 +172,8 @@ internal sealed class Staleness
     }
 
     // What rests on a thing of the head is reached at every position; what the head's rests on, at the head.
-    private IEnumerable<int> Reached(int position, bool restsOfHead) =>
-        restsOfHead ? [At.Head]
-        : position == At.Head ? Enumerable.Range(0, Plan.Positions.Count)
-        : [position];
+    private (int From, int To) Reached(int position, bool restsOfHead) =>
+        restsOfHead ? (At.Head, At.Head + 1)
+        : position == At.Head ? (0, Plan.Positions.Count)
+        : (position, position + 1);
 }

@@ -245,7 +245,7 @@ internal sealed class Binder(Plan plan, PracticeSetup setup)
                     Add(rule.Source, $"the procedure has no reading '{reading}'");
                 }
 
-                if (rule.Found is { } found && plan.InspectorsOf(found).Count == 0)
+                if (rule.Found is { } found && plan.InspectorsOf(found).IsEmpty)
                 {
                     Add(rule.Source, $"the procedure has no inspection of '{found}'");
                 }

@@ -17,7 +17,10 @@ public sealed class Binding
     private readonly Dictionary<int, (Work Work, IReadOnlyList<AimTerm> To)> _works;
     private readonly Dictionary<string, (Work Work, IReadOnlyList<AimTerm> To)> _ways;
     private readonly Dictionary<int, BoundFinding> _findings;
-    private readonly Dictionary<(int Step, int Characteristic), (Formula Formula, int[] Inputs)> _workings = [];
+    private readonly Dictionary<
+        (int Step, int Characteristic),
+        (Formula Formula, (int Of, double Weight)[] Inputs)
+    > _workings = [];
 
     internal Binding(
         Plan plan,
@@ -62,20 +65,34 @@ public sealed class Binding
     public BoundDimension? Reading(string characteristic) =>
         Plan.TryCharacteristic(characteristic, out int index) ? Reading(index) : null;
 
-    /// <summary>How a step works a value out, and from which; null for a value that it reads.</summary>
-    internal (Formula Formula, IReadOnlyList<int> Inputs)? WorkingOf(int step, int characteristic) =>
-        _workings.TryGetValue((step, characteristic), out (Formula, int[]) working) ? working : null;
+    /// <summary>
+    /// How a step works a value out, and from which; null for a value that it reads. Beside each the weight that it has in sums,
+    /// differences and the larger of several: 1, and the root of 2 where two places of one reading are held against each other,
+    /// each with an error of its own (JCGM 100:2008, 5.1.2).
+    /// </summary>
+    internal (Formula Formula, IReadOnlyList<(int Of, double Weight)> Inputs)? WorkingOf(
+        int step,
+        int characteristic
+    ) => _workings.TryGetValue((step, characteristic), out (Formula, (int, double)[]) working) ? working : null;
 
     /// <summary>How an inspection is found on the head; null: always good.</summary>
     public BoundFinding? Finding(int step) => _findings.GetValueOrDefault(step);
 
-    private int[] InputsOf(WorkOut worked) =>
+    private (int Of, double Weight)[] InputsOf(WorkOut worked) =>
         [
             .. worked
-                .Formula.Names.Select(n => Plan.TryCharacteristic(n.Split('.')[0], out int index) ? index : -1)
-                .Where(index => index >= 0)
-                .Distinct(),
+                .Formula.Names.Select(n => n.Split('.', 2))
+                .Select(n =>
+                    (Of: Plan.TryCharacteristic(n[0], out int index) ? index : -1, Part: n.Length > 1 ? n[1] : "")
+                )
+                .Where(n => n.Of >= 0)
+                .GroupBy(n => n.Of)
+                .Select(n => (n.Key, IsBetweenPlaces(n.Key, [.. n.Select(one => one.Part)]) ? Math.Sqrt(2) : 1)),
         ];
+
+    private bool IsBetweenPlaces(int characteristic, IReadOnlyCollection<string> parts) =>
+        parts.Contains("spread")
+        || parts.Distinct().Count(Plan.Procedure.Characteristics[characteristic].Places.Contains) > 1;
 
     internal (Work Work, IReadOnlyList<AimTerm> To)? WorkOf(int step) =>
         _works.TryGetValue(step, out (Work, IReadOnlyList<AimTerm>) work) ? work : null;

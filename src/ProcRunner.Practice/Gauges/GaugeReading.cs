@@ -8,10 +8,18 @@ namespace ProcRunner.Practice.Gauges;
 /// <param name="IsTurnOff">It is read one turn of its thimble off.</param>
 /// <param name="IsDirty">Dirt lay on the seat.</param>
 /// <param name="IsNotZeroed">It wasn't zeroed.</param>
-public readonly record struct GaugeReading(Quantity Shown, double True, bool IsTurnOff, bool IsNotZeroed, bool IsDirty)
+/// <param name="IsBent">The pilot it turned about was bent.</param>
+public readonly record struct GaugeReading(
+    Quantity Shown,
+    double True,
+    bool IsTurnOff,
+    bool IsNotZeroed,
+    bool IsDirty,
+    bool IsBent
+)
 {
     /// <summary>True when it is a slip rather than the gauge's own error.</summary>
-    public bool IsSlip => IsTurnOff || IsNotZeroed || IsDirty;
+    public bool IsSlip => IsTurnOff || IsNotZeroed || IsDirty || IsBent;
 
     /// <summary>How much more is shown than is true, in base units.</summary>
     public double Error => Exact.Of(Shown).Value.ToDouble() - True;

@@ -48,11 +48,21 @@ public sealed class PracticeGauge(GaugeCharacter character, ulong key)
         GaugeReading[] readings = new GaugeReading[places.Count];
         for (int i = 0; i < readings.Length; i++)
         {
-            double seen = Seen(head, dimension, (position, places[i]), bend);
+            double truth = head[dimension, position, places[i]];
+            double looked = dimension.Seen?.Invoke(head, position, places[i], bend) ?? truth;
+            bool misled = Math.Abs(looked - truth) > 1e-9;
+            double seen = Grown(head, dimension, looked);
             double error =
                 character.Bias + (character.Spread * chance.Normal()) + (character.Feel * chance.Normal()) + off;
             double value = ((seen - unit.Offset.ToDouble()) / unit.Factor.ToDouble()) + error;
-            readings[i] = new(Stepped(value), head[dimension, position, places[i]], turnOff, notZeroed, dirt != 0);
+            readings[i] = new(
+                Stepped(value),
+                truth,
+                turnOff,
+                notZeroed,
+                dirt != 0 || (misled && dimension.IsOnSeat),
+                misled && !dimension.IsOnSeat
+            );
         }
 
         return readings;
@@ -63,14 +73,10 @@ public sealed class PracticeGauge(GaugeCharacter character, ulong key)
         character.DirtySeats > 0 && new Chance(SplitMix.Inside(stream, "dirt")).Happens(character.DirtySeats);
 
     // A warm casting shows every length on it too long (ISO 1: lengths are meant at 20 degC).
-    private static double Seen(PracticeHead head, HeadDimension dimension, (int Position, int Place) at, double bend)
-    {
-        double seen = dimension.Seen is { } look
-            ? look(head, at.Position, at.Place, bend)
-            : head[dimension, at.Position, at.Place];
-        bool grows = dimension.Kind == Dimension.OfLength && dimension.IsOfCasting;
-        return grows ? seen * (1 + (head[Truths.HeadExpansion, 0] * (head[Truths.HeadTemperature, 0] - 293.15))) : seen;
-    }
+    private static double Grown(PracticeHead head, HeadDimension dimension, double length) =>
+        dimension.Kind == Dimension.OfLength && dimension.IsOfCasting
+            ? length * (1 + (head[Truths.HeadExpansion, 0] * (head[Truths.HeadTemperature, 0] - 293.15)))
+            : length;
 
     private Quantity Stepped(double value)
     {

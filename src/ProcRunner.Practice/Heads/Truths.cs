@@ -124,7 +124,7 @@ public static class Truths
     internal static readonly HeadDimension DirtHeight = At("dirt height");
     internal static readonly HeadDimension ChamberStand = At("pre-chamber stand", ["front", "rear"]);
     internal static readonly HeadDimension InjectorStand = At("injector stand");
-    internal static readonly HeadDimension CamClearance = At("cam to tip");
+    internal static readonly HeadDimension CamOverPocket = At("cam over pocket");
     internal static readonly HeadDimension CamShim = At("cam shim");
     internal static readonly HeadDimension ReliefReach = At("relief reach");
     internal static readonly HeadDimension ReliefLand = At("relief land");

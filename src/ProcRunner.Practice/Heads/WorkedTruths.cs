@@ -19,7 +19,14 @@ internal static class WorkedTruths
             // Dirt holds the valve off its seat.
             (h, p, i, _) => Recession(h, p, i) - SquareToDeck(h[Truths.DirtHeight, p], h.GuideAngle(p))
         ),
-        Of("stem height", (h, p) => h[Truths.ValveLength, p] + Depth(h, p) - h[Truths.SpringPocket, p]),
+        new(
+            "stem height",
+            ofHead: false,
+            Dimension.OfLength,
+            [""],
+            (h, p, _) => StemHeight(h, p),
+            (h, p, _, _) => StemHeight(h, p) - h[Truths.DirtHeight, p]
+        ),
         Of("bare height", Bare),
         Of("installed height", (h, p) => Bare(h, p) - h[Truths.ShimStack, p]),
         Of("retainer gap", (h, p) => Bare(h, p) - h[Truths.SealTop, p]),
@@ -65,7 +72,7 @@ internal static class WorkedTruths
         ),
         Of("pre-chamber protrusion", ["front", "rear"], (h, p, i) => h[Truths.ChamberStand, p, i] - h.DeckHeightAt(p)),
         Of("injector protrusion", (h, p) => h[Truths.InjectorStand, p] - h.DeckHeightAt(p)),
-        Of("lash", (h, p) => h[Truths.CamClearance, p] - h[Truths.CamShim, p] - Depth(h, p)),
+        Of("lash", (h, p) => h[Truths.CamOverPocket, p] - h[Truths.CamShim, p] - StemHeight(h, p)),
     ];
 
     /// <summary>How far the valve's combustion side lies from the plane that stays with the casting, along the guide's axis.</summary>
@@ -77,32 +84,42 @@ internal static class WorkedTruths
         + head.DeckHeightAt(position)
         + head[Truths.AroundValve, position, place];
 
+    private static double StemHeight(PracticeHead head, int position) =>
+        head[Truths.ValveLength, position] + Depth(head, position) - head[Truths.SpringPocket, position];
+
     // The retainer sits a fixed way down from the groove's own place, so grinding the tip leaves it where it is.
     private static double Bare(PracticeHead head, int position) =>
-        head[Truths.ValveLength, position]
-        + Depth(head, position)
-        - head[Truths.SpringPocket, position]
-        - head[Truths.TipToRetainer, position];
+        StemHeight(head, position) - head[Truths.TipToRetainer, position];
 
     /// <summary>The guide's interference with guide and head as warm as they are, negative where it slips in.</summary>
     public static double GuideFitNow(PracticeHead head, int position) =>
-        FitAt(
-            Mean(head, Truths.GuideOutside, position),
-            Mean(head, Truths.GuideHole, position),
-            head[Truths.GuideExpansion, position],
-            head[Truths.HeadExpansion, 0],
-            -head[Truths.GuideColder, position],
-            Warmer(head)
-        );
+        FitNow(head, position, Truths.GuideOutside, Truths.GuideHole, Truths.GuideExpansion, Truths.GuideColder);
 
     /// <summary>The insert's interference with insert and head as warm as they are, negative where it slips in.</summary>
     public static double InsertFitNow(PracticeHead head, int position) =>
+        FitNow(
+            head,
+            position,
+            Truths.InsertOutside,
+            Truths.CounterboreBore,
+            Truths.InsertExpansion,
+            Truths.InsertColder
+        );
+
+    private static double FitNow(
+        PracticeHead head,
+        int position,
+        HeadDimension part,
+        HeadDimension hole,
+        HeadDimension expansion,
+        HeadDimension colder
+    ) =>
         FitAt(
-            Mean(head, Truths.InsertOutside, position),
-            Mean(head, Truths.CounterboreBore, position),
-            head[Truths.InsertExpansion, position],
+            Mean(head, part, position),
+            Mean(head, hole, position),
+            head[expansion, position],
             head[Truths.HeadExpansion, 0],
-            -head[Truths.InsertColder, position],
+            -head[colder, position],
             Warmer(head)
         );
 
@@ -123,13 +140,14 @@ internal static class WorkedTruths
         return closed + (rate * (head[Truths.TestClosed, position] - height));
     }
 
-    // What the pump reaches less what leaks: the seat's own leak, dirt, a seat off its axis, a loose guide.
+    // What the pump reaches less what leaks: the seat's own leak, dirt, a seat off its axis, a loose guide, a burnt seat. How
+    // much each loses is invented.
     private static double Vacuum(PracticeHead head, int position)
     {
-        double inHg = (double)Units.Find("inHg")!.Factor.ToDouble();
+        double inHg = Units.Find("inHg")!.Factor.ToDouble();
         double off = RunoutOf(head[Truths.OffAlong, position], head[Truths.OffAcross, position]);
         double loose = Math.Max(0, Most(head, Truths.GuideBore, position) - Least(head, Truths.Stem, position) - 0.1);
-        double lost = (off * 20) + (loose * 30) + (head.Condition("valve neck", position) == "burnt" ? 10 : 0);
+        double lost = (off * 20) + (loose * 30) + (head.Condition("seat", position) == "sound" ? 0 : 10);
         return Math.Max(
             0,
             head[Truths.Pump, position] - head[Truths.Leak, position] - head[Truths.Dirt, position] - (lost * inHg)

@@ -10,7 +10,7 @@ namespace ProcRunner.Practice.Operators;
 /// <param name="High">High limit in base units, or null.</param>
 /// <param name="Standard">The reading's standard uncertainty, in base units.</param>
 /// <param name="Moved">True when the head changed there after the reading and nobody asked for it again.</param>
-/// <param name="Slipped">True when a reading behind it was a slip: a turn off, not zeroed, a dirty seat.</param>
+/// <param name="Slipped">True when a reading behind it was a slip: a turn off, not zeroed, a dirty seat, a bent pilot.</param>
 /// <param name="Conceded">True when it stands by a concession.</param>
 public readonly record struct Held(
     int Characteristic,
@@ -39,7 +39,9 @@ public readonly record struct Held(
     /// read, or the truth lies further off than any reading without a slip does (six standard uncertainties).
     /// </summary>
     public bool IsUnexplained =>
-        IsOut && !Conceded && (!WasPassed || Moved || (!Slipped && Standard > 0 && Math.Abs(Deviations) > Farthest));
+        IsOut
+        && !Conceded
+        && (!WasPassed || Moved || (!Slipped && Math.Abs(TrueNow - Shown) > (Farthest * Standard) + 1e-7));
 
     /// <summary>By how many standard uncertainties of its reading the truth lies off what was read; 0 without any.</summary>
     public double Deviations => Standard > 0 ? (TrueNow - Shown) / Standard : 0;

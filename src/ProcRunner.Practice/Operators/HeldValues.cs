@@ -26,7 +26,18 @@ internal sealed class HeldValues(
     private Binding Binding => session.Binding;
 
     /// <summary>The values, place by place.</summary>
-    public IEnumerable<Held> All()
+    public IReadOnlyList<Held> All()
+    {
+        List<Held> all = new(Judged().Sum(j => Math.Max(1, j.Value.Places.Count)));
+        foreach ((int characteristic, int position, BoundDimension bound, ValueRecord value) in Judged())
+        {
+            Add(all, characteristic, position, bound, value);
+        }
+
+        return all;
+    }
+
+    private IEnumerable<(int Characteristic, int Position, BoundDimension Bound, ValueRecord Value)> Judged()
     {
         for (int c = 0; c < Plan.Procedure.Characteristics.Count; c++)
         {
@@ -40,20 +51,23 @@ internal sealed class HeldValues(
             {
                 if (state.Value(c, p) is { Judgement: { Low: not null } or { High: not null } } value)
                 {
-                    foreach (Held held in Of(c, p, bound, value))
-                    {
-                        yield return held;
-                    }
+                    yield return (c, p, bound, value);
                 }
             }
         }
     }
 
-    private IEnumerable<Held> Of(int c, int p, BoundDimension bound, ValueRecord value)
+    private void Add(List<Held> all, int c, int p, BoundDimension bound, ValueRecord value)
     {
         IReadOnlyList<int> places = PlacesOf(bound, value.Places);
         _inputs.Clear();
         AddInputs(c, p, 1, Deepest);
+        if (IsAnyTwice())
+        {
+            _inputs.Clear();
+            AddTogether(c, p, 1, Deepest);
+        }
+
         double squares = 0;
         bool moved = false;
         bool slipped = false;
@@ -67,26 +81,30 @@ internal sealed class HeldValues(
 
         double standard = Math.Sqrt(squares);
         bool conceded = state.Find(new At(value.ByStep, p)) is { Conceded: true };
+        double? low = value.Judgement.Low is { } least ? PracticeHead.InBase(least) : null;
+        double? high = value.Judgement.High is { } most ? PracticeHead.InBase(most) : null;
         for (int i = 0; i < Math.Max(1, value.Places.Count); i++)
         {
-            yield return new Held(
-                c,
-                p,
-                value.Places.Count > 1 ? value.Places[i].Place : "",
-                PracticeHead.InBase(value.Places.Count > 0 ? value.Places[i].Value : value.Value),
-                session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]],
-                value.Judgement.Low is { } low ? PracticeHead.InBase(low) : null,
-                value.Judgement.High is { } high ? PracticeHead.InBase(high) : null,
-                standard,
-                moved,
-                slipped,
-                conceded
+            all.Add(
+                new Held(
+                    c,
+                    p,
+                    value.Places.Count > 1 ? value.Places[i].Place : "",
+                    PracticeHead.InBase(value.Places.Count > 0 ? value.Places[i].Value : value.Value),
+                    session.Head[bound.Dimension, p, places[Math.Min(i, places.Count - 1)]],
+                    low,
+                    high,
+                    standard,
+                    moved,
+                    slipped,
+                    conceded
+                )
             );
         }
     }
 
     // Adds the readings behind a value, each with how much the value hangs on it (JCGM 100:2008, 5.1.3). Of readings of the value's
-    // own kind one counts at most once: so it is of sums, differences and the larger of two.
+    // own kind one counts at most once, and two places of one reading both: so it is of sums, differences and the larger of two.
     private void AddInputs(int c, int p, double weight, int deep)
     {
         if (taken.ContainsKey((c, p)))
@@ -100,11 +118,49 @@ internal sealed class HeldValues(
             return;
         }
 
-        foreach (int input in working.Inputs)
+        foreach ((int input, double places) in working.Inputs)
         {
-            double own = SameKind(c, input) ? 1 : Math.Abs(Sensitivity.Of(state, working.Formula, p, input) ?? 0);
+            double own = SameKind(c, input) ? places : Math.Abs(Sensitivity.Of(state, working.Formula, p, input) ?? 0);
             AddInputs(input, p, weight * own, deep - 1);
         }
+    }
+
+    // The same where one reading counts by two ways, as a load that a spring's rate hangs on too: what it counts for is added up with
+    // its sign before it is squared (JCGM 100:2008, 5.2.2, for inputs that go together wholly).
+    private void AddTogether(int c, int p, double weight, int deep)
+    {
+        if (taken.ContainsKey((c, p)))
+        {
+            int known = _inputs.FindIndex(i => i.Characteristic == c);
+            double before = known < 0 ? 0 : _inputs[known].Weight;
+            _inputs.RemoveAll(i => i.Characteristic == c);
+            _inputs.Add((c, before + weight));
+            return;
+        }
+
+        if (deep == 0 || state.Value(c, p) is not { } value || Binding.WorkingOf(value.ByStep, c) is not { } working)
+        {
+            return;
+        }
+
+        foreach ((int input, _) in working.Inputs)
+        {
+            AddTogether(input, p, weight * (Sensitivity.Of(state, working.Formula, p, input) ?? 0), deep - 1);
+        }
+    }
+
+    private bool IsAnyTwice()
+    {
+        for (int i = 1; i < _inputs.Count; i++)
+        {
+            int characteristic = _inputs[i].Characteristic;
+            if (_inputs.FindIndex(0, i, one => one.Characteristic == characteristic) >= 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private bool SameKind(int one, int other) =>

@@ -69,7 +69,7 @@ public sealed class ModelOperator
     public static HeadOutcome Play(Binding binding, ShopState shop, ulong seed, ulong number) =>
         new ModelOperator(binding, shop, seed, number).Play();
 
-    /// <summary>Works a job of somebody's up to where a lesson begins.</summary>
+    /// <summary>Works at a job of somebody's: what goes before a lesson, or beside it.</summary>
     /// <param name="session">The practice head; whoever carries commands out lets it know what happened.</param>
     /// <param name="state">The run, open.</param>
     /// <param name="shop">The shop.</param>
@@ -77,33 +77,28 @@ public sealed class ModelOperator
     /// Carries a command out: its events, or why not. A signature or a way on that needs one comes with a mark that
     /// signs nothing; to sign it is the carrier's business.
     /// </param>
-    /// <param name="isReached">True at the step to stop before.</param>
-    /// <returns>What it couldn't do; empty when it got there.</returns>
-    public static string PlayTo(
+    /// <param name="next">The open step to work now; null once that is all.</param>
+    /// <returns>What it couldn't do; empty when it got to the end.</returns>
+    public static string Work(
         PracticeSession session,
         RunState state,
         ShopState shop,
         Func<RunCommand, (string Fault, IReadOnlyList<RunEvent> Events)> carry,
-        Func<At, bool> isReached
+        Func<At?> next
     )
     {
         ArgumentNullException.ThrowIfNull(session);
-        ArgumentNullException.ThrowIfNull(isReached);
+        ArgumentNullException.ThrowIfNull(next);
         ModelOperator model = new(session, state, shop, carry);
         string refused = "";
         while (refused.Length == 0 && model._entries < MostEntries)
         {
-            if (Prompter.Next(state) is not { } at)
-            {
-                return "Nothing is open.";
-            }
-
-            if (isReached(at))
+            if (next() is not { } at)
             {
                 return "";
             }
 
-            refused = model.Answer(Prompter.At(state, shop, at));
+            refused = model.Answer(Prompter.WithoutNumbers(state, shop, at));
         }
 
         return refused.Length > 0 ? refused : "It takes too many entries.";
@@ -126,7 +121,7 @@ public sealed class ModelOperator
                 break;
             }
 
-            refused = Answer(Prompter.At(_state, _shop, at));
+            refused = Answer(Prompter.WithoutNumbers(_state, _shop, at));
         }
 
         return _state.Standing switch
@@ -149,7 +144,7 @@ public sealed class ModelOperator
             _cuts,
             _concessions,
             _verdicts.All,
-            end == HeadEnd.Released ? [.. new HeldValues(_session, _state, _taken).All()] : []
+            end == HeadEnd.Released ? new HeldValues(_session, _state, _taken).All() : []
         );
 
     // What is refused is tried in another way once; the words of the refusal are the answer when that doesn't help.

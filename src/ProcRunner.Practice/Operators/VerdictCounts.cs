@@ -1,7 +1,6 @@
 using ProcRunner.Practice.Bindings;
 using ProcRunner.Practice.Gauges;
 using ProcRunner.Practice.Heads;
-using ProcRunner.Quantities;
 using ProcRunner.Runs;
 
 namespace ProcRunner.Practice.Operators;
@@ -18,44 +17,53 @@ internal sealed class VerdictCounts(Binding binding)
     public void Add(PracticeHead head, RunEvent.ReadingTaken taken, GaugeReading[] looked)
     {
         TakenReading reading = taken.Reading;
-        if (binding.Plan.TryCharacteristic(reading.Characteristic, out int own))
+        if (
+            binding.Plan.TryCharacteristic(reading.Characteristic, out int own) && Limits(reading.Judgement) is { } ends
+        )
         {
-            Add(own, reading.Judgement, looked.Select(r => (Exact.Of(r.Shown).Value.ToDouble(), r.True)));
+            bool refused = false;
+            bool isOut = false;
+            foreach (GaugeReading one in looked)
+            {
+                refused |= Held.Misses(PracticeHead.InBase(one.Shown), ends.Low, ends.High);
+                isOut |= Held.Misses(one.True, ends.Low, ends.High);
+            }
+
+            Count(own, refused, isOut);
         }
 
         foreach (WorkedValue worked in reading.Worked)
         {
-            if (binding.Plan.TryCharacteristic(worked.Name, out int index) && binding.Reading(index) is { } bound)
+            if (
+                binding.Plan.TryCharacteristic(worked.Name, out int index)
+                && binding.Reading(index) is { } bound
+                && Limits(worked.Judgement) is { } limits
+            )
             {
                 double truth = head[bound.Dimension, taken.At.Position];
-                Add(index, worked.Judgement, [(PracticeHead.InBase(worked.Value), truth)]);
+                Count(
+                    index,
+                    Held.Misses(PracticeHead.InBase(worked.Value), limits.Low, limits.High),
+                    Held.Misses(truth, limits.Low, limits.High)
+                );
             }
         }
     }
 
-    private void Add(int characteristic, Judgement judgement, IEnumerable<(double Shown, double True)> places)
-    {
-        // What is short of its aim is no verdict yet.
-        if (judgement is { Low: null, High: null } || judgement.Verdict == Verdict.Short)
-        {
-            return;
-        }
+    // What is short of its aim is no verdict yet.
+    private static (double? Low, double? High)? Limits(Judgement judgement) =>
+        judgement is { Low: null, High: null } || judgement.Verdict == Verdict.Short
+            ? null
+            : (
+                judgement.Low is { } least ? PracticeHead.InBase(least) : null,
+                judgement.High is { } most ? PracticeHead.InBase(most) : null
+            );
 
-        double? low = judgement.Low is { } least ? PracticeHead.InBase(least) : null;
-        double? high = judgement.High is { } most ? PracticeHead.InBase(most) : null;
-        bool refused = false;
-        bool isOut = false;
-        foreach ((double shown, double truth) in places)
-        {
-            refused |= Held.Misses(shown, low, high);
-            isOut |= Held.Misses(truth, low, high);
-        }
-
+    private void Count(int characteristic, bool refused, bool isOut) =>
         _counts[characteristic] += new ReadingCount(
             1,
             refused ? 1 : 0,
             refused && !isOut ? 1 : 0,
             !refused && isOut ? 1 : 0
         );
-    }
 }

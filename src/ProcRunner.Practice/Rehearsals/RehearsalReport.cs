@@ -148,7 +148,8 @@ public static class RehearsalReport
         new(
             "By the chance that a released value is in limits",
             "The chance follows from its reading and its gauge's uncertainty (JCGM 106:2012, 7.4), as if nothing else were "
-                + "known. Work is aimed at the middle of its limits, so fewer are out than that lets expect.",
+                + "known. "
+                + AgainstExpected(tally),
             ["chance", "values", "expected out", "out in truth"],
             [
                 .. tally
@@ -164,6 +165,13 @@ public static class RehearsalReport
                     ),
             ]
         );
+
+    // Four deviations of a count that comes as chance has it (Poisson): its root.
+    private static string AgainstExpected(Tally tally) =>
+        tally.Escaped > tally.Expected + (4 * Math.Sqrt(tally.Expected)) + 1
+            ? "MORE ARE OUT than that lets expect: a gauge slips (a turn off, not zeroed, dirt, a bent pilot), or what was read "
+                + "changed afterwards."
+            : "Of work that is aimed at the middle of its limits fewer are out than that lets expect.";
 
     private static ReportPart.Table Listed(Tally tally, Plan plan)
     {

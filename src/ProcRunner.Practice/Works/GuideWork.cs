@@ -106,6 +106,7 @@ internal static class GuideWork
             head[Truths.InsertGap, position, i] = proud ? bench.Tools["not bottomed by"] : 0;
         }
 
+        head.SetCondition("seat", position, "sound");
         double proudBy = proud ? bench.Tools["not bottomed by"] : 0;
         head[Truths.SeatDepth, position] = head[Truths.FreshDepth, position] - proudBy;
         head[Truths.SeatOutside, position] = head[Truths.FreshOutside, position];

@@ -75,6 +75,11 @@ internal static class SeatWork
         double slope = Math.Tan(head[Truths.SeatAngle, position] * Math.PI / 180);
         Deepen(head, position, (offset * slope) + bench.Tools["seat clean-up"]);
         head[Truths.OffAlong, position] = along;
+        if (head.Condition("seat", position) == "burnt")
+        {
+            head.SetCondition("seat", position, "sound");
+        }
+
         head[Truths.OffAcross, position] = across;
     }
 

@@ -19,7 +19,7 @@ internal static class CommandLine
         if (parsed.Errors.Count > 0)
         {
             return Say.Usage(
-                string.Join(' ', parsed.Errors.Select(e => e.Message)),
+                string.Join(' ', parsed.Errors.Select(e => UsageWords.Of(e.Message))),
                 "procrunner --help lists the verbs, procrunner VERB --help what one takes."
             );
         }

@@ -123,28 +123,15 @@ internal static class PracticeVerb
             return Say.Usage(fault, "");
         }
 
-        Say.Line(
-            $"PRACTICE. {lesson.Title} (invented). The number typed at a cut is where the tool stopped; why asks the coach."
-        );
+        LessonLines lines = new(run);
+        Say.Line(lines.Opening);
         LineInput input = new(Console.In, Console.IsInputRedirected, Console.Out);
         return new LineRun(run.Job, input, Console.Out)
         {
-            Beside = prompt => [.. run.TakeRemarks().Select(line => $"coach: {line}"), .. GaugeView.Lines(run, prompt)],
-            Hint = prompt =>
-                run.Coach == CoachMode.Off ? [] : Coach.Hint(run, prompt).Skip(1).Select(line => $"coach: {line}"),
-            Ending = () =>
-                run.IsOver
-                    ?
-                    [
-                        .. run.TakeRemarks().Select(line => $"coach: {line}"),
-                        "",
-                        "LESSON OVER",
-                        .. run.Close().Lines(run.Job.State),
-                        $"To be learned here: {lesson.Learn}.",
-                        "",
-                        .. ProgressChart.Rows(run.Times(), 78),
-                    ]
-                    : null,
+            Beside = lines.Beside,
+            Hint = lines.Hint,
+            Ending = lines.Ending,
+            Own = lines.Own,
         }.Run();
     }
 

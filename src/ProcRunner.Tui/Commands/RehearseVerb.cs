@@ -1,16 +1,10 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
-using ProcRunner.Lessons;
 using ProcRunner.Practice.Bindings;
 using ProcRunner.Practice.Rehearsals;
-using ProcRunner.Problems;
-using ProcRunner.Procedures;
-using ProcRunner.Procedures.Checks;
-using ProcRunner.Runs;
 using ProcRunner.Store.Local;
 using ProcRunner.Tui.Shell;
-using ProcRunner.Yaml;
 
 namespace ProcRunner.Tui.Commands;
 
@@ -96,32 +90,48 @@ internal static class RehearseVerb
         int heads = parsed.GetValue(Heads);
         int cores = parsed.GetValue(Cores) == 0 ? Environment.ProcessorCount : parsed.GetValue(Cores);
         int row = parsed.GetValue(Alone) ? 0 : parsed.GetValue(Compare) ?? RehearsalResult.UsualRow(heads);
-        if (heads is < 1 or > MostHeads || cores < 1 || parsed.GetValue(Seed) < 0 || row < 0 || row > heads)
+        string? output = parsed.GetValue(Output);
+        if (Fault(heads, row, cores, parsed.GetValue(Seed)) is { } fault)
         {
-            return Say.Usage(
-                $"From 1 to {MostHeads.ToString(CultureInfo.InvariantCulture)} heads, on 1 core or more, from a seed of 0 or more; compared are as many heads or fewer.",
-                ""
-            );
+            return Say.Usage(fault, "procrunner rehearse --help says what each of them is.");
         }
 
-        string? output = parsed.GetValue(Output);
         if (output is not null && !output.EndsWith(".html", StringComparison.OrdinalIgnoreCase))
         {
             return Say.Usage(
-                $"{output} doesn't say which form it is to have.",
+                $"-o '{output}' doesn't say which form it is to have.",
                 "A page ends in .html; --json prints JSON."
             );
         }
 
-        Binding? binding = Bind(
+        // Before the heads are played, not after a minute of it.
+        if (output is not null && Unwritable(output) is { } why)
+        {
+            return Say.Usage(why, "Name another file, or make the folder first.");
+        }
+
+        Binding? binding = RehearsalFiles.Bind(
             parsed.GetValue(ProcedureArgument)!,
             parsed.GetValue(HeadArgument)!,
             parsed.GetValue(Practice),
             parsed.GetValue(Gauges)
         );
+        cores = Math.Min(cores, Environment.ProcessorCount);
         return binding is null
             ? Status.Usage
             : Run(binding, (ulong)parsed.GetValue(Seed), (heads, row), cores, output, json);
+    }
+
+    private static string? Fault(int heads, int row, int cores, long seed)
+    {
+        static string Of(long value) => value.ToString(CultureInfo.InvariantCulture);
+        return heads is < 1 or > MostHeads
+                ? $"--heads {Of(heads)} was read; from 1 to {Of(MostHeads)} practice heads are wanted."
+            : cores < 1 ? $"--cores {Of(cores)} was read; 1 or more is wanted, or 0 for all there are."
+            : seed < 0 ? $"--seed {Of(seed)} was read; a whole number of 0 or more is wanted."
+            : row < 0 || row > heads
+                ? $"--compare {Of(row)} was read; from 0 to the {Of(heads)} heads that are played is wanted."
+            : null;
     }
 
     private static int Run(Binding binding, ulong seed, (int All, int Row) heads, int cores, string? output, bool json)
@@ -142,11 +152,7 @@ internal static class RehearseVerb
         }
 
         double seconds = Machine.Time.GetElapsedTime(started).TotalSeconds;
-        if (output is not null && Written(output, RehearsalPage.Of(result)) is { } fault)
-        {
-            return Say.Usage(fault, "");
-        }
-
+        // The answer first: a page that can't be written any more costs the page alone.
         if (json)
         {
             Say.Json(RehearsalJson.Of(result));
@@ -163,6 +169,11 @@ internal static class RehearseVerb
             );
         }
 
+        if (output is not null && Written(output, RehearsalPage.Of(result)) is { } fault)
+        {
+            return Say.Usage(fault, "The rehearsal itself went through; its answer stands above.");
+        }
+
         return result.Tally.Unexplained == 0 && result.Tally.Stuck.Count == 0 ? Status.Done : Status.No;
 
         void Report(string what, int done, int of)
@@ -173,6 +184,34 @@ internal static class RehearseVerb
             }
 
             line.Report(done, of);
+        }
+    }
+
+    // Tried with a file of no length, which is taken away again.
+    private static string? Unwritable(string path)
+    {
+        string whole = Path.GetFullPath(path);
+        if (Directory.Exists(whole))
+        {
+            return $"{path} is a folder; a file's name is wanted.";
+        }
+
+        string folder = Path.GetDirectoryName(whole)!;
+        if (!Directory.Exists(folder))
+        {
+            return $"{path} can't be written. There is no folder {folder}.";
+        }
+
+        string beside = Path.Combine(folder, $".{Path.GetFileName(whole)}.try");
+        try
+        {
+            OwnFile.Replace(beside, _ => { });
+            File.Delete(beside);
+            return null;
+        }
+        catch (Exception e) when (DiskTrouble.Is(e))
+        {
+            return $"{path} can't be written. {DiskTrouble.InWords(e)}";
         }
     }
 
@@ -189,76 +228,5 @@ internal static class RehearseVerb
         {
             return $"{path} can't be written. {DiskTrouble.InWords(e)}";
         }
-    }
-
-    private static Binding? Bind(string procedureName, string headName, string? practiceName, string? gaugesName)
-    {
-        List<Problem> problems = [];
-        T? Taken<T>(Loaded<T> loaded)
-            where T : class
-        {
-            problems.AddRange(loaded.Problems);
-            return loaded.Value;
-        }
-
-        Procedure? procedure = Taken(ProcedureFile.Open(Find(procedureName, "")));
-        string headFile = Find(headName, "heads");
-        HeadSpec? head = Taken(HeadSpecFile.Open(headFile));
-        PracticeSetup? setup =
-            procedure is null || head is null ? null
-            : practiceName is not null ? Taken(PracticeFile.OpenSetup(Find(practiceName, "practice")))
-            : SetupFor(procedure, head, Path.GetDirectoryName(Path.GetFullPath(Find(procedureName, "")))!);
-        if (problems.Count == 0 && setup is null)
-        {
-            Say.Usage(
-                $"There is no practice setup for {procedure!.Name} on {head!.Name}.",
-                "Write one under procedures/practice/ (docs/practice-format.md), or name it: --practice FILE"
-            );
-            return null;
-        }
-
-        if (gaugesName is not null && setup is not null && Taken(PracticeFile.OpenGauges(gaugesName)) is { } gauges)
-        {
-            setup = gauges.In(setup);
-        }
-
-        if (problems.Count == 0)
-        {
-            problems.AddRange(PlanCheck.Join(procedure!, head!, headFile));
-        }
-
-        if (problems.Count == 0)
-        {
-            (Binding? binding, IReadOnlyList<Problem> unbound) = Binding.Of(new Plan(procedure!, head!), setup!);
-            problems.AddRange(unbound);
-            if (binding is not null)
-            {
-                return binding;
-            }
-        }
-
-        foreach (Problem problem in problems)
-        {
-            Say.Aside(problem.ToString());
-        }
-
-        return null;
-    }
-
-    // A path, or the name of a file that comes with the program.
-    private static string Find(string name, string folder)
-    {
-        string shipped = Path.Combine(Machine.ProceduresFolder, folder, name + ".yaml");
-        return !File.Exists(name) && File.Exists(shipped) ? shipped : name;
-    }
-
-    private static PracticeSetup? SetupFor(Procedure procedure, HeadSpec head, string folder)
-    {
-        string[] folders = [Path.Combine(folder, "practice"), Path.Combine(Machine.ProceduresFolder, "practice")];
-        return folders
-            .Where(Directory.Exists)
-            .SelectMany(f => Directory.EnumerateFiles(f, "*.yaml").Order(StringComparer.Ordinal))
-            .Select(file => PracticeFile.OpenSetup(file).Value)
-            .FirstOrDefault(s => s is not null && s.Procedure == procedure.Name && s.Head == head.Name);
     }
 }

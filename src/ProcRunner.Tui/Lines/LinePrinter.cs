@@ -154,7 +154,7 @@ internal sealed class LinePrinter(TextWriter output)
 
         foreach (NumberShown number in prompt.Numbers)
         {
-            Line($"  {number.Name}: {number.Working}");
+            Line($"  {LineWording.Worked(number.Name, number.Working, number.Value)}");
         }
     }
 

@@ -35,6 +35,9 @@ internal sealed class LineRun
     /// <summary>Ends the run early, with what there is to say then: a lesson that is over; null: nothing does.</summary>
     public Func<IEnumerable<string>?>? Ending { get; init; }
 
+    /// <summary>Takes a line before line mode does: what came of it; null: nothing, it is line mode's.</summary>
+    public Func<string, Prompt, OwnLine?>? Own { get; init; }
+
     private RunState State => _job.State;
 
     /// <summary>Runs until the input ends, the person leaves, or the job is closed; the exit status.</summary>
@@ -104,6 +107,11 @@ internal sealed class LineRun
     private bool Take(string text)
     {
         _refused = "";
+        if (CurrentPrompt() is { } now && Own?.Invoke(text, now) is { } own)
+        {
+            return TakeOwn(own);
+        }
+
         if (LineWords.After(LineWords.Help, text) is "")
         {
             _printer.Help(State, CurrentPrompt());
@@ -144,6 +152,16 @@ internal sealed class LineRun
         }
 
         return JobWord(text) ?? StepWord(text);
+    }
+
+    private bool TakeOwn(OwnLine own)
+    {
+        foreach (string line in own.Said)
+        {
+            _printer.Line(line);
+        }
+
+        return own.Refused.Length == 0 || Refuse(own.Refused, []);
     }
 
     private bool? HeadsWord(string text)

@@ -1,3 +1,5 @@
+using System.Globalization;
+using ProcRunner.Quantities;
 using ProcRunner.Runs;
 
 namespace ProcRunner.Tui.Lines;
@@ -25,6 +27,24 @@ internal static class LineWording
         }
 
         return $"{string.Join(", ", ends)} ({window.Origin})";
+    }
+
+    /// <summary>A number, how it is worked out, and what comes of it: each said once.</summary>
+    /// <param name="name">What it is called.</param>
+    /// <param name="working">The formula with its numbers, and after an equals sign what comes of it.</param>
+    /// <param name="value">What comes of it; null where that isn't known yet.</param>
+    public static string Worked(string name, string working, Quantity? value)
+    {
+        if (value is not { } known)
+        {
+            return $"{name}: {working} = not known yet";
+        }
+
+        string figure = known.Value.ToString(CultureInfo.InvariantCulture);
+        string formula = working.EndsWith($" = {figure}", StringComparison.Ordinal)
+            ? working[..^(figure.Length + 3)]
+            : working;
+        return formula == figure || formula == known.ToString() ? $"{name}: {known}" : $"{name}: {formula} = {known}";
     }
 
     /// <summary>An event in words; empty for one that needs none.</summary>

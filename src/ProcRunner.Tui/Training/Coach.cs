@@ -41,7 +41,7 @@ internal static class Coach
         List<string> lines = [$"{prompt.Step.FullName}, {prompt.Position}"];
         if (lesson.Lesson.Hints.TryGetValue(prompt.Step.FullName, out string? own))
         {
-            lines.Add($"Here: {own}.");
+            lines.Add($"Here: {own}{(own[^1] is '?' or '!' ? "" : ".")}");
         }
 
         if (lesson.ReadoutOf(prompt) is not null)
@@ -74,9 +74,7 @@ internal static class Coach
 
         lines.AddRange(Target(prompt));
         lines.AddRange(
-            prompt.Numbers.Select(number =>
-                $"{number.Name}: {number.Working} = {number.Value?.ToString() ?? "not known yet"}."
-            )
+            prompt.Numbers.Select(number => $"{LineWording.Worked(number.Name, number.Working, number.Value)}.")
         );
         if (Matters(lesson.Job.State, prompt.Step) is { Length: > 0 } why)
         {
@@ -113,7 +111,7 @@ internal static class Coach
                 yield return $"{reading.Characteristic}{Of(state, at)}: {reading.Value}. {Against(reading.Value, Judged(state, at, reading))}";
                 foreach (WorkedValue worked in reading.Worked)
                 {
-                    yield return $"{worked.Name}: {worked.Working} = {worked.Value}. {Against(worked.Value, worked.Judgement)}";
+                    yield return $"{LineWording.Worked(worked.Name, worked.Working, worked.Value)}. {Against(worked.Value, worked.Judgement)}";
                 }
 
                 if (reading.Predicted is { } predicted)
@@ -191,13 +189,13 @@ internal static class Coach
         return judged.Verdict switch
         {
             Verdict.Out => $"Out of spec: {judged.Detail}.",
-            Verdict.Short => $"Not there yet: {ends}. {Rest(value, judged.Aim, "to the aim")}",
+            Verdict.Short => $"Not there yet: {ends}. {Rest(value, judged.Aim, "to", "the aim")}",
             Verdict.In =>
-                $"In limits: {ends}. {Nearer(value, judged)} {Rest(value, judged.Aim, "from the aim")}".TrimEnd(),
+                $"In limits: {ends}. {Nearer(value, judged)} {Rest(value, judged.Aim, "from", "the aim")}".TrimEnd(),
             Verdict.Unjudged when judged.Low is { } low && value.CompareTo(low) < 0 =>
-                $"It isn't judged here, but the head spec's {ends}: {Rest(value, low, "below the low end")} A decision that follows rests on it.",
+                $"It isn't judged here, but the head spec's {ends}: {Rest(value, low, "below", "the low end")} A decision that follows rests on it.",
             Verdict.Unjudged when judged.High is { } high && value.CompareTo(high) > 0 =>
-                $"It isn't judged here, but the head spec's {ends}: {Rest(value, high, "above the high end")} A decision that follows rests on it.",
+                $"It isn't judged here, but the head spec's {ends}: {Rest(value, high, "above", "the high end")} A decision that follows rests on it.",
             Verdict.Unjudged when judged.Origin.Length > 0 =>
                 $"It isn't judged here; it lies within the head spec's {ends}.",
             _ => "Nothing is judged by it here; later steps work with it.",
@@ -216,15 +214,18 @@ internal static class Coach
     {
         bool isLow =
             judged.High is not { } high || (judged.Low is { } low && Gap(value, low).CompareTo(Gap(value, high)) <= 0);
-        return isLow ? Rest(value, judged.Low, "above the low end") : Rest(value, judged.High, "below the high end");
+        return isLow
+            ? Rest(value, judged.Low, "above", "the low end")
+            : Rest(value, judged.High, "below", "the high end");
     }
 
     // Two temperatures lie apart by a difference, which is said in the unit of both.
-    private static string Rest(Quantity value, Quantity? end, string where) =>
+    private static string Rest(Quantity value, Quantity? end, string side, string what) =>
         end is not { } limit ? ""
-        : limit.Unit == value.Unit ? $"{new Quantity(Math.Abs(value.Value - limit.Value), value.Unit)} {where}."
+        : value.CompareTo(limit) == 0 ? $"Just on {what}."
+        : limit.Unit == value.Unit ? $"{new Quantity(Math.Abs(value.Value - limit.Value), value.Unit)} {side} {what}."
         : Gap(value, limit).TryToQuantity(limit.Unit, limit.Value.Scale, Rounding.Down, out Quantity gap)
-            ? $"{gap} {where}."
+            ? $"{gap} {side} {what}."
         : "";
 
     private static Exact Gap(Quantity value, Quantity end)
@@ -233,24 +234,36 @@ internal static class Coach
         return gap.Value.Sign < 0 ? Exact.Of(end) - Exact.Of(value) : gap;
     }
 
+    // Said once, of the answer itself. A reading that is still to be answered is no answer yet, and measuring again never a
+    // wrong one.
     private static IEnumerable<string> Planted(LessonRun lesson, IReadOnlyList<RunEvent> events)
     {
         Plan plan = lesson.Job.State.Plan;
+        LessonAnswers answers = new(plan);
+        (At At, string Answer)[] all = [.. events.SelectMany(LessonAnswers.Of)];
         foreach (PlantedFault fault in lesson.Lesson.Planted)
         {
-            bool isHere = events.Any(e =>
-                LessonRun.AnswerOf(e) is { } answer
-                && plan.Steps[answer.At.Step].FullName == fault.Step
-                && (fault.Position is null || plan.PositionName(answer.At.Position) == fault.Position)
-            );
-            if (isHere)
+            if (all.Any(one => answers.IsRight(one, fault)))
             {
-                yield return lesson.IsCaught(fault) == true
-                    ? $"Caught: {fault.What}. {fault.Why}"
-                    : $"Look again. {fault.Why}";
+                yield return $"Caught: {fault.What}. {fault.Why}";
+            }
+            else if (
+                lesson.IsCaught(fault) != true
+                && all.Any(one => answers.IsOf(one, fault) && IsDecision(plan, one))
+            )
+            {
+                yield return $"Look again. {fault.Why}";
             }
         }
     }
+
+    private static bool IsDecision(Plan plan, (At At, string Answer) one) =>
+        one.At.Step >= 0
+        && plan.Steps[one.At.Step] is var step
+        && (
+            step.Work is StepWork.Inspect or StepWork.Decide
+            || step.WaysOn.Any(way => way.Text == one.Answer && way.Kind != WayKind.Again)
+        );
 
     private static string Matters(RunState state, Step step) =>
         step.Why.Length > 0 ? step.Why

@@ -15,6 +15,9 @@ internal sealed class DebriefBook(string folder)
     /// <summary>When the coach speaks to whom, beside it.</summary>
     public CoachBook Coach { get; } = new(folder);
 
+    /// <summary>Where tools stand in the metal, beside it.</summary>
+    public ToolBook Tool { get; } = new(folder);
+
     /// <summary>A line of the book.</summary>
     /// <param name="Job">Id of the job it was taken on.</param>
     /// <param name="Lesson">The lesson's name.</param>

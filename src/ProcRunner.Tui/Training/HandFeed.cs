@@ -12,7 +12,9 @@ namespace ProcRunner.Tui.Training;
 /// that the lesson goes on the same from its trail.
 /// </summary>
 /// <param name="session">The head under the tool.</param>
-internal sealed class HandFeed(PracticeSession session)
+/// <param name="book">Where it is kept how far a tool was fed.</param>
+/// <param name="job">Id of the job.</param>
+internal sealed class HandFeed(PracticeSession session, ToolBook book, string job)
 {
     /// <summary>How such a note begins.</summary>
     public const string Stood = "practice: the readout stood at ";
@@ -38,7 +40,22 @@ internal sealed class HandFeed(PracticeSession session)
         if (Shows(prompt) is { } shows)
         {
             int turns = Turns(prompt);
-            _fed[prompt.At] = (session.Feed(prompt.At, shows, turns, isCoarse), turns + 1);
+            Quantity now = session.Feed(prompt.At, shows, turns, isCoarse);
+            _fed[prompt.At] = (now, turns + 1);
+            book.Keep(session.Binding.Plan, job, new(prompt.At, session.Passes(prompt.At), turns + 1, now));
+        }
+    }
+
+    /// <summary>A tool that was left in the metal stands where it was, as long as nothing was entered since.</summary>
+    public void TakeUp(RunState state)
+    {
+        if (
+            book.Read(state.Plan, job) is { } stand
+            && stand.Pass == session.Passes(stand.At)
+            && state.Outlook.Open.Contains(stand.At)
+        )
+        {
+            _fed[stand.At] = (stand.Shows, stand.Turns);
         }
     }
 
@@ -83,7 +100,11 @@ internal sealed class HandFeed(PracticeSession session)
 
     private Misread? Passed(RunEvent.PassCut pass)
     {
-        _fed.Remove(pass.At);
+        if (_fed.Remove(pass.At))
+        {
+            book.Clear(job);
+        }
+
         _stands.Remove(pass.At);
         if (!_noted.Remove(pass.At, out Quantity stood) || stood.CompareTo(pass.Progress.Readout) == 0)
         {

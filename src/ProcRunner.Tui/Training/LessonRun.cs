@@ -1,14 +1,11 @@
-using System.Globalization;
 using ProcRunner.Lessons;
 using ProcRunner.Practice;
 using ProcRunner.Practice.Bindings;
 using ProcRunner.Practice.Gauges;
-using ProcRunner.Practice.Operators;
 using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Store.Local;
-using ProcRunner.Tui.Demo;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Shell;
 
@@ -20,26 +17,54 @@ namespace ProcRunner.Tui.Training;
 /// </summary>
 internal sealed class LessonRun
 {
+    private const long NotYet = -1;
     private readonly PracticeSession _session;
     private readonly DebriefBook _book;
     private readonly List<Misread> _misreads = [];
-    private readonly HashSet<(At At, string Answer)> _answers = [];
+    private readonly LessonAnswers _answers;
     private readonly HandFeed _feed;
-    private bool _isLearners;
+    private long _begun = NotYet;
+    private bool _isElsewhere;
     private bool _isRefused;
 
-    private LessonRun(Lesson lesson, Binding binding, JobRun job, DebriefBook book)
+    /// <summary>A lesson at the beginning of its job; what has happened since is told it entry by entry.</summary>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="binding">Its head and gauges.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="book">Where it is written how lessons went.</param>
+    /// <param name="learner">Id of the learner.</param>
+    public LessonRun(Lesson lesson, Binding binding, JobRun job, DebriefBook book, string learner)
     {
-        (Lesson, Job, _book) = (lesson, job, book);
+        (Lesson, Job, _book, _answers) = (lesson, job, book, new LessonAnswers(job.State.Plan));
         _session = new PracticeSession(binding, (ulong)lesson.Seed, 0);
-        _feed = new HandFeed(_session);
+        _feed = new HandFeed(_session, book.Tool, job.State.JobId);
+        Others = new OthersWork(this, _session, learner);
     }
+
+    /// <summary>Takes a lesson up where it was left, or begins it; null with the reason when neither can be.</summary>
+    /// <param name="store">The practice room's store.</param>
+    /// <param name="book">Where it is written how lessons went.</param>
+    /// <param name="lesson">The lesson.</param>
+    /// <param name="person">Id of the learner.</param>
+    /// <param name="coach">When the coach speaks.</param>
+    /// <param name="time">The clock; null: the machine's.</param>
+    public static (LessonRun? Run, string Fault) Open(
+        LocalStore store,
+        DebriefBook book,
+        Lesson lesson,
+        string person,
+        CoachMode coach,
+        TimeProvider? time = null
+    ) => new LessonOpening(store, book, time).Open(lesson, person, coach);
 
     /// <summary>The lesson.</summary>
     public Lesson Lesson { get; }
 
     /// <summary>The job that it is worked on.</summary>
     public JobRun Job { get; }
+
+    /// <summary>What somebody else does of the job.</summary>
+    public OthersWork Others { get; }
 
     /// <summary>The lesson that comes after this one, and its first page; null after the last.</summary>
     public (string Name, Func<Screens.Screen?> Open)? Following { get; set; }
@@ -53,6 +78,9 @@ internal sealed class LessonRun
         Coach = mode;
         _book.Coach.Write(Job.Person, mode);
     }
+
+    /// <summary>True once the learner has taken over.</summary>
+    public bool IsBegun => _begun != NotYet;
 
     /// <summary>Readings that weren't typed as the face showed them, in order.</summary>
     public IReadOnlyList<Misread> Misreads => _misreads;
@@ -76,76 +104,9 @@ internal sealed class LessonRun
         _isRefused
         || Job.State.Standing is JobStanding.Released or JobStanding.Scrapped
         || IsAnswered(Lesson.Until, Lesson.At)
-        || (Lesson.UntilWay is { } way && _answers.Any(answer => answer.Answer == way));
+        || (Lesson.UntilWay is { } way && _answers.Hold(way));
 
     private Plan Plan => Job.State.Plan;
-
-    private At UntilAt
-    {
-        get
-        {
-            Plan.TryStep(Lesson.Until, out int step);
-            return new At(step, Lesson.At is { } at && Plan.TryPosition(at, out int index) ? index : At.Head);
-        }
-    }
-
-    /// <summary>Takes a lesson up where it was left, or begins it; null with the reason when neither can be.</summary>
-    /// <param name="store">The practice room's store.</param>
-    /// <param name="book">Where it is written how lessons went.</param>
-    /// <param name="lesson">The lesson.</param>
-    /// <param name="person">Id of the learner.</param>
-    /// <param name="coach">When the coach speaks.</param>
-    /// <param name="time">The clock; null: the machine's.</param>
-    public static (LessonRun? Run, string Fault) Open(
-        LocalStore store,
-        DebriefBook book,
-        Lesson lesson,
-        string person,
-        CoachMode coach,
-        TimeProvider? time = null
-    )
-    {
-        (PlanTexts? texts, Binding? binding, string fault) = LessonShelf.Bind(lesson);
-        if (texts is null || binding is null)
-        {
-            return (null, fault);
-        }
-
-        // Everybody has heads of their own.
-        string stamp = $"{lesson.Name} {person}".ToUpperInvariant().Replace(' ', '-');
-        string[] mine = [.. store.Shop.Jobs.Values.Where(j => IsTry(j.Stamp, stamp)).Select(j => j.Id)];
-        foreach (string id in mine)
-        {
-            (LessonRun? open, fault) = Resume(store, book, lesson, binding, id, person, coach, time);
-            if (open is null || !open.IsOver)
-            {
-                return (open, fault);
-            }
-        }
-
-        JobHeader header = new()
-        {
-            Stamp = mine.Length == 0 ? stamp : FormattableString.Invariant($"{stamp}-{mine.Length + 1}"),
-            ProcedureDigest = texts.ProcedureDigest.ToString(),
-            HeadDigest = texts.HeadDigest.ToString(),
-            Customer = "practice (invented)",
-            Complaint = lesson.Title,
-            Practice = true,
-        };
-        // Who goes before the learner is somebody else: the trail shows where the learner takes over.
-        string before = DemoShop.People.Select(p => p.Id).First(id => id != person);
-        (JobRun? job, fault) = JobRun.Begin(store, time ?? Machine.Time, texts, header, before);
-        if (job is null)
-        {
-            return (null, fault);
-        }
-
-        LessonRun run = new(lesson, binding, job, book);
-        run.Listen();
-        fault = run.WorkUpTo(person);
-        run.Coach = coach;
-        return fault.Length > 0 ? (null, $"The lesson can't be made ready: {fault}") : (run, "");
-    }
 
     /// <summary>What the gauge of a step shows now, place by place; empty where none is read.</summary>
     public IReadOnlyList<Quantity> Shown(Prompt prompt) =>
@@ -174,8 +135,7 @@ internal sealed class LessonRun
     public PracticeGauge GaugeOf(Prompt prompt) => _session.GaugeFor(prompt.Step.Taking!);
 
     /// <summary>The gauge that is read at a step, as the shop knows it; null where none is.</summary>
-    public Shop.Gauge? GaugeIn(Prompt prompt) =>
-        prompt.Awaits == Awaited.Reading ? GaugeOf(prompt).Character.Gauge : null;
+    public Shop.Gauge? GaugeIn(Prompt prompt) => Shown(prompt).Count > 0 ? GaugeOf(prompt).Character.Gauge : null;
 
     /// <summary>What there is to be seen at an inspection, in words; empty elsewhere.</summary>
     public string Seen(Prompt prompt) => prompt.Awaits == Awaited.Finding ? _session.Finding(prompt.At) : "";
@@ -233,111 +193,24 @@ internal sealed class LessonRun
         [.. _book.Of(Job.Person).Where(line => line.Lesson == Lesson.Name)];
 
     /// <summary>Whether a planted fault was answered as it should be: true, false, or null while its step is still to come.</summary>
-    public bool? IsCaught(PlantedFault fault)
-    {
-        Plan.TryStep(fault.Step, out int step);
-        int position = fault.Position is { } name && Plan.TryPosition(name, out int index) ? index : At.Head;
-        bool isChanged = fault.OrChange is { } change && _answers.Contains((new At(-1, position), change));
-        return isChanged || _answers.Contains((new At(step, position), fault.Answer)) ? true
-            : IsAnswered(fault.Step, fault.Position) || IsOver ? false
-            : null;
-    }
+    public bool? IsCaught(PlantedFault fault) =>
+        _answers.Catch(fault) ? true
+        : IsAnswered(fault.Step, fault.Position) || IsOver ? false
+        : null;
 
-    private static bool IsTry(string stamp, string of) =>
-        stamp == of
-        || (
-            stamp.StartsWith(of + "-", StringComparison.Ordinal)
-            && int.TryParse(stamp[(of.Length + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out _)
-        );
-
-    private static (LessonRun? Run, string Fault) Resume(
-        LocalStore store,
-        DebriefBook book,
-        Lesson lesson,
-        Binding binding,
-        string id,
-        string person,
-        CoachMode coach,
-        TimeProvider? time
-    )
-    {
-        (JobRun? job, string fault) = JobRun.Resume(store, time ?? Machine.Time, id, person);
-        if (job is null)
-        {
-            return (null, fault);
-        }
-
-        LessonRun run = new(lesson, binding, job, book) { Coach = coach };
-        IReadOnlyList<RunEvent> last = [];
-        (RunState? state, fault) = JobReading.Fold(
-            store.Reader,
-            id,
-            store.Reader.ReadTrail(id).Entries.Select(e => e.Entry),
-            (before, _, events) =>
-            {
-                run.Take(before, last);
-                last = events;
-            }
-        );
-        if (state is null)
-        {
-            return (null, fault);
-        }
-
-        run.Take(state, last);
-        run.Listen();
-        return (run, "");
-    }
-
-    // The model operator works under the lead's name up to the lesson's first step, then hands over.
-    private string WorkUpTo(string person)
-    {
-        if (Lesson.From is { } from && Plan.TryStep(from, out int first))
-        {
-            string fault = ModelOperator.PlayTo(
-                _session,
-                Job.State,
-                Job.Shop,
-                Carry,
-                at => at.Step >= first && IsThere(at)
-            );
-            if (fault.Length > 0)
-            {
-                return fault;
-            }
-        }
-
-        return FaultOf(Job.Do(new RunCommand.HandOver(person)));
-    }
-
-    private void Listen()
+    /// <summary>From now on what is done to the job is done to the practice head.</summary>
+    public void Listen()
     {
         Job.Recorded = Happened;
-        Job.Refused = command => _isRefused |= command is RunCommand.Sign sign && sign.At == UntilAt;
+        Job.Refused = command =>
+            _isRefused |= command is RunCommand.Sign sign && Plan.Steps[sign.At.Step].FullName == Lesson.Until;
     }
 
-    private bool IsThere(At at) =>
-        Lesson.At is null || at.Position == At.Head || Plan.PositionName(at.Position) == Lesson.At;
+    /// <summary>A tool that was left in the metal stands where it was.</summary>
+    public void TakeUpTheTool() => _feed.TakeUp(Job.State);
 
-    private (string Fault, IReadOnlyList<RunEvent> Events) Carry(RunCommand command)
-    {
-        (string lead, _, _, string pin) = DemoShop.People[0];
-        JobAnswer answer = command switch
-        {
-            RunCommand.Sign sign => Job.Sign(sign.At, lead, pin, null, null),
-            RunCommand.TakeWay { Mark: not null } way => Job.TakeWayByLead(
-                way.At,
-                Prompter.At(Job.State, Job.Shop, way.At).WaysOn.First(w => w.Text == way.Way),
-                way.Reason,
-                lead,
-                pin
-            ),
-            _ => Job.Do(command),
-        };
-        return answer is JobAnswer.Recorded recorded ? ("", recorded.Events) : (FaultOf(answer), []);
-    }
-
-    private static string FaultOf(JobAnswer answer) =>
+    /// <summary>Why something wasn't recorded; empty when it was.</summary>
+    public static string FaultOf(JobAnswer answer) =>
         answer switch
         {
             JobAnswer.Refused refused => refused.Why,
@@ -349,15 +222,30 @@ internal sealed class LessonRun
     {
         int before = _misreads.Count;
         Take(Job.State, events);
+        if (Others.IsAtWork)
+        {
+            return;
+        }
+
+        if (!IsOver)
+        {
+            Others.Work();
+        }
+
         Remarks = Coach == CoachMode.EachStep ? Training.Coach.OnAnswer(this, events, [.. _misreads.Skip(before)]) : [];
     }
 
-    // Looks at the gauges before the head learns of the entry: the next taking is another draw.
-    private void Take(RunState state, IReadOnlyList<RunEvent> events)
+    /// <summary>
+    /// Takes over what happened, in the order of the trail. Looks at the gauges before the head learns of the entry: the next
+    /// taking is another draw.
+    /// </summary>
+    /// <param name="state">The run, after it.</param>
+    /// <param name="events">What happened.</param>
+    public void Take(RunState state, IReadOnlyList<RunEvent> events)
     {
         foreach (RunEvent happened in events)
         {
-            if (happened is RunEvent.ReadingTaken taken && _session.Chosen(state, taken.At) is null)
+            if (happened is RunEvent.ReadingTaken taken && !_isElsewhere && _session.Chosen(state, taken.At) is null)
             {
                 Compare(state, taken);
             }
@@ -367,32 +255,32 @@ internal sealed class LessonRun
                 _misreads.Add(readout);
             }
 
-            if (AnswerOf(happened) is { } answer)
+            if (happened is RunEvent.HandedOver handed)
             {
-                _answers.Add(answer);
+                TakeHands(handed.To, state.Sequence);
             }
-
-            if (happened is RunEvent.ChangeReported change)
+            else if (!_isElsewhere)
             {
-                _answers.Add((new At(-1, change.Position), change.Change));
-            }
-
-            if (happened is RunEvent.ReadingTaken { Reading.Value.Value: 0 } none)
-            {
-                _answers.Add((none.At, "none"));
-            }
-
-            // What the one before answered is none of the learner's doing.
-            if (happened is RunEvent.HandedOver && !_isLearners)
-            {
-                _isLearners = true;
-                _answers.Clear();
-                _misreads.Clear();
-                _session.Change(Lesson.Then);
+                _answers.Take(happened);
             }
         }
 
         _session.Apply(state, events);
+    }
+
+    // What somebody else answers, before the lesson or beside it, is none of the learner's doing.
+    private void TakeHands(string to, long sequence)
+    {
+        _isElsewhere = to == Others.Who;
+        if (IsBegun)
+        {
+            return;
+        }
+
+        _begun = sequence;
+        _answers.Clear();
+        _misreads.Clear();
+        _session.Change(Lesson.Then);
     }
 
     private void Compare(RunState state, RunEvent.ReadingTaken taken)
@@ -409,23 +297,16 @@ internal sealed class LessonRun
         }
     }
 
-    /// <summary>What an event answers where; null for one that is no answer.</summary>
-    public static (At At, string Answer)? AnswerOf(RunEvent happened) =>
-        happened switch
-        {
-            RunEvent.FindingNoted e => (e.At, e.Finding),
-            RunEvent.ChoiceMade e => (e.At, e.Choice),
-            RunEvent.WayTaken e => (e.At, e.Way),
-            RunEvent.LeftOut e => (e.At, "left out"),
-            RunEvent.ReadingTaken e => (e.At, e.Reading.Good ? "in limits" : "out of spec"),
-            _ => null,
-        };
-
+    // Answered since the learner came; a step of the head is answered there, wherever the lesson is.
     private bool IsAnswered(string name, string? position)
     {
         Plan.TryStep(name, out int step);
-        IEnumerable<int> positions =
-            position is { } one && Plan.TryPosition(one, out int index) ? [index] : Plan.PositionsOf(Plan.Steps[step]);
-        return positions.All(p => Job.State.StandingOf(new At(step, p)) is StepStanding.Done or StepStanding.LeftOut);
+        IReadOnlyList<int> all = Plan.PositionsOf(Plan.Steps[step]);
+        bool isHere = position is { } one && Plan.TryPosition(one, out int index) && all.Contains(index);
+        IEnumerable<int> positions = isHere ? all.Where(p => Plan.PositionName(p) == position) : all;
+        return positions.All(p =>
+            Job.State.Find(new At(step, p)) is { Standing: StepStanding.Done or StepStanding.LeftOut } record
+            && record.Sequence > _begun
+        );
     }
 }

@@ -47,9 +47,30 @@ internal sealed class GaugeReader(ProblemLog log)
             return null;
         }
 
-        return _values.UnitOf(keys.Require("unit")) is { } unit
-            ? new GaugeList(ReadAll(keys.Require("gauges"), unit))
-            : null;
+        if (_values.UnitOf(keys.Require("unit")) is not { } unit || keys.Require("gauges") is not { } node)
+        {
+            return null;
+        }
+
+        IReadOnlyList<GaugeCharacter> gauges = ReadAll(node, unit);
+        if (node is Node.Map { Entries.Count: 0 })
+        {
+            log.Add("PR-Y10", node.Place, "no gauge was read; one or more is wanted, each under its id");
+        }
+
+        foreach (IGrouping<string, GaugeCharacter> kind in gauges.GroupBy(g => g.Gauge.Kind, StringComparer.Ordinal))
+        {
+            foreach (GaugeCharacter twice in kind.Skip(1))
+            {
+                log.Add(
+                    "PR-Y10",
+                    twice.Source,
+                    $"a second gauge of the kind '{kind.Key}' was read; one of each is wanted"
+                );
+            }
+        }
+
+        return new GaugeList(gauges);
     }
 
     public IReadOnlyList<GaugeCharacter> ReadAll(Node? node, Unit length) =>

@@ -41,6 +41,39 @@ public sealed class RationalEdgeTests
         }
     }
 
+    // What is typed goes into base units by the units' own factors, whose parts below are products of twos and fives for most.
+    [Property(MaxTest = 500, Arbitrary = [typeof(RationalEdgeTests)])]
+    public void A_decimal_times_a_factor_is_that_of_big_integers(Parts any, int digits, long more, byte places)
+    {
+        decimal[] values = [new decimal(digits) / Power(places % 9), new decimal(more) / Power(places % 19), 0m];
+        foreach (decimal value in values)
+        {
+            (BigInteger above, BigInteger below) = (
+                new BigInteger(value * Power(value.Scale)),
+                (BigInteger)Power(value.Scale)
+            );
+            Same(above * any.Above, below * any.Below, Rational.FromDecimal(value, any.Ratio));
+            foreach (Unit unit in Units.All)
+            {
+                Rational factor = unit.Factor;
+                Rational product = Rational.FromDecimal(value, factor);
+                Same(above * factor.Numerator, below * factor.Denominator, product);
+                Assert.Equal(product + unit.Offset, unit.ToBase(value));
+            }
+        }
+    }
+
+    private static decimal Power(int places)
+    {
+        decimal power = 1;
+        for (int i = 0; i < places; i++)
+        {
+            power *= 10;
+        }
+
+        return power;
+    }
+
     [Property(MaxTest = 5000, Arbitrary = [typeof(RationalEdgeTests)])]
     public void Order_and_equality_are_those_of_big_integers(Parts a, Parts b)
     {

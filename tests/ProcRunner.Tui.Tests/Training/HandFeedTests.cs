@@ -136,6 +136,95 @@ public sealed class HandFeedTests : IDisposable
         Assert.True(run.Job.State.Sequence > before, desk.Picture(Look));
     }
 
+    // Nothing is entered, the program ends, the lesson is opened again: as if it had not ended.
+    [Fact]
+    public void A_tool_left_in_the_metal_by_a_killed_program_stands_where_it_was_and_goes_on_alike()
+    {
+        (_, Desk whole) = Begin("whole");
+        (_, Desk killed) = Begin("killed");
+        foreach (Desk desk in new[] { whole, killed })
+        {
+            desk.Press(new KeyPress(KeyKind.Down, ""));
+            Press(desk, "+");
+        }
+
+        decimal stood = Display(killed);
+        LessonRun again = Open("killed");
+        Desk page = Page(again);
+
+        Assert.Equal(stood, Display(page));
+        Assert.True(again.IsInTheMetal(ScriptedLearner.At(again)));
+        foreach (Desk desk in new[] { whole, page })
+        {
+            desk.Press(new KeyPress(KeyKind.Down, ""));
+        }
+
+        decimal deeper = Display(page);
+        Assert.Equal(Display(whole), deeper);
+        whole.Type($"{Text(deeper)}\n");
+        page.Type($"{Text(deeper)}\n");
+        LessonRun unbroken = Open("whole");
+        IReadOnlyList<Quantity> cut = unbroken.Shown(ScriptedLearner.At(unbroken));
+        LessonRun later = Open("killed");
+        Assert.Equal(cut, later.Shown(ScriptedLearner.At(later)));
+        Assert.False(later.IsInTheMetal(ScriptedLearner.At(later)));
+    }
+
+    // What is kept of a pass that was entered since is of no use, however it came to be left there.
+    [Fact]
+    public void Where_a_tool_stood_counts_for_its_own_pass_alone()
+    {
+        (_, Desk desk) = Begin("old");
+        desk.Press(new KeyPress(KeyKind.Down, ""));
+        string kept = Path.Combine(_folder["old"], "tool.json");
+        byte[] old = File.ReadAllBytes(kept);
+        desk.Type($"{Text(Display(desk))}\n");
+        File.WriteAllBytes(kept, old);
+
+        LessonRun run = Open("old");
+        while (ScriptedLearner.At(run).Awaits != Awaited.Readout)
+        {
+            new ScriptedLearner(run).Answer();
+        }
+
+        Assert.False(run.IsInTheMetal(ScriptedLearner.At(run)));
+        File.WriteAllText(kept, "{\"torn");
+        Assert.NotNull(Open("old"));
+    }
+
+    [Fact]
+    public void In_line_mode_words_feed_the_tool_as_keys_do_and_nothing_else_is_done_meanwhile()
+    {
+        (LessonRun keys, Desk desk) = Begin("keys");
+        (LessonRun words, _) = Begin("words");
+        LessonLines lines = new(words);
+        Prompt prompt = ScriptedLearner.At(words);
+        desk.Press(new KeyPress(KeyKind.Down, ""));
+        Press(desk, "++");
+        string stood = Text(Display(desk));
+
+        Assert.Contains(
+            "the readout shows 0.0000 in",
+            string.Join('\n', lines.Beside(prompt)),
+            StringComparison.Ordinal
+        );
+        Assert.Null(lines.Own("0.0035", prompt));
+        Assert.Equal([$"    the readout shows {stood} in"], lines.Own("down + +", prompt)!.Said);
+        foreach (
+            string left in new[] { "hold because lunch", "go seat 2E", "measure", "enough", "correct 0.1 because typo" }
+        )
+        {
+            Assert.Contains("in the metal", lines.Own(left, prompt)!.Refused, StringComparison.Ordinal);
+        }
+
+        Assert.Null(lines.Own("why", prompt));
+        Assert.Null(lines.Own(stood, prompt));
+        desk.Type($"{stood}\n");
+        words.Job.Do(new Runs.RunCommand.Enter(prompt.At, stood));
+        Assert.Equal(keys.Shown(ScriptedLearner.At(keys)), words.Shown(ScriptedLearner.At(words)));
+        Assert.Null(lines.Own("+", ScriptedLearner.At(words)));
+    }
+
     private static Look Look => new(Glyphs.Utf8, DateTimeOffset.UnixEpoch);
 
     private static void Press(Desk desk, string keys) => keys.ToList().ForEach(key => desk.Press(KeyPress.Of(key)));

@@ -157,6 +157,89 @@ public sealed class LessonTests : IDisposable
         Assert.Empty(run.Remarks);
     }
 
+    // A reading of a fault is read rightly and caught by nothing yet; a depth on the way to its aim isn't at its end.
+    [Theory]
+    [InlineData("a guide")]
+    [InlineData("vacuum")]
+    [InlineData("to the aim")]
+    [InlineData("before the skim")]
+    public void The_coach_says_what_was_caught_once_and_not_before_it_was(string name)
+    {
+        using LocalStore store = Room("once");
+        LessonRun run = Open(store, "once", name);
+        List<string> said = [];
+        while (!run.IsOver)
+        {
+            bool wasCaught = run.IsCaught(run.Lesson.Planted[0]) == true;
+            new ScriptedLearner(run).Answer();
+            bool isCaught = run.IsCaught(run.Lesson.Planted[0]) == true;
+            string[] remarks = [.. run.TakeRemarks()];
+            said.AddRange(remarks);
+            Assert.Equal(
+                isCaught && !wasCaught,
+                remarks.Any(line => line.StartsWith("Caught:", StringComparison.Ordinal))
+            );
+        }
+
+        Assert.DoesNotContain(said, line => line.StartsWith("Look again", StringComparison.Ordinal));
+        Assert.All(said, line => Assert.DoesNotMatch(@"= (\S+) = \1 ", line));
+    }
+
+    [Fact]
+    public void A_wrong_decision_is_to_be_looked_at_again_and_measuring_again_is_none()
+    {
+        using LocalStore store = Room("again");
+        LessonRun run = Open(store, "again", "a guide");
+        new ScriptedLearner(run).Answer();
+        run.TakeRemarks();
+        new ScriptedLearner(run, (_, _) => "measure again").Answer();
+        Assert.DoesNotContain(run.TakeRemarks(), line => line.StartsWith("Look again", StringComparison.Ordinal));
+        new ScriptedLearner(run).Answer();
+        new ScriptedLearner(run, (_, _) => "oversize guide").Answer();
+        Assert.Contains(run.TakeRemarks(), line => line.StartsWith("Look again", StringComparison.Ordinal));
+    }
+
+    // Killed at any moment while somebody else is at work: what is left of it is done when the lesson is taken up again.
+    [Fact]
+    public void Somebody_elses_work_that_was_broken_off_is_done_when_the_lesson_is_taken_up()
+    {
+        string whole = Asked("unbroken", breakAt: int.MaxValue);
+        for (int breakAt = 1; breakAt < 60; breakAt += 7)
+        {
+            Assert.Equal(whole, Asked(FormattableString.Invariant($"broken {breakAt}"), breakAt));
+        }
+    }
+
+    // What is asked after the first answer, and on which head.
+    private string Asked(string room, int breakAt)
+    {
+        using LocalStore store = Room(room);
+        LessonRun run = Open(store, room, "springs");
+        Action<IReadOnlyList<RunEvent>> recorded = run.Job.Recorded!;
+        int count = 0;
+        run.Job.Recorded = events =>
+        {
+            recorded(events);
+            if (++count == breakAt)
+            {
+                throw new OperationCanceledException();
+            }
+        };
+        try
+        {
+            new ScriptedLearner(run).Answer();
+        }
+        catch (OperationCanceledException)
+        {
+            run = Open(store, room, "springs");
+        }
+
+        Prompt prompt = ScriptedLearner.At(run);
+        Assert.Equal(Learner, run.Job.Person);
+        Assert.Null(run.IsCaught(run.Lesson.Planted[0]));
+        return $"{run.Job.State.Plan.NameOf(prompt.At)} {string.Join(' ', run.Shown(prompt))}";
+    }
+
     // At its fitting nothing was cut on the wrong one yet; at the runout step the seat was, and is cut true on the new one.
     [Theory]
     [InlineData("a seat to set up", "seat cut / set up at the seat", false)]

@@ -50,6 +50,10 @@ internal sealed class ScriptedLearner(LessonRun run, Func<LessonRun, Prompt, str
     {
         Prompt prompt = At(run);
         string name = run.Job.State.Plan.NameOf(prompt.At);
+
+        // Other positions than the lesson's are somebody else's.
+        bool isHere = prompt.At.Position == Runs.At.Head || prompt.Position == (run.Lesson.At ?? prompt.Position);
+        Assert.True(isHere, $"asked elsewhere: {name}");
         Trace.AddRange(GaugeView.Lines(run, prompt));
         string text = wrong?.Invoke(run, prompt) ?? Right(prompt);
         Trace.Add($"{name}: {text}");

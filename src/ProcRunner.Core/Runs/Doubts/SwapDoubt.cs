@@ -11,32 +11,20 @@ internal static class SwapDoubt
 {
     public static Doubt? Of(Seen seen)
     {
-        Rational by = Seen.By(seen.Of.Doubts.Swapped, seen.Noise);
         if (seen.Of.OfHead || seen.Before is not { } before)
         {
             return null;
         }
 
+        Rational by = Seen.By(seen.Of.Doubts.Swapped, seen.Noise);
         Rational own = Seen.Apart(seen.Value, Seen.Base(before.Value));
         if (own <= by)
         {
             return null;
         }
 
-        (int Position, Quantity Found, Rational Apart)[] fitting =
-        [
-            .. Enumerable
-                .Range(0, seen.On.Plan.Positions.Count)
-                .Where(position => position != seen.At.Position)
-                .Select(position => (position, seen.State.Value(seen.Of.Name, position)?.AsFound))
-                .Where(other => other.AsFound is not null)
-                .Select(other =>
-                    (other.position, other.AsFound!.Value, Seen.Apart(seen.Value, Seen.Base(other.AsFound.Value)))
-                )
-                .Where(other => other.Item3 <= by && other.Item3 < own)
-                .OrderBy(other => other.Item3),
-        ];
-        if (fitting.Length == 0)
+        List<(int Position, Quantity Found, Rational Apart)> fitting = Fitting(seen, by, own);
+        if (fitting.Count == 0)
         {
             return null;
         }
@@ -47,5 +35,24 @@ internal static class SwapDoubt
                 + $"{(names.Length > 1 ? $" (and near it at {Seen.Names(names[1..])})" : "")}. Are parts swapped, or is this another position?",
             by
         );
+    }
+
+    // Nearest first.
+    private static List<(int Position, Quantity Found, Rational Apart)> Fitting(Seen seen, Rational by, Rational own)
+    {
+        List<(int Position, Quantity Found, Rational Apart)> fitting = [];
+        for (int position = 0; position < seen.On.Plan.Positions.Count; position++)
+        {
+            if (position != seen.At.Position && seen.State.Value(seen.Of.Name, position)?.AsFound is { } found)
+            {
+                Rational apart = Seen.Apart(seen.Value, Seen.Base(found));
+                if (apart <= by && apart < own)
+                {
+                    fitting.Add((position, found, apart));
+                }
+            }
+        }
+
+        return [.. fitting.OrderBy(other => other.Apart)];
     }
 }

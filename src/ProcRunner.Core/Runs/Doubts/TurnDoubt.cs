@@ -53,8 +53,13 @@ internal static class TurnDoubt
         public Doubt? OfPlaces()
         {
             IReadOnlyList<PlaceValue> places = seen.Reading.Places;
+            if (places.Count < 2)
+            {
+                return null;
+            }
+
             Exact[] all = [.. places.Select(p => Exact.Of(p.Value))];
-            if (all.Length < 2 || all.Max().Value - all.Min().Value < one - about)
+            if (Statistics.Of(Procedures.Statistic.Spread, all).Value < one - about)
             {
                 return null;
             }

@@ -9,7 +9,13 @@ namespace ProcRunner.Runs.Prompts;
 public static class Prompter
 {
     /// <summary>The prompt of a step at a position.</summary>
-    public static Prompt At(RunState state, ShopState shop, At at)
+    public static Prompt At(RunState state, ShopState shop, At at) =>
+        Ask(state, shop, at, [.. state.Plan.StepAt(at.Step).Shows.Select(n => Shown(state, n, at))]);
+
+    /// <summary>The same without the numbers shown beside it, for who doesn't read them.</summary>
+    public static Prompt WithoutNumbers(RunState state, ShopState shop, At at) => Ask(state, shop, at, []);
+
+    private static Prompt Ask(RunState state, ShopState shop, At at, IReadOnlyList<NumberShown> numbers)
     {
         Plan plan = state.Plan;
         Step step = plan.StepAt(at.Step);
@@ -26,34 +32,51 @@ public static class Prompter
             Question = record?.Question,
             Before = record?.Readings ?? [],
             Recheck = Recheck(on, at, record),
-            Numbers = [.. step.Shows.Select(n => Shown(state, n, at))],
+            Numbers = numbers,
         };
-        prompt = step.Work switch
+        AddWork(on, prompt, record);
+        if (record is { Standing: StepStanding.Out })
         {
-            StepWork.Measure measure => Reading(on, at, prompt, measure.Taking),
-            StepWork.Zero zero => Zero(on, at, prompt, zero),
-            StepWork.Cut cut => Cut(on, at, prompt, cut, record),
-            StepWork.Inspect inspect => prompt with
-            {
-                Awaits = Awaited.Finding,
-                ToDo = $"inspect: {step.Subject}",
-                Choices = [.. inspect.Findings.Select(f => f.Text)],
-            },
-            StepWork.Decide decide => prompt with
-            {
-                Awaits = Awaited.Choice,
-                ToDo = $"decide: {step.Subject}",
-                Choices = decide.Choices,
-            },
-            StepWork.Fit fit => prompt with { Awaits = Awaited.Part, ToDo = $"{fit.Part}: part number, lot" },
-            StepWork.Sign sign => prompt with
-            {
-                Awaits = Awaited.Signature,
-                ToDo = $"sign: {sign.Meaning}{(sign.ByLead ? " (a lead)" : "")}",
-            },
-            _ => prompt,
-        };
-        return record is { Standing: StepStanding.Out } ? OutOfSpec(state, at, prompt, record) : prompt;
+            AddWaysOn(state, prompt, record);
+        }
+
+        return prompt;
+    }
+
+    private static void AddWork(Deciding on, Prompt prompt, StepRecord? record)
+    {
+        switch (prompt.Step.Work)
+        {
+            case StepWork.Measure measure:
+                AddReading(on, prompt, measure.Taking);
+                break;
+            case StepWork.Zero zero:
+                AddZero(on, prompt, zero);
+                break;
+            case StepWork.Cut cut:
+                AddCut(on, prompt, cut, record);
+                break;
+            case StepWork.Inspect inspect:
+                prompt.Awaits = Awaited.Finding;
+                prompt.ToDo = $"inspect: {prompt.Step.Subject}";
+                prompt.Choices = [.. inspect.Findings.Select(f => f.Text)];
+                break;
+            case StepWork.Decide decide:
+                prompt.Awaits = Awaited.Choice;
+                prompt.ToDo = $"decide: {prompt.Step.Subject}";
+                prompt.Choices = decide.Choices;
+                break;
+            case StepWork.Fit fit:
+                prompt.Awaits = Awaited.Part;
+                prompt.ToDo = $"{fit.Part}: part number, lot";
+                break;
+            case StepWork.Sign sign:
+                prompt.Awaits = Awaited.Signature;
+                prompt.ToDo = $"sign: {sign.Meaning}{(sign.ByLead ? " (a lead)" : "")}";
+                break;
+            default:
+                break;
+        }
     }
 
     /// <summary>The step to go on with: the last one while it is open, else by the stage's walk; null when none is open.</summary>
@@ -109,90 +132,84 @@ public static class Prompter
                 ?? "";
     }
 
-    private static Prompt Reading(Deciding on, At at, Prompt prompt, Taking taking)
+    private static void AddReading(Deciding on, Prompt prompt, Taking taking)
     {
         Characteristic characteristic = on.Plan.CharacteristicAt(on.Plan.CharacteristicIndex(taking.Characteristic));
         Unit unit = characteristic.UnitOn(on.Plan.Head);
-        LimitResult found = LimitFinder.Find(on.State, taking.Window, taking.Shift, at.Position);
-        return prompt with
+        LimitResult found = LimitFinder.Find(on.State, taking.Window, taking.Shift, prompt.At.Position);
+        prompt.Awaits = Awaited.Reading;
+        prompt.ToDo = $"measure: {taking.Characteristic}";
+        prompt.Unit = unit;
+        prompt.Places = taking.Places;
+        prompt.Gauge = taking.GaugeKind is { } kind ? on.State.Gauges.GetValueOrDefault(kind, kind) : "";
+        prompt.Window = found is LimitResult.Found { Limits: var limits } ? limits.ShownIn(unit) : Judgement.None;
+        prompt.NoLimits = found switch
         {
-            Awaits = Awaited.Reading,
-            ToDo = $"measure: {taking.Characteristic}",
-            Unit = unit,
-            Places = taking.Places,
-            Gauge = taking.GaugeKind is { } kind ? on.State.Gauges.GetValueOrDefault(kind, kind) : "",
-            Window = found is LimitResult.Found { Limits: var limits } ? limits.ShownIn(unit) : Judgement.None,
-            NoLimits = found switch
-            {
-                LimitResult.Unknown unknown => $"no limit is known for {unknown.Name}: {unknown.Why}",
-                LimitResult.NotYet notYet => notYet.Why,
-                _ => "",
-            },
+            LimitResult.Unknown unknown => $"no limit is known for {unknown.Name}: {unknown.Why}",
+            LimitResult.NotYet notYet => notYet.Why,
+            _ => "",
         };
     }
 
-    private static Prompt Zero(Deciding on, At at, Prompt prompt, StepWork.Zero zero)
+    private static void AddZero(Deciding on, Prompt prompt, StepWork.Zero zero)
     {
-        Quantity? number = ZeroDecider.NumberToSet(on, at);
-        Prompt reading = zero.From is { } taking && number is null ? Reading(on, at, prompt, taking) : prompt;
-        string readout = on.Shop.Readout is { } set ? ReadoutWords.Of(set) : "";
-        return number is { } toSet
-            ? prompt with
-            {
-                Awaits = Awaited.NumberSet,
-                ToDo = $"touch off by hand; set the readout to {toSet}, type what it shows",
-                NumberToSet = toSet,
-                Unit = toSet.Unit,
-                Readout = readout,
-            }
-            : reading with
-            {
-                ToDo = $"touch off, cut until it just comes in all round, wipe; {reading.ToDo}",
-                Readout = readout,
-            };
+        Quantity? number = ZeroDecider.NumberToSet(on, prompt.At);
+        prompt.Readout = on.Shop.Readout is { } set ? ReadoutWords.Of(set) : "";
+        if (number is { } toSet)
+        {
+            prompt.Awaits = Awaited.NumberSet;
+            prompt.ToDo = $"touch off by hand; set the readout to {toSet}, type what it shows";
+            prompt.NumberToSet = toSet;
+            prompt.Unit = toSet.Unit;
+            return;
+        }
+
+        if (zero.From is { } taking)
+        {
+            AddReading(on, prompt, taking);
+        }
+
+        prompt.ToDo = $"touch off, cut until it just comes in all round, wipe; {prompt.ToDo}";
     }
 
-    private static Prompt Cut(Deciding on, At at, Prompt prompt, StepWork.Cut cut, StepRecord? record)
+    private static void AddCut(Deciding on, Prompt prompt, StepWork.Cut cut, StepRecord? record)
     {
-        Prompt reading = Reading(on, at, prompt, cut.Taking) with { Progress = record?.Cut };
+        AddReading(on, prompt, cut.Taking);
+        prompt.Progress = record?.Cut;
         if (record?.Cut is not { } progress || record.Standing == StepStanding.Done)
         {
-            return reading;
+            return;
         }
 
-        (CutOutlook? outlook, string why) = Targets.For(on.State, on.Shop, at, progress);
+        (CutOutlook? outlook, string why) = Targets.For(on.State, on.Shop, prompt.At, progress);
         if (outlook is null)
         {
-            return reading with { NoLimits = why };
+            prompt.NoLimits = why;
+            return;
         }
 
-        if (progress.Measures || outlook.Target is null || Targets.IsBaseStale(on.State, at))
+        prompt.Target = outlook.Target;
+        if (progress.Measures || outlook.Target is null || Targets.IsBaseStale(on.State, prompt.At))
         {
-            return reading with { Target = outlook.Target, ToDo = $"lift, wipe; {reading.ToDo}" };
+            prompt.ToDo = $"lift, wipe; {prompt.ToDo}";
+            return;
         }
 
         string reset = outlook.Maths.Readout.StepMode ? "reset the readout to 0, " : "";
-        return reading with
-        {
-            Awaits = Awaited.Readout,
-            ToDo =
-                $"{reset}cut until the readout shows {outlook.Target.Show}{(outlook.Target.StopsShort ? " (short of the aim)" : "")}, type what it shows",
-            Target = outlook.Target,
-            Unit = outlook.Maths.Readout.Unit,
-            Places = [],
-        };
+        prompt.Awaits = Awaited.Readout;
+        prompt.ToDo =
+            $"{reset}cut until the readout shows {outlook.Target.Show}{(outlook.Target.StopsShort ? " (short of the aim)" : "")}, type what it shows";
+        prompt.Unit = outlook.Maths.Readout.Unit;
+        prompt.Places = [];
     }
 
-    private static Prompt OutOfSpec(RunState state, At at, Prompt prompt, StepRecord record)
+    private static void AddWaysOn(RunState state, Prompt prompt, StepRecord record)
     {
         bool reads = prompt.Step.Taking is not null && record.Readings.Count > 0;
-        return prompt with
-        {
-            Awaits = Awaited.WayOn,
-            ToDo = "out of spec: choose one of the ways on",
-            WaysOn = WayDecider.Offered(state, at),
-            Faults = reads ? [.. record.Readings[^1].Faults] : [$"{prompt.Step.Name} was found {record.Said}"],
-        };
+        prompt.Awaits = Awaited.WayOn;
+        prompt.ToDo = "out of spec: choose one of the ways on";
+        prompt.WaysOn = WayDecider.Offered(state, prompt.At);
+        prompt.Faults = reads ? [.. record.Readings[^1].Faults] : [$"{prompt.Step.Name} was found {record.Said}"];
     }
 
     private static NumberShown Shown(RunState state, ShownNumber number, At at)

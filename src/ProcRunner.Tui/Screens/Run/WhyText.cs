@@ -1,6 +1,7 @@
 using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
+using ProcRunner.Tui.Lines;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -40,12 +41,12 @@ internal static class WhyText
             WorkedValue worked in prompt.Awaits == Awaited.WayOn && prompt.Before is [.., var last] ? last.Worked : []
         )
         {
-            lines.Add($"{worked.Name}: {worked.Working}");
+            lines.Add(LineWording.Worked(worked.Name, worked.Working, worked.Value));
         }
 
         foreach (NumberShown number in prompt.Numbers)
         {
-            lines.Add($"{number.Name}: {number.Working} = {number.Value?.ToString() ?? "not known yet"}");
+            lines.Add(LineWording.Worked(number.Name, number.Working, number.Value));
         }
 
         foreach (Caution caution in prompt.Step.Cautions)
