@@ -29,7 +29,9 @@ public class LineModePageTests
 
         A prompt says the step and the position, what to do, the limits with their origin, the gauge, the target, and what can
         be entered. Most lines answer it: a reading (`.0552 .0549 .0550 .0551`, `52 thou`, `1+17/32`), a finding or a choice in
-        the words of the prompt, `done`, a part as `NUMBER, lot LOT`. A line that begins with one of these words is that word:
+        the words of the prompt, `done`, a part as `NUMBER, lot LOT`. A unit at the end of several places holds for all that have
+        none: `8.000 8.002 8.010 mm`; where that makes no sense and the reading's own unit does, it is asked about. A line that
+        begins with one of these words is that word:
 
 
         """;
