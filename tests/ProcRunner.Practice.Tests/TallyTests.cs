@@ -103,6 +103,8 @@ public class TallyTests
         Assert.Equal(0.1, count.Room, 1e-12);
         Assert.Equal(0.2, count.Deviation, 1e-12);
         Assert.False(new CutEnd(new At(7, 0), 2.0, 2.0).IsOver);
+        Assert.True(new CutEnd(new At(7, 0), 2.000001, 2.0).IsOver);
+        Assert.False(new CutEnd(new At(7, 0), 99, null).IsOver);
     }
 
     // NIST/SEMATECH e-Handbook, 6.1.6: limits 8 and 20, mean 16, deviation 2 give Cpk 0.6667; 14, 16 and 18 have them. From the other
