@@ -235,6 +235,20 @@ public class RehearsalTests
         Assert.DoesNotContain(lines, l => l.Contains("...", StringComparison.Ordinal));
     }
 
+    // What is worked out to decide by, or planned, is no dimension of the head; the report names it.
+    [Fact]
+    public void What_is_held_against_no_truth_is_named()
+    {
+        IReadOnlyList<string> unheld = Demo.Binding.Unheld;
+        RehearsalResult result = RehearsalResult.Of(Demo.Binding, 5, 20, 0, 2, (_, _, _) => { }, default);
+        string text = string.Join(' ', RehearsalLines.Of(result).Select(l => l.Trim()));
+
+        Assert.Contains("cut allowed", unheld);
+        Assert.DoesNotContain("recession", unheld);
+        Assert.DoesNotContain("wedge left to right", unheld);
+        Assert.Contains($"binds it to nothing: {string.Join(", ", unheld)}.", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void It_stops_when_it_is_told_to()
     {
