@@ -59,7 +59,7 @@ internal static class WorkedTruths
         Of("most insert fit", (h, p) => Most(h, Truths.InsertOutside, p) - Least(h, Truths.CounterboreBore, p)),
         Of("guide fit as it goes in", GuideFitNow),
         Of("insert fit as it goes in", InsertFitNow),
-        Of("insert set-back", (h, p) => Most(h, Truths.CounterboreDepth, p) - Most(h, Truths.InsertHeight, p)),
+        Of("insert set-back", SetBack),
         Of(
             "counterbore out of round",
             (h, p) =>
@@ -92,6 +92,10 @@ internal static class WorkedTruths
         SquareToDeck(Depth(head, position), head.GuideAngle(position))
         + head.DeckHeightAt(position)
         + head[Truths.AroundValve, position, place];
+
+    /// <summary>How far a bottomed insert's top lies under the face round its counterbore.</summary>
+    public static double SetBack(PracticeHead head, int position) =>
+        Most(head, Truths.CounterboreDepth, position) - Most(head, Truths.InsertHeight, position);
 
     // Left against right, each by its two corners.
     private static double Wedge(DeckForm deck) =>
