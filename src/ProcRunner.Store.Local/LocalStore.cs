@@ -25,25 +25,22 @@ public sealed class LocalStore : IDisposable
     private readonly IDisk _disk;
     private readonly StoreSettings _settings;
     private readonly TrailFile _book;
-    private readonly Dictionary<string, TrailFile> _jobs = new(StringComparer.Ordinal);
+    private readonly OpenTrails _trails;
     private readonly List<string> _unacknowledged = [];
-    private readonly Func<string, FileStream> _openLock;
-    private FileStream _lock;
-    private bool _isDoubtful;
+    private readonly HeldLock _lock;
     private bool _isIndexBehind;
 
     internal LocalStore(
         StorePaths paths,
         IDisk disk,
         StoreSettings settings,
-        Func<string, FileStream> openLock,
-        FileStream held,
+        HeldLock held,
         TrailFile book,
         ShopState shop
     )
     {
-        (_paths, _disk, _settings, _book, Shop) = (paths, disk, settings, book, shop);
-        (_openLock, _lock) = (openLock, held);
+        (_paths, _disk, _settings, _lock, _book, Shop) = (paths, disk, settings, held, book, shop);
+        _trails = new OpenTrails(paths, disk);
     }
 
     /// <summary>What the shop book comes to.</summary>
@@ -186,10 +183,7 @@ public sealed class LocalStore : IDisposable
             bool isBookRight = TidyUp() is null;
             if (isBookRight)
             {
-                foreach (TrailFile trail in _jobs.Values)
-                {
-                    trail.File.Undo();
-                }
+                _trails.Undo();
             }
 
             // A whole index isn't made here: whoever closes the program doesn't wait for it.
@@ -198,12 +192,7 @@ public sealed class LocalStore : IDisposable
                 UpdateIndex();
             }
 
-            foreach (TrailFile trail in _jobs.Values)
-            {
-                trail.Dispose();
-            }
-
-            _jobs.Clear();
+            _trails.Dispose();
             _book.Dispose();
             _lock.Dispose();
         }
@@ -212,7 +201,7 @@ public sealed class LocalStore : IDisposable
     // What earlier failures left behind goes first, the book before the trails.
     private AppendResult.Failed? TidyUp()
     {
-        if ((KeepLock() ?? _book.File.Undo()) is { } fault)
+        if ((_lock.Keep() ?? _book.File.Undo()) is { } fault)
         {
             return Failed(fault);
         }
@@ -236,38 +225,8 @@ public sealed class LocalStore : IDisposable
 
     private AppendResult.Failed Failed(string why)
     {
-        _isDoubtful = true;
+        _lock.Doubt();
         return new(why);
-    }
-
-    // After trouble: the folder may have been away, and another program may have taken the store meanwhile.
-    private string? KeepLock()
-    {
-        if (!_isDoubtful)
-        {
-            return null;
-        }
-
-        try
-        {
-            FileStream again = _openLock(_paths.Lock);
-            _lock.Dispose();
-            _lock = again;
-        }
-        catch (Exception e) when (DiskTrouble.IsHeld(e))
-        {
-            if (Holder.Read(_paths.Holder) is { IsThisProgram: false } other)
-            {
-                return $"The store is in use by {other.InWords()} now.";
-            }
-        }
-        catch (Exception e) when (DiskTrouble.Is(e))
-        {
-            return DiskTrouble.InWords(e);
-        }
-
-        _isDoubtful = false;
-        return null;
     }
 
     private AppendResult BeginJob(string stamp, ReadOnlyMemory<byte>[] texts, EntryDraft draft)
@@ -304,7 +263,7 @@ public sealed class LocalStore : IDisposable
         }
 
         _unacknowledged.Remove(path);
-        _jobs.Add(id, none);
+        _trails.Add(none);
         return Acknowledged(none, entry, line);
     }
 
@@ -363,35 +322,10 @@ public sealed class LocalStore : IDisposable
 
     private (TrailFile? Trail, AppendResult? Refused) TrailOf(string jobId)
     {
-        if (_jobs.TryGetValue(jobId, out TrailFile? open))
-        {
-            return (open, null);
-        }
-
-        if (!JobId.IsValid(jobId) || !Shop.Jobs.TryGetValue(jobId, out ShopJob? job))
-        {
-            return (null, new AppendResult.Refused("The shop book knows no such job."));
-        }
-
         try
         {
-            TrailSummary summary = _paths.Summarise(jobId);
-            string? broken =
-                summary.Verdict is TrailVerdict.Broken
-                    ? summary.Verdict.InWords()
-                    : AnchorComparison.Compare(job, summary).FirstOrDefault()?.Text;
-            if (broken is not null)
-            {
-                return (
-                    null,
-                    new AppendResult.Refused("The job's trail doesn't hold, so nothing is added to it. " + broken)
-                );
-            }
-
-            var file = new AppendOnlyFile(_disk, _paths.Trail(jobId), jobId, summary.Length, summary.Last);
-            var trail = new TrailFile(jobId, file, summary.Entries, summary.Last, job.IsClosedOut);
-            _jobs.Add(jobId, trail);
-            return (trail, null);
+            (TrailFile? trail, string why) = _trails.Of(jobId, Shop);
+            return (trail, trail is null ? new AppendResult.Refused(why) : null);
         }
         catch (Exception e) when (DiskTrouble.Is(e))
         {

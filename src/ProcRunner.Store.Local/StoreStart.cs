@@ -87,7 +87,7 @@ internal sealed class StoreStart(StorePaths paths, IDisk disk, StoreSettings set
             return new StoreOpening.BookBroken(verdict, ids.Length, holding);
         }
 
-        var store = new LocalStore(paths, disk, settings, OpenLock, held, book, shop);
+        var store = new LocalStore(paths, disk, settings, new HeldLock(paths, OpenLock, held), book, shop);
         if (CatchUp(store) is AppendResult.Failed failed)
         {
             store.Dispose();

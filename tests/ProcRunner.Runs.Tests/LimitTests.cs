@@ -99,6 +99,23 @@ public sealed class LimitTests
         Assert.Equal(questioned, rig.Enter("depth 1I", text).Any(e => e is RunEvent.EntryQuestioned));
     }
 
+    // No limit above, neither in the window nor in the head spec: a land under a relief, an edge of a valve. More is better there,
+    // so it is asked about only where a lost point is likelier: ten times too much, 0.62 for 0.062.
+    [Theory]
+    [InlineData("0.62", true)]
+    [InlineData("0.062", false)]
+    [InlineData("0.31", false)] // five times the low limit
+    [InlineData("0.62 in", false)]
+    public void A_lost_point_is_questioned_where_nothing_is_said_of_the_upper_end(string text, bool questioned)
+    {
+        Rig rig = new(
+            Work.Procedure("depth: {of: position, measured-in: length, why: it matters}", "- measure: depth"),
+            Work.Head("depth: {low: 0.060, origin: shop}")
+        );
+
+        Assert.Equal(questioned, rig.Enter("depth 1I", text).Any(e => e is RunEvent.EntryQuestioned));
+    }
+
     [Theory]
     [InlineData("maker", "maker")]
     [InlineData("standard", "standard")]

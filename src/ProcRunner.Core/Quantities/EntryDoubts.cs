@@ -10,7 +10,8 @@ internal static class EntryDoubts
         AboutPoints(line, tokens[at])
         ?? AboutDash(line, tokens[at])
         ?? AboutSpace(line, tokens, at)
-        ?? AboutMinutes(line, tokens, at);
+        ?? AboutMinutes(line, tokens, at)
+        ?? AboutDegrees(line, tokens, at);
 
     // 0.0.52 was 0.052 or 0.52; two readings may also have lost the space between them.
     private static EntryReading.Ambiguous? AboutPoints(string line, EntryToken token)
@@ -97,6 +98,26 @@ internal static class EntryDoubts
             [
                 Replace(line, tokens[at + 1].Start, second.End, $" deg {second.Text} min"),
                 Replace(line, tokens[at + 1].Start, second.End, $" deg; {second.Text}"),
+            ]
+        );
+    }
+
+    // 44 53' without the mark of degrees.
+    private static EntryReading.Ambiguous? AboutDegrees(string line, IReadOnlyList<EntryToken> tokens, int at)
+    {
+        if (at + 2 >= tokens.Count || !tokens[at + 1].IsNumber || !tokens[at + 2].IsUnit(Units.ArcMinute))
+        {
+            return null;
+        }
+
+        EntryToken first = tokens[at];
+        string second = tokens[at + 1].Text;
+        return new EntryReading.Ambiguous(
+            $"{first.Text} before the minutes can be degrees of the same angle, or another value.",
+            [
+                Replace(line, first.Start, tokens[at + 2].End, $"{first.Text} deg {second} min"),
+                Replace(line, first.Start, tokens[at + 2].End, $"{first.Text} deg; {second} arcmin"),
+                Replace(line, first.Start, tokens[at + 2].End, $"{first.Text} arcmin; {second} arcmin"),
             ]
         );
     }

@@ -11,6 +11,7 @@ internal sealed class EntryReader
     private readonly string _line;
     private readonly FieldHint _field;
     private readonly IReadOnlyList<EntryToken> _tokens;
+    private readonly Unit? _unitOfAll;
     private readonly List<EntryValue> _values;
 
     private EntryReader(string line, FieldHint field, IReadOnlyList<EntryToken> tokens)
@@ -18,6 +19,7 @@ internal sealed class EntryReader
         _line = line;
         _field = field;
         _tokens = tokens;
+        _unitOfAll = UnitAtEnd(tokens);
         _values = new List<EntryValue>(tokens.Count);
     }
 
@@ -71,7 +73,7 @@ internal sealed class EntryReader
 
         if (at + 1 >= _tokens.Count || _tokens[at + 1].IsNumber || _tokens[at + 1].AfterSemicolon)
         {
-            return (Add(number, token.Text, _field.Unit, isBare: true), at + 1);
+            return (Add(number, token.Text, _unitOfAll ?? _field.Unit, isBare: true), at + 1);
         }
 
         string unitText = _tokens[at + 1].Text;
@@ -89,6 +91,18 @@ internal sealed class EntryReader
         return HasMinutes(at, unit)
             ? (AddDegreesAndMinutes(at, number), at + 4)
             : (Add(number, token.Text, unit, isBare: false), at + 2);
+    }
+
+    // A unit at the end of a list holds for all that have none; minutes that belong to degrees before them are no unit of a list.
+    private static Unit? UnitAtEnd(IReadOnlyList<EntryToken> tokens)
+    {
+        if (tokens is [] || tokens[^1] is not { IsNumber: false } last)
+        {
+            return null;
+        }
+
+        bool isMinutes = last.IsUnit(Units.ArcMinute) || last.IsUnit(Units.Minute);
+        return isMinutes && tokens.Count > 2 && tokens[^3].IsUnit(Units.Degree) ? null : Units.Find(last.Text);
     }
 
     // 45°30' or 44 deg 53 min.

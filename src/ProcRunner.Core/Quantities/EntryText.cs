@@ -9,7 +9,8 @@ namespace ProcRunner.Quantities;
 /// </summary>
 /// <remarks>
 /// Forms: <c>0.052</c>, <c>.052</c>, <c>52 thou</c>, <c>0.052"</c>, <c>1/16 in</c>, <c>1+17/32 in</c>, <c>-0.002</c>,
-/// <c>45°30'</c>, <c>44 deg 53 min</c>, and several of them with spaces or semicolons between.
+/// <c>45°30'</c>, <c>44 deg 53 min</c>, and several of them with spaces or semicolons between. A unit at the end of the line
+/// holds for all values that have none: <c>8.000 8.002 8.010 mm</c>.
 /// </remarks>
 public static class EntryText
 {
@@ -52,6 +53,19 @@ public static class EntryText
             _ => throw new System.Diagnostics.UnreachableException(),
         };
     }
+
+    /// <summary>
+    /// Texts that were typed one by one, as one line that reads the same. A unit at the end of a line holds for all that have
+    /// none, so where any of them has a unit, all get one.
+    /// </summary>
+    /// <param name="texts">Each not empty, without space around it.</param>
+    /// <param name="unit">The unit of those without.</param>
+    public static string Join(IReadOnlyList<string> texts, Unit unit) =>
+        texts.All(IsBare)
+            ? string.Join(' ', texts)
+            : string.Join("; ", texts.Select(text => IsBare(text) ? $"{text} {unit.Symbol}".TrimEnd() : text));
+
+    private static bool IsBare(string text) => char.IsAsciiDigit(text[^1]) || text[^1] == '.';
 
     /// <summary>How many values a field takes, in words.</summary>
     internal static string CountOf(FieldHint field)

@@ -41,8 +41,8 @@ internal sealed class ExpectedRange
     }
 
     /// <summary>
-    /// Lines in which the unbelievable bare numbers are read otherwise, all in the same way: the point elsewhere, another unit,
-    /// the other sign. Those that land in the range, or if none does those that land near it; and last the line as it stands.
+    /// Lines in which the unbelievable bare numbers are read otherwise, all in the same way: in the field's unit where that at
+    /// the end of the line was taken, the point elsewhere, another unit, the other sign. Those that land in the range, or if none does those that land near it; and last the line as it stands.
     /// As many as there are keys to choose one by.
     /// </summary>
     public IEnumerable<string> Meanings(IReadOnlyList<EntryValue> values)
@@ -68,6 +68,7 @@ internal sealed class ExpectedRange
             .Select(unit => Line(values, value => new Quantity(value.Value, unit), fits));
         string? turned = Line(values, value => new Quantity(-value.Value, _unit), fits);
         return shifted
+            .Prepend(Line(values, value => new Quantity(value.Value, _unit), fits))
             .OfType<string>()
             .Take(1)
             .Concat(converted.OfType<string>())

@@ -95,6 +95,39 @@ internal static class LongRatios
         return outward ? whole + Math.Sign(above) : whole;
     }
 
+    /// <summary>The same number as a decimal with no digit too many; false where there is none: unless below is 2^n 5^m.</summary>
+    public static bool TryToDecimal(long above, long below, out decimal result)
+    {
+        if (below == 1)
+        {
+            result = DecimalBits.Make(above, 0);
+            return true;
+        }
+
+        long rest = below;
+        int twos = BitOperations.TrailingZeroCount(rest);
+        int fives = 0;
+        for (rest >>= twos; rest % 5 == 0; rest /= 5)
+        {
+            fives++;
+        }
+
+        int places = Math.Max(twos, fives);
+        result = 0;
+        if (rest != 1 || places > DecimalBits.MostPlaces)
+        {
+            return false;
+        }
+
+        if (DecimalBits.TryScale(1, places, out long unit) && TryTimes(above, unit / below, out long digits))
+        {
+            result = DecimalBits.Make(digits, places);
+            return true;
+        }
+
+        return BigRatios.TryToDecimal(above, below, out result);
+    }
+
     /// <summary>The greatest common divisor, above zero; of 0 and a number the number.</summary>
     /// <param name="one">Any.</param>
     /// <param name="other">Above zero.</param>

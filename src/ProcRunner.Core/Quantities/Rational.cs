@@ -139,16 +139,7 @@ public readonly struct Rational
             return (double)_above / Below;
         }
 
-        // A quotient of 62 or 63 bits, its lowest bit set when something was cut, rounds to 53 bits as the whole would.
-        BigInteger above = BigInteger.Abs(Numerator);
-        int shift = (int)(above.GetBitLength() - Denominator.GetBitLength()) - 62;
-        BigInteger quotient = BigInteger.DivRem(
-            shift < 0 ? above << -shift : above,
-            shift > 0 ? Denominator << shift : Denominator,
-            out BigInteger rest
-        );
-        ulong bits = (ulong)quotient | (rest.IsZero ? 0UL : 1UL);
-        return Math.ScaleB(Sign * (double)bits, shift);
+        return BigRatios.ToDouble(Numerator, Denominator);
     }
 
     /// <summary>The number to so many digits after the point, as a decimal of that scale.</summary>
@@ -173,7 +164,7 @@ public readonly struct Rational
             return true;
         }
 
-        BigInteger scaled = Divide(Numerator * BigInteger.Pow(DecimalBits.Ten, digits), Denominator, mode);
+        BigInteger scaled = BigRatios.Divide(Numerator * BigInteger.Pow(DecimalBits.Ten, digits), Denominator, mode);
         return DecimalBits.TryMake(scaled, digits, out result);
     }
 
@@ -194,69 +185,14 @@ public readonly struct Rational
             return new Rational(LongRatios.Divide(steps._above, steps.Below, mode), 1L) * step;
         }
 
-        return FromInteger(Divide(steps.Numerator, steps.Denominator, mode)) * step;
+        return FromInteger(BigRatios.Divide(steps.Numerator, steps.Denominator, mode)) * step;
     }
 
     /// <summary>The same number as a decimal with no digit too many; false if no decimal is exactly equal.</summary>
-    public bool TryToDecimal(out decimal result)
-    {
-        result = 0;
-        if (_large is null && Below == 1)
-        {
-            result = DecimalBits.Make(_above, 0);
-            return true;
-        }
-
-        if (_large is null)
-        {
-            return TryShortDecimal(out result);
-        }
-
-        BigInteger rest = Denominator;
-        int twos = CountOut(ref rest, 2);
-        int fives = rest.IsOne ? 0 : CountOut(ref rest, 5);
-        int places = Math.Max(twos, fives);
-        if (!rest.IsOne || places > DecimalBits.MostPlaces)
-        {
-            return false;
-        }
-
-        BigInteger scaled = Numerator * BigInteger.Pow(DecimalBits.Ten, places) / Denominator;
-        return DecimalBits.TryMake(scaled, places, out result);
-    }
-
-    // What is below the line is 2^n 5^m, or there is no such decimal.
-    private bool TryShortDecimal(out decimal result)
-    {
-        long rest = Below;
-        int twos = BitOperations.TrailingZeroCount(rest);
-        int fives = 0;
-        for (rest >>= twos; rest % 5 == 0; rest /= 5)
-        {
-            fives++;
-        }
-
-        int places = Math.Max(twos, fives);
-        result = 0;
-        if (rest != 1 || places > DecimalBits.MostPlaces)
-        {
-            return false;
-        }
-
-        if (
-            DecimalBits.TryScale(1, places, out long unit) && LongRatios.TryTimes(_above, unit / Below, out long digits)
-        )
-        {
-            result = DecimalBits.Make(digits, places);
-            return true;
-        }
-
-        return DecimalBits.TryMake(
-            Numerator * BigInteger.Pow(DecimalBits.Ten, places) / Denominator,
-            places,
-            out result
-        );
-    }
+    public bool TryToDecimal(out decimal result) =>
+        _large is null
+            ? LongRatios.TryToDecimal(_above, Below, out result)
+            : BigRatios.TryToDecimal(Numerator, Denominator, out result);
 
     /// <inheritdoc/>
     public bool Equals(Rational other) =>
@@ -378,38 +314,4 @@ public readonly struct Rational
         BigInteger.Abs(above) <= long.MaxValue && below <= long.MaxValue
             ? new Rational((long)above, (long)below)
             : new Rational(new LargeRatio(above, below));
-
-    private static BigInteger Divide(BigInteger above, BigInteger below, Rounding mode)
-    {
-        BigInteger whole = BigInteger.DivRem(above, below, out BigInteger rest);
-        if (rest.IsZero)
-        {
-            return whole;
-        }
-
-        bool outward = mode switch
-        {
-            Rounding.Nearest => BigInteger.Abs(rest) * 2 >= below,
-            Rounding.Down => above.Sign < 0,
-            Rounding.Up => above.Sign > 0,
-            Rounding.TowardZero => false,
-            Rounding.AwayFromZero => true,
-            _ => throw new ArgumentOutOfRangeException(nameof(mode), mode, "Not a way to round."),
-        };
-        return outward ? whole + above.Sign : whole;
-    }
-
-    private static int CountOut(ref BigInteger value, int factor)
-    {
-        int count = 0;
-
-        // Past the places of a decimal the count no longer matters.
-        while (count <= DecimalBits.MostPlaces && (value % factor).IsZero)
-        {
-            value /= factor;
-            count++;
-        }
-
-        return count;
-    }
 }

@@ -23,7 +23,7 @@ internal static class GaugeChooser
             return (null, null, null);
         }
 
-        string? id = on.State.Gauges.GetValueOrDefault(kind) ?? OnlyOne(on, kind);
+        string? id = IdOf(on, kind);
         if (id is null || !on.Shop.Gauges.TryGetValue(id, out Gauge? gauge))
         {
             Gauge[] ofKind = [.. OfKind(on, kind)];
@@ -43,6 +43,10 @@ internal static class GaugeChooser
         RunEvent.GaugeChosen? chosen = on.State.Gauges.ContainsKey(kind) ? null : new RunEvent.GaugeChosen(kind, id);
         return (gauge, chosen, Unfit(on, taking, limits, gauge));
     }
+
+    /// <summary>The gauge in use for a kind, or the only one that the shop has; null while one is to be chosen.</summary>
+    public static string? IdOf(Deciding on, string kind) =>
+        on.State.Gauges.GetValueOrDefault(kind) ?? OnlyOne(on, kind);
 
     private static IEnumerable<Gauge> OfKind(Deciding on, string kind) =>
         on.Shop.Gauges.Values.Where(g => g.Kind == kind);

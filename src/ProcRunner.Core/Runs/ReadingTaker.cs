@@ -41,8 +41,7 @@ internal static class ReadingTaker
             return new ReadingResult.Refused(unfit);
         }
 
-        int places = Math.Max(1, taking.Places.Count);
-        FieldHint field = Field(on.State, characteristic, at, places, limits);
+        FieldHint field = Field(on.State, taking, at, limits);
         return EntryText.Parse(text, field) switch
         {
             EntryResult.Questioned q => new ReadingResult.Questioned(
@@ -127,25 +126,35 @@ internal static class ReadingTaker
             : new ReadingResult.Taken(worked.Count > 0 ? reading with { Worked = worked } : reading, chosen);
     }
 
-    // How far over its limit a value that is only recorded may be before it looks like a slip of the point: parts come worn,
-    // so three times further than one that is judged. Common practice, no source.
+    // How far over its limit a value that is only recorded, or has no limit at that end, may be before it looks like a slip of
+    // the point: parts come worn, and more is often better, so three times further than one that is judged. Common practice,
+    // no source.
     private static readonly Rational Worn = Rational.FromInteger(3);
 
-    // A window open at one end is closed with the head spec's own limit of that name, so that a lost point shows there too.
-    // Limits worked out from readings can cross: then nothing passes, and there is nothing to expect either.
-    private static FieldHint Field(RunState state, Characteristic characteristic, At at, int places, Limits limits)
+    /// <summary>
+    /// What an entry is read as. A window open at one end is closed with the head spec's own limit of that name, and where that
+    /// has none above, with three times the low one: so that a lost point shows there too.
+    /// </summary>
+    /// <remarks>Limits worked out from readings can cross: then nothing passes, and there is nothing to expect either.</remarks>
+    internal static FieldHint Field(RunState state, Taking taking, At at, Limits limits)
     {
+        Characteristic characteristic = state.Plan.CharacteristicAt(
+            state.Plan.CharacteristicIndex(taking.Characteristic)
+        );
+        int places = Math.Max(1, taking.Places.Count);
         Unit unit = characteristic.UnitOn(state.Plan.Head);
         (Quantity? specLow, _, Quantity? specHigh) = LimitFinder.Figures(state, characteristic.Name, at.Position);
         Quantity? low = Hint(limits.Low, unit) ?? Hint(limits.High is null ? null : ExactOf(specLow), unit);
         Quantity? high =
-            Hint(limits.High, unit) ?? Hint(limits.Low is null ? Farthest(specHigh) : ExactOf(specHigh), unit);
+            Hint(limits.High, unit)
+            ?? Hint(limits.Low is null ? Farthest(specHigh) : ExactOf(specHigh), unit)
+            ?? Hint(Farthest(low), unit);
         bool crossed = low is { } from && high is { } to && from.CompareTo(to) > 0;
         return crossed ? new FieldHint(unit, places, places) : new FieldHint(unit, places, places, low, high);
     }
 
-    private static Exact? Farthest(Quantity? high) =>
-        high is { Value: > 0 } end ? new Exact(Exact.Of(end).Value * Worn, end.Dimension) : null;
+    private static Exact? Farthest(Quantity? limit) =>
+        limit is { Value: > 0 } end ? new Exact(Exact.Of(end).Value * Worn, end.Dimension) : null;
 
     private static Exact? ExactOf(Quantity? quantity) => quantity is { } value ? Exact.Of(value) : null;
 

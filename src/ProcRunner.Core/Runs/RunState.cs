@@ -1,6 +1,3 @@
-using ProcRunner.Procedures;
-using ProcRunner.Quantities;
-
 namespace ProcRunner.Runs;
 
 /// <summary>
@@ -9,14 +6,7 @@ namespace ProcRunner.Runs;
 /// </summary>
 public sealed class RunState
 {
-    private readonly StepRecord?[] _steps;
-    private readonly ValueRecord?[] _values;
-    private readonly int _rows;
-    private At? _corrected;
-    private readonly Changes _changes;
-
-    // By slot, in order.
-    private readonly List<int> _stale = [];
+    private readonly RunResults _results;
     private Outlook? _outlook;
 
     /// <summary>The state before any entry.</summary>
@@ -25,10 +15,7 @@ public sealed class RunState
     public RunState(Plan plan, string jobId)
     {
         (Plan, JobId) = (plan, jobId);
-        _rows = plan.Positions.Count + 1;
-        _changes = new Changes(plan);
-        _steps = new StepRecord?[plan.Steps.Count * _rows];
-        _values = new ValueRecord?[plan.Procedure.Characteristics.Count * _rows];
+        _results = new RunResults(plan);
     }
 
     /// <summary>What is worked to.</summary>
@@ -53,7 +40,7 @@ public sealed class RunState
     public string Worker { get; private set; } = "";
 
     /// <summary>The step and position that the last entry was about, or null.</summary>
-    public At? LastAt { get; private set; }
+    public At? LastAt => _results.LastAt;
 
     /// <summary>Gauges in use, by kind.</summary>
     public Dictionary<string, string> Gauges { get; } = new(StringComparer.Ordinal);
@@ -80,10 +67,10 @@ public sealed class RunState
     public Dictionary<string, RunEvent.HeadsCompared> Compared { get; } = new(StringComparer.Ordinal);
 
     /// <summary>The record of a step at a position, or null before anything happened there.</summary>
-    public StepRecord? Find(At at) => _steps[Slot(at.Step, at.Position)];
+    public StepRecord? Find(At at) => _results.Find(at);
 
     /// <summary>The latest value of a characteristic at a position, or null.</summary>
-    public ValueRecord? Value(int characteristic, int position) => _values[Slot(characteristic, position)];
+    public ValueRecord? Value(int characteristic, int position) => _results.Value(characteristic, position);
 
     /// <summary>The latest value by name, or null when there is none of that name or no value yet.</summary>
     public ValueRecord? Value(string characteristic, int position) =>
@@ -93,10 +80,10 @@ public sealed class RunState
     public StepStanding StandingOf(At at) => Find(at)?.Standing ?? StepStanding.Waiting;
 
     /// <summary>The latest choice about a subject at a position or of the head; null while there is none.</summary>
-    public string? ChoiceOf(string subject, int position) => LastSaid(Plan.DecidersOf(subject), position);
+    public string? ChoiceOf(string subject, int position) => _results.LastSaid(Plan.DecidersOf(subject), position);
 
     /// <summary>The latest finding of an inspection at a position or of the head; null while there is none.</summary>
-    public string? FindingOf(string subject, int position) => LastSaid(Plan.InspectorsOf(subject), position);
+    public string? FindingOf(string subject, int position) => _results.LastSaid(Plan.InspectorsOf(subject), position);
 
     /// <summary>Takes over what one entry says.</summary>
     /// <param name="sequence">The entry's sequence in the trail.</param>
@@ -104,15 +91,18 @@ public sealed class RunState
     public void Apply(long sequence, IReadOnlyList<RunEvent> events)
     {
         Sequence = sequence;
-        _corrected = null;
+        _results.Begin(sequence);
         for (int i = 0; i < events.Count; i++)
         {
-            Apply(events[i]);
+            if (!_results.Take(events[i]))
+            {
+                Apply(events[i]);
+            }
         }
 
-        if (_corrected is { } at)
+        if (_results.Corrected is { } at)
         {
-            Corrections[^1] = Corrections[^1] with { Became = SaidAt.Of(Touch(at)) };
+            Corrections[^1] = Corrections[^1] with { Became = SaidAt.Of(_results.Touch(at)) };
         }
     }
 
@@ -124,12 +114,12 @@ public sealed class RunState
             if (_outlook is null)
             {
                 _outlook = new Outlook(this);
-                _changes.Clear();
+                _results.Changes.Clear();
             }
-            else if (!_changes.IsNothing)
+            else if (!_results.Changes.IsNothing)
             {
-                _outlook.Follow(_changes);
-                _changes.Clear();
+                _outlook.Follow(_results.Changes);
+                _results.Changes.Clear();
             }
 
             return _outlook;
@@ -137,21 +127,7 @@ public sealed class RunState
     }
 
     /// <summary>The stale values, by characteristic, then by position.</summary>
-    internal (int Characteristic, int Position)[] StaleValues()
-    {
-        if (_stale.Count == 0)
-        {
-            return [];
-        }
-
-        (int, int)[] values = new (int, int)[_stale.Count];
-        for (int i = 0; i < values.Length; i++)
-        {
-            values[i] = (_stale[i] / _rows, (_stale[i] % _rows) - 1);
-        }
-
-        return values;
-    }
+    internal (int Characteristic, int Position)[] StaleValues() => _results.StaleValues();
 
     private void Apply(RunEvent happened)
     {
@@ -160,89 +136,16 @@ public sealed class RunState
             case RunEvent.JobOpened opened:
                 Job = opened.Header;
                 break;
-            case RunEvent.ReadingTaken taken:
-                Apply(taken);
-                break;
-            case RunEvent.EntryQuestioned questioned:
-                Touch(questioned.At).IsAsked(questioned);
-                break;
-            case RunEvent.FindingNoted finding:
-                Apply(finding);
-                break;
-            case RunEvent.ChoiceMade choice:
-                Finish(choice.At, choice.Choice);
-                break;
-            case RunEvent.StepDone done:
-                Finish(done.At, done.Said);
-                break;
-            case RunEvent.PartFitted fitted:
-                Finish(fitted.At, $"{fitted.Number}, lot {fitted.Lot}");
-                Parts.Add(fitted);
-                break;
-            case RunEvent.LeftOut leftOut:
-                Finish(leftOut.At, leftOut.Reason).Standing = StepStanding.LeftOut;
-                break;
-            case RunEvent.LeavingOutTakenBack back:
-                string until = $"left out: {Touch(back.At).Said}";
-                Corrections.Add(new(Sequence, back.At, until, "to be done", back.Reason));
-                break;
-            case RunEvent.WentStale stale:
-                Apply(stale);
-                break;
-            case RunEvent.Reopened reopened:
-                Apply(reopened);
-                break;
-            default:
-                ApplyCutOrMark(happened);
-                break;
-        }
-    }
-
-    private void ApplyCutOrMark(RunEvent happened)
-    {
-        switch (happened)
-        {
-            case RunEvent.ZeroSet zero:
-                Apply(zero);
-                break;
-            case RunEvent.PassCut pass:
-                Touch(pass.At).Cuts(pass, Sequence);
-                break;
-            case RunEvent.CutterLifted lifted:
-                StepRecord raised = Touch(lifted.At);
-                raised.Cut = raised.Cut is { } progress ? progress with { Measures = true } : null;
-                raised.Question = null;
-                break;
-            case RunEvent.CutEnded ended:
-                Apply(ended);
-                break;
-            case RunEvent.WayTaken way:
-                if (Touch(way.At) is var result && way.Kind is WayKind.Again)
-                {
-                    result.IsTakenAgain(isCut: Plan.StepAt(way.At.Step).Work is StepWork.Cut);
-                }
-
-                break;
-            case RunEvent.Conceded conceded:
-                Apply(conceded);
-                break;
-            case RunEvent.SignedOff signed:
-                Finish(signed.At, signed.Mark.Name);
-                break;
-            case RunEvent.JobReleased released:
-                Finish(released.At, released.Mark.Name);
+            case RunEvent.JobReleased:
                 Standing = JobStanding.Released;
                 break;
-            default:
-                ApplyToJob(happened);
+            case RunEvent.PartFitted fitted:
+                Parts.Add(fitted);
                 break;
-        }
-    }
-
-    private void ApplyToJob(RunEvent happened)
-    {
-        switch (happened)
-        {
+            case RunEvent.LeavingOutTakenBack back:
+                string until = $"left out: {_results.Touch(back.At).Said}";
+                Corrections.Add(new(Sequence, back.At, until, "to be done", back.Reason));
+                break;
             case RunEvent.HeadScrapped scrapped:
                 (Standing, StandingReason) = (JobStanding.Scrapped, scrapped.Reason);
                 break;
@@ -260,7 +163,7 @@ public sealed class RunState
                 break;
             case RunEvent.LimitChosen limit:
                 ChosenLimits.Add(limit);
-                _changes.AddEverything();
+                _results.Changes.AddEverything();
                 break;
             case RunEvent.Noted note:
                 Notes.Add((Sequence, note));
@@ -282,214 +185,15 @@ public sealed class RunState
         }
     }
 
-    private void Apply(RunEvent.ReadingTaken taken)
-    {
-        TakenReading reading = taken.Reading;
-        StepRecord record = Touch(taken.At);
-        record.Readings.Add(reading);
-        (record.Question, record.Doubted) = (null, null);
-        record.Stale = false;
-        record.Sequence = Sequence;
-        Keep(taken.At, reading.Characteristic, reading.Value, reading.Places, reading.Judgement);
-        foreach (WorkedValue worked in reading.Worked)
-        {
-            Keep(taken.At, worked.Name, worked.Value, [], worked.Judgement);
-        }
-
-        record.Fails = reading.Good ? 0 : record.Fails + 1;
-        record.Conceded = false;
-        StepWork work = Plan.StepAt(taken.At.Step).Work;
-        if (!reading.Good)
-        {
-            record.Standing = StepStanding.Out;
-        }
-        else if (work is StepWork.Zero)
-        {
-            (record.Standing, record.AtZero, record.Cut) = (StepStanding.InHand, reading, null);
-        }
-        else
-        {
-            record.Standing =
-                reading.Judgement.Verdict == Verdict.Short ? StepStanding.InHand : Finish(taken.At, "").Standing;
-        }
-
-        if (work is StepWork.Cut && record.Cut is { } cut)
-        {
-            record.BeforeReading = cut;
-            record.Cut = cut with { Reading = reading.Value, TravelAtReading = cut.Travel, Measures = false };
-        }
-    }
-
-    private void Apply(RunEvent.FindingNoted finding)
-    {
-        StepRecord record = Finish(finding.At, finding.Finding);
-        record.Standing = finding.Good ? StepStanding.Done : StepStanding.Out;
-        record.Fails = finding.Good ? 0 : record.Fails + 1;
-    }
-
-    // The result stands as it is, finding and all; one that has gone stale meanwhile is still to be taken again.
-    private void Apply(RunEvent.Conceded conceded)
-    {
-        StepRecord record = Touch(conceded.At);
-        (string said, bool stale, string cause) = (record.Said, record.Stale, record.Cause);
-        Finish(conceded.At, said).Conceded = true;
-        (record.Stale, record.Cause) = (stale, cause);
-        if (Plan.StepAt(conceded.At.Step).Work is StepWork.Zero && record.Readings.Count > 0)
-        {
-            // The depth at touch-off stands; the readout is still to be set there.
-            (record.Standing, record.AtZero, record.Cut) = (StepStanding.InHand, record.Readings[^1], null);
-        }
-    }
-
-    // Ended within its window: what was short of the aim counts as it is.
-    private void Apply(RunEvent.CutEnded ended)
-    {
-        Finish(ended.At, "");
-        foreach (string given in Plan.StepAt(ended.At.Step).Gives)
-        {
-            if (Value(given, ended.At.Position) is { Judgement.Verdict: Verdict.Short } value)
-            {
-                value.Judgement = value.Judgement with { Verdict = Verdict.In };
-            }
-        }
-    }
-
-    // The entry that follows takes the place of the last one: what that one did to the step is taken back.
     private void Apply(RunEvent.EntryCorrected corrected)
     {
-        _corrected = corrected.At;
-        Corrections.Add(new(Sequence, corrected.At, SaidAt.Of(Touch(corrected.At)), "", corrected.Reason));
-        Touch(corrected.At).TakesBack(isCut: Plan.StepAt(corrected.At.Step).Work is StepWork.Cut);
+        string said = SaidAt.Of(_results.Touch(corrected.At));
+        Corrections.Add(new(Sequence, corrected.At, said, "", corrected.Reason));
+        _results.TakeBack(corrected.At);
         int part = Parts.FindLastIndex(p => p.At == corrected.At);
         if (part >= 0)
         {
             Parts.RemoveAt(part);
         }
     }
-
-    private void Apply(RunEvent.ZeroSet zero)
-    {
-        StepRecord record = Finish(zero.At, zero.Typed);
-        Quantity none = new(0, zero.Zero.Set.Unit);
-        record.Cut = new CutProgress(zero.Zero, zero.Zero.Set, none, none, zero.Zero.Measured, Measures: false);
-        if (Plan.CutOfZero(zero.At.Step) is { } cut)
-        {
-            Touch(new At(cut, zero.At.Position)).StartsFrom(record.Cut);
-            LastAt = zero.At;
-        }
-    }
-
-    private void Apply(RunEvent.WentStale stale)
-    {
-        foreach (StaleItem item in stale.Items)
-        {
-            if (item.Characteristic >= 0 && Value(item.Characteristic, item.Position) is { } value)
-            {
-                (value.Stale, value.Cause, value.Mover) = (true, stale.Cause, stale.Mover);
-                AddStale(Slot(item.Characteristic, item.Position));
-                _changes.AddStaleness();
-            }
-            else if (item.Step >= 0 && Find(new At(item.Step, item.Position)) is { } record)
-            {
-                (record.Stale, record.Cause) = (true, stale.Cause);
-                _changes.Add(new At(item.Step, item.Position));
-            }
-        }
-    }
-
-    private void AddStale(int slot)
-    {
-        int at = _stale.BinarySearch(slot);
-        if (at < 0)
-        {
-            _stale.Insert(~at, slot);
-        }
-    }
-
-    private void Apply(RunEvent.Reopened reopened)
-    {
-        foreach (At at in reopened.Items)
-        {
-            StepRecord record = _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
-            record.BeginsAnew(reopened.Cause);
-            _changes.Add(at);
-        }
-    }
-
-    private void Keep(
-        At at,
-        string characteristic,
-        Quantity value,
-        IReadOnlyList<PlaceValue> places,
-        Judgement judgement
-    )
-    {
-        if (!Plan.TryCharacteristic(characteristic, out int index))
-        {
-            return;
-        }
-
-        bool ofHead = Plan.CharacteristicAt(index).OfHead;
-        int slot = Slot(index, ofHead ? At.Head : at.Position);
-        ValueRecord record = _values[slot] ??= new ValueRecord { ByStep = at.Step };
-        bool again = record.AsFoundBy == at.Step && !record.Stale;
-        if (Plan.IsAsFound(at.Step) && (record.AsFound is null || again))
-        {
-            (record.AsFound, record.AsFoundBy) = (value, at.Step);
-        }
-
-        // A corrected entry is as old as the one it takes the place of: a later step's reading still counts.
-        if (_corrected == at && record.ByStep != at.Step)
-        {
-            return;
-        }
-
-        if (record.Stale)
-        {
-            _ = _stale.Remove(slot);
-            _changes.AddStaleness();
-        }
-
-        (record.Value, record.Places, record.Judgement) = (value, places, judgement);
-        (record.ByStep, record.Sequence) = (at.Step, Sequence);
-        (record.Stale, record.Cause, record.Mover) = (false, "", -1);
-    }
-
-    private string? LastSaid(ReadOnlySpan<int> steps, int position)
-    {
-        (long Sequence, string? Said) last = (0, null);
-        foreach (int step in steps)
-        {
-            int where = Plan.StepAt(step).OfHead ? At.Head : position;
-            if (
-                _steps[Slot(step, where)] is { Sequence: > 0 } record
-                && record.Standing is StepStanding.Done or StepStanding.Out
-                && record.Sequence >= last.Sequence
-            )
-            {
-                last = (record.Sequence, record.Said);
-            }
-        }
-
-        return last.Said;
-    }
-
-    private StepRecord Finish(At at, string said)
-    {
-        StepRecord record = Touch(at);
-        record.Standing = StepStanding.Done;
-        (record.Stale, record.Cause) = (false, "");
-        (record.Question, record.Doubted) = (null, null);
-        (record.Sequence, record.Said, record.Conceded) = (Sequence, said, false);
-        return record;
-    }
-
-    private StepRecord Touch(At at)
-    {
-        LastAt = at;
-        _changes.Add(at);
-        return _steps[Slot(at.Step, at.Position)] ??= new StepRecord();
-    }
-
-    private int Slot(int index, int position) => (index * _rows) + position + 1;
 }

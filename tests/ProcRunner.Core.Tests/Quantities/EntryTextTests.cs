@@ -72,7 +72,10 @@ public sealed class EntryTextTests
     [Theory]
     [InlineData("0.0231 0.0229 0.0230 0.0231", "0.0231 in|0.0229 in|0.0230 in|0.0231 in")]
     [InlineData("0.0231;0.0229 ; 0.0230\t0.0231", "0.0231 in|0.0229 in|0.0230 in|0.0231 in")]
-    [InlineData("1 2 3 4 mm", "1 in|2 in|3 in|4 mm")] // the unit is the last value's alone
+    [InlineData("1 2 3 4 mm", "1 mm|2 mm|3 mm|4 mm")] // a unit at the end holds for all that have none
+    [InlineData("1; 2; 3; 4 mm", "1 mm|2 mm|3 mm|4 mm")]
+    [InlineData("1 2 in 3 4 mm", "1 mm|2 in|3 mm|4 mm")]
+    [InlineData("1/2 2 3 4 mm", "0.5 mm|2 mm|3 mm|4 mm")]
     [InlineData("1 mm 2 3thou 4", "1 mm|2 in|3 thou|4 in")]
     [InlineData("1\"2\"3\"4\"", "1 in|2 in|3 in|4 in")]
     [InlineData("1 -2 +3 -4", "1 in|-2 in|3 in|-4 in")]
@@ -134,8 +137,20 @@ public sealed class EntryTextTests
             Questioned("0.0231 229 0.0230", field)
         );
         Assert.Equal(
-            ["0.022 in; 0.023 in; 22 thou", "22 thou; 23 thou; 22 thou", "22 in; 23 in; 22 thou"],
-            Questioned("22 23 22 thou", field)
+            ["22 thou; 0.023 in; 0.022 in", "22 thou; 23 thou; 22 thou", "22 thou; 23 in; 22 in"],
+            Questioned("22 thou 23 22", field)
+        );
+    }
+
+    // A gauge that sends its unit, after places typed in inches: no inch is taken for a millimetre unasked.
+    [Fact]
+    public void A_unit_at_the_end_is_asked_about_where_only_the_fields_own_makes_sense()
+    {
+        FieldHint field = new(Units.Inch, 3, 3, new Quantity(0.313m, Units.Inch), new Quantity(0.317m, Units.Inch));
+        Assert.Equal(["8.000 mm", "8.002 mm", "8.010 mm"], Taken("8.000 8.002 8.010 mm", field));
+        Assert.Equal(
+            ["0.3150 in; 0.3151 in; 8.002 mm", "0.3150 mm; 0.3151 mm; 8.002 mm"],
+            Questioned("0.3150 0.3151 8.002 mm", field)
         );
     }
 
@@ -220,6 +235,17 @@ public sealed class EntryTextTests
         Assert.Equal(["44 deg 53 min"], Questioned("44\u00B053", Angles));
         Assert.Equal(["45 deg 46 min", "45 deg; 46 deg"], Questioned("45 deg 46", new FieldHint(Units.Degree, 1, 2)));
         Assert.Equal(["45 deg", "46 deg"], Taken("45 deg; 46", new FieldHint(Units.Degree, 1, 2)));
+    }
+
+    [Fact]
+    public void Minutes_after_a_bare_number_are_asked_about()
+    {
+        Assert.Equal(["44 deg 53 min"], Questioned("44 53'", Angles));
+        Assert.Equal(
+            ["44 deg; 53 arcmin", "44 arcmin; 53 arcmin"],
+            Questioned("44 53'", new FieldHint(Units.Degree, 2, 2))
+        );
+        Assert.Equal(["44 deg", "2730 arcmin"], Taken("44 45\u00B030'", new FieldHint(Units.Degree, 2, 2)));
     }
 
     [Theory]

@@ -17,7 +17,7 @@ public sealed class AtTheScreenTests
         shop.Tmux.WaitFor("casting");
         int before = shop.Trail.Length;
         shop.Keys("1\r"); // as the job says: the gate takes it, the fourth and fifth key
-        shop.Tmux.WaitFor("2 of 16");
+        shop.Tmux.WaitFor("183 to do");
         Assert.Equal(before + 1, shop.Trail.Length);
         shop.Tmux.Press("C-q");
         shop.Ended(0);
@@ -75,7 +75,7 @@ public sealed class AtTheScreenTests
         string said = second.Ended(2);
         Assert.Contains("in use by the screen", said, StringComparison.Ordinal);
         shop.Keys("\r1\r");
-        shop.Tmux.WaitFor("2 of 16");
+        shop.Tmux.WaitFor("183 to do");
     }
 
     [Fact]

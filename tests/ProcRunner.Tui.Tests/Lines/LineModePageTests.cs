@@ -29,7 +29,9 @@ public class LineModePageTests
 
         A prompt says the step and the position, what to do, the limits with their origin, the gauge, the target, and what can
         be entered. Most lines answer it: a reading (`.0552 .0549 .0550 .0551`, `52 thou`, `1+17/32`), a finding or a choice in
-        the words of the prompt, `done`, a part as `NUMBER, lot LOT`. A line that begins with one of these words is that word:
+        the words of the prompt, `done`, a part as `NUMBER, lot LOT`. A unit at the end of several places holds for all that have
+        none: `8.000 8.002 8.010 mm`; where that makes no sense and the reading's own unit does, it is asked about. A line that
+        begins with one of these words is that word:
 
 
         """;
@@ -49,6 +51,9 @@ public class LineModePageTests
         ## From a pipe
 
         `procrunner run DEMO --plain < procedures/demo/pump-four.entries`
+
+        In the demo shop `--clock-walks` in place of `--plain` has the times walk through invented working days that end now, each entry
+        taking about as long as its work. In any other store it is refused: a trail's times are the clock's.
 
         When nobody is there to answer, the first line that is refused ends the run: a value out of spec that the next line
         doesn't answer with a way on, an entry that was questioned, a word that can't be used now, an `@` that names another

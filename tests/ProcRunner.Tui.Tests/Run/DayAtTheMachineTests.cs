@@ -40,6 +40,22 @@ public sealed class DayAtTheMachineTests : IDisposable
         Assert.Contains("1.293 mm", pad.See(), StringComparison.Ordinal);
     }
 
+    // One place by a gauge that sends millimetres: the unit is that place's alone, though it comes last.
+    [Fact]
+    public void A_place_in_another_unit_typed_last_says_nothing_of_the_others()
+    {
+        DemoJob job = Job("teardown / recession 1I");
+        PadOperator pad = new(job.Job);
+        pad.ReadCautions();
+        Array.ForEach([".0512", ".0509", ".0510"], pad.Enter);
+        pad.Write("1.293 mm");
+
+        Assert.Equal(
+            "0.0512 in; 0.0509 in; 0.0510 in; 1.293 mm",
+            string.Join("; ", job.Job.State.Find(job.Job.State.LastAt!.Value)!.Readings[^1].Places.Select(p => p.Value))
+        );
+    }
+
     [Fact]
     public void A_shim_to_be_put_in_is_the_largest_number_where_it_is_put_in()
     {

@@ -61,6 +61,26 @@ public sealed class JobScreensTests : IDisposable
         Assert.IsType<StandInRun>(desk.Type("1\n").Top);
     }
 
+    // Reach over the fire ring's land, then the relief is left after all: nothing is out of spec any more.
+    [Fact]
+    public void A_value_of_a_step_no_longer_asked_for_doesnt_count()
+    {
+        using Run.DemoJob job = new();
+        job.UpTo("relief / relief head");
+        ShopBench.Enter(job.Job, "cut");
+        ShopBench.Enter(job.Job, "1.000");
+        Assert.Contains(Values(job.Job), line => line.Contains("relief reach, in", StringComparison.Ordinal));
+        Assert.Contains(Values(job.Job), line => line.Contains("!1.000", StringComparison.Ordinal));
+
+        At at = job.Job.State.LastAt!.Value;
+        Assert.IsType<JobAnswer.Recorded>(job.Job.Do(new RunCommand.TakeWay(at, "decide again", "not needed", null)));
+        ShopBench.Enter(job.Job, "leave");
+
+        Assert.DoesNotContain(Values(job.Job), line => line.Contains("relief reach", StringComparison.Ordinal));
+    }
+
+    private static string[] Values(JobRun job) => [.. ValueTable.Lines(job.State, 120).Select(line => line.Text)];
+
     [Fact]
     public void Several_heads_are_open_at_once_and_each_keeps_its_place()
     {

@@ -152,7 +152,7 @@ public sealed partial class GivesNothingAwayTests : IDisposable
     }
 
     // All that a lesson says before a step is answered, in every way of the coach.
-    private static IEnumerable<string> Texts(LessonRun run, Prompt prompt)
+    private static List<string> Texts(LessonRun run, Prompt prompt)
     {
         CoachMode before = run.Coach;
         List<string> texts =

@@ -9,7 +9,7 @@ namespace ProcRunner.Runs.Doubts;
 /// </summary>
 internal static class ReadingDoubts
 {
-    private const string Again = "Measure again: the same reading twice is taken.";
+    internal const string Again = "Measure again: the same reading twice is taken.";
 
     /// <summary>What is to be asked about a reading, or null when it is to be taken.</summary>
     /// <param name="seen">The reading.</param>

@@ -16,14 +16,11 @@ internal static class TurnDoubt
 
     public static Doubt? Of(Seen seen)
     {
-        if (seen.Gauge is not { Turn: { Value: > 0 } turn } || turn.Dimension != seen.Of.Dimension)
+        if (TurningOf(seen) is not { } turning)
         {
             return null;
         }
 
-        Rational one = Seen.Base(turn);
-        Rational about = seen.Of.Doubts.OneTurn.By is { } by ? Seen.Base(by) : one * Quarter;
-        Turning turning = new(seen, one, about);
         if (turning.OfPlaces() is { } places)
         {
             return places;
@@ -33,15 +30,31 @@ internal static class TurnDoubt
         return seen switch
         {
             { Predicted: { } predicted } => turning.Off(predicted.Value, "the readout gives,"),
-            { Before: { } before } when Seen.Apart(seen.Value, Seen.Base(before.Value)) <= about => null,
+            { Before: { } before } when Seen.Apart(seen.Value, Seen.Base(before.Value)) <= turning.About => null,
             { Before: { } before } => turning.Off(Seen.Base(before.Value), $"{Seen.NameOf(before)},")
                 ?? turning.OfLimits(),
             _ => turning.OfLimits(),
         };
     }
 
+    /// <summary>The same of the last place alone, when those before it are all that is known.</summary>
+    public static Doubt? OfLastPlace(Seen seen) => TurningOf(seen)?.OfPlace(seen.Reading.Places.Count - 1);
+
+    private static Turning? TurningOf(Seen seen)
+    {
+        if (seen.Gauge is not { Turn: { Value: > 0 } turn } || turn.Dimension != seen.Of.Dimension)
+        {
+            return null;
+        }
+
+        Rational one = Seen.Base(turn);
+        return new Turning(seen, one, seen.Of.Doubts.OneTurn.By is { } by ? Seen.Base(by) : one * Quarter);
+    }
+
     private sealed class Turning(Seen seen, Rational one, Rational about)
     {
+        public Rational About => about;
+
         public Doubt? Off(Rational expected, string name) =>
             IsTurnOff(seen.Value, expected)
                 ? new Doubt(
@@ -64,22 +77,27 @@ internal static class TurnDoubt
                 return null;
             }
 
-            for (int i = 0; i < all.Length; i++)
+            return Enumerable.Range(0, all.Length).Select(OfPlace).FirstOrDefault(doubt => doubt is not null);
+        }
+
+        public Doubt? OfPlace(int at)
+        {
+            IReadOnlyList<PlaceValue> places = seen.Reading.Places;
+            Exact[] others = [.. places.Where((_, i) => i != at).Select(p => Exact.Of(p.Value))];
+            if (others.Length == 0)
             {
-                Exact[] others = [.. all.Where((_, j) => j != i)];
-                Rational middle = Statistics.Of(Procedures.Statistic.Median, others).Value;
-                Rational here = all[i].Value;
-                if (IsTurnOff(here, middle) && others.All(o => Seen.Apart(o.Value, middle) <= about))
-                {
-                    string rest = others.Length == 1 ? "the other place" : "the other places";
-                    return new Doubt(
-                        $"Read {places[i].Value} at {places[i].Place}; {By(here, middle)} than {seen.Text(middle)} at {rest}.",
-                        about
-                    );
-                }
+                return null;
             }
 
-            return null;
+            Rational middle = Statistics.Of(Procedures.Statistic.Median, others).Value;
+            Rational here = Seen.Base(places[at].Value);
+            string rest = others.Length == 1 ? "the other place" : "the other places";
+            return IsTurnOff(here, middle) && others.All(o => Seen.Apart(o.Value, middle) <= about)
+                ? new Doubt(
+                    $"Read {places[at].Value} at {places[at].Place}; {By(here, middle)} than {seen.Text(middle)} at {rest}.",
+                    about
+                )
+                : null;
         }
 
         /// <summary>Out of its limits, and one turn more or less would be in them and near their aim.</summary>

@@ -79,6 +79,16 @@ public static class Prompter
         }
     }
 
+    /// <summary>
+    /// What an entry at a step that takes a reading is read as, with what is expected: for a front that takes it place by place.
+    /// Null where no reading is taken or its limits aren't known.
+    /// </summary>
+    public static FieldHint? FieldAt(RunState state, At at) =>
+        state.Plan.StepAt(at.Step).Taking is { } taking
+        && LimitFinder.Find(state, taking.Window, taking.Shift, at.Position) is LimitResult.Found { Limits: var limits }
+            ? ReadingTaker.Field(state, taking, at, limits)
+            : null;
+
     /// <summary>The step to go on with: the last one while it is open, else by the stage's walk; null when none is open.</summary>
     public static At? Next(RunState state)
     {
@@ -141,7 +151,7 @@ public static class Prompter
         prompt.ToDo = $"measure: {taking.Characteristic}";
         prompt.Unit = unit;
         prompt.Places = taking.Places;
-        prompt.Gauge = taking.GaugeKind is { } kind ? on.State.Gauges.GetValueOrDefault(kind, kind) : "";
+        prompt.Gauge = taking.GaugeKind is { } kind ? GaugeChooser.IdOf(on, kind) ?? kind : "";
         prompt.Window = found is LimitResult.Found { Limits: var limits } ? limits.ShownIn(unit) : Judgement.None;
         prompt.NoLimits = found switch
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Procedures;
+using ProcRunner.Quantities;
 using ProcRunner.Runs;
 using ProcRunner.Tui.Jobs;
 
@@ -17,7 +18,8 @@ internal static class CorrectPages
         [
             .. work
                 .Outlook.All.Where(a => IsOffered(work, a))
-                .OrderByDescending(a => work.State.Find(a)!.Sequence)
+                .OrderBy(a => work.Lesson?.Others.Does(a) == true)
+                .ThenByDescending(a => work.State.Find(a)!.Sequence)
                 .Take(MostOffered),
         ];
         return new AskPage(work, "Correct which entry?")
@@ -67,7 +69,7 @@ internal static class CorrectPages
         {
             About = [$"It was: {Said(work, at)}", .. given.Select((text, i) => $"{labels[i]}: {text}")],
             Label = labels[given.Length],
-            Unit = UnitOf(work, at),
+            Unit = UnitOf(work, at)?.Symbol ?? "",
             Typed = (_, text) => Take(text),
             OnEnter =
                 was.Length == labels.Length && labels.Length > 1
@@ -79,21 +81,19 @@ internal static class CorrectPages
         {
             string[] now = [.. given, text];
             bool whole = now.Length == labels.Length || (given.Length == 0 && IsWhole(text, labels));
-            string between = work.Plan.Steps[at.Step].Work is StepWork.Fit ? ", " : " ";
             return whole
-                ? Why(work, at, string.Join(between, now))
+                ? Why(work, at, UnitOf(work, at) is { } unit ? EntryText.Join(now, unit) : string.Join(", ", now))
                 : new Turn.Instead(Part(work, at, title, labels, now));
         }
     }
 
-    private static string UnitOf(RunWork work, At at) =>
-        LastWasPass(work, at) ? work.Job.Shop.Readout?.Unit.Symbol ?? ""
+    private static Unit? UnitOf(RunWork work, At at) =>
+        LastWasPass(work, at) ? work.Job.Shop.Readout?.Unit
         : work.Plan.Steps[at.Step].Taking is { } taking
             ? work
                 .Plan.Procedure.Characteristics[work.Plan.CharacteristicIndex(taking.Characteristic)]
                 .UnitOn(work.Plan.Head)
-                .Symbol
-        : "";
+        : null;
 
     // The places of the last reading as they would be typed; none where a unit would have to be typed with them.
     private static string[] Places(RunWork work, At at) =>

@@ -11,12 +11,22 @@ namespace ProcRunner.Tui.Screens.Run;
 internal sealed class EntryForm
 {
     private readonly Prompt _prompt;
+    private readonly FieldHint? _field;
+    private readonly Func<IReadOnlyList<Quantity>, Quantity?, string?> _doubtOf;
+    private Quantity? _first;
     private readonly List<(string Text, IReadOnlyList<Quantity> Values)> _given = [];
     private EntryOutcome.Doubt? _doubt;
     private bool _afresh;
 
     /// <summary>An empty form for a prompt.</summary>
-    public EntryForm(Prompt prompt) => _prompt = prompt;
+    /// <param name="prompt">What is asked for.</param>
+    /// <param name="field">What a reading is read as, with what is expected; null where none is taken.</param>
+    /// <param name="doubtOf">What is hard to believe about the last of the places typed so far, with what was typed there first.</param>
+    public EntryForm(Prompt prompt, FieldHint? field, Func<IReadOnlyList<Quantity>, Quantity?, string?> doubtOf) =>
+        (_prompt, _field, _doubtOf) = (prompt, field, doubtOf);
+
+    /// <summary>The place that was asked about and typed a second time alike, so that all need no second time; null for none.</summary>
+    public string? Twice { get; private set; }
 
     /// <summary>The values given so far, place by place.</summary>
     public IReadOnlyList<Quantity> Values => [.. _given.SelectMany(g => g.Values)];
@@ -132,14 +142,13 @@ internal sealed class EntryForm
             return Whole(text);
         }
 
-        switch (EntryText.Parse(text, new FieldHint(_prompt.Unit!, 1, places - Values.Count)))
+        FieldHint left = new(_prompt.Unit!, 1, places - Values.Count, _field?.Low, _field?.High);
+        switch (EntryText.Parse(text, left))
         {
-            case EntryResult.Questioned when !IsBegun && text.Contains(' ', StringComparison.Ordinal):
-                return Whole(text);
             case EntryResult.Questioned doubt:
                 return _doubt = new EntryOutcome.Doubt(text, doubt.Why, doubt.Meanings);
             case EntryResult.Taken taken:
-                return Given(text, taken.Values, places);
+                return Doubted(text, taken.Values) ?? Given(text, taken.Values, places);
             case EntryResult.Unreadable bad:
                 return new EntryOutcome.Fault($"Read {bad.WhatWasRead}; expected {bad.Expected}.", [bad.WhatToDo]);
             default:
@@ -147,11 +156,27 @@ internal sealed class EntryForm
         }
     }
 
+    // One place at a time, so that the gauge is still there; a line of several is asked about as a whole.
+    private EntryOutcome.Doubt? Doubted(string text, IReadOnlyList<Quantity> values)
+    {
+        IReadOnlyList<Quantity> soFar = [.. Values, .. values];
+        if (values.Count > 1 || _doubtOf(soFar, null) is null)
+        {
+            _first = null;
+            return null;
+        }
+
+        string? why = _doubtOf(soFar, _first);
+        Twice = why is null ? Label : Twice;
+        _first = why is null ? null : values[0];
+        return why is null ? null : _doubt = new EntryOutcome.Doubt(text, why, []);
+    }
+
     private EntryOutcome Given(string text, IReadOnlyList<Quantity> values, int places)
     {
         if (Values.Count + values.Count == places)
         {
-            return Whole(string.Join(' ', [.. _given.Select(g => g.Text), text]));
+            return Whole(EntryText.Join([.. _given.Select(g => g.Text), text], _prompt.Unit!));
         }
 
         _given.Add((text, values));

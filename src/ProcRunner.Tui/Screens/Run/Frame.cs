@@ -1,5 +1,4 @@
 using System.Globalization;
-using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Tui.Drawing;
 
@@ -28,13 +27,14 @@ internal static class Frame
             : work.Job.Person;
         int half = (canvas.Width - MarkWidth) / 2;
         int end = canvas.Put(1, 0, Cut(stamp, 14), Ink.Strong);
-        string head = canvas.Width >= 110 ? work.Plan.Head.Title : work.Plan.Head.Name;
+        bool isWide = canvas.Width >= 110;
+        string head = isWide ? work.Plan.Head.Title : work.Plan.Head.Name;
         int room = half - end - person.Length - 4;
         end = room >= 8 ? canvas.Put(end + 2, 0, Cut(head, room)) : end;
         canvas.Put(end + 2, 0, Cut(person, half - end - 2), Ink.Quiet);
         if (work.Prompt is { } prompt)
         {
-            canvas.PutRight(canvas.Width - 1, 0, Cut(Where(work, prompt.At), half), Ink.Strong);
+            canvas.PutRight(canvas.Width - 1, 0, Where(work, prompt.At, half, isWide), Ink.Strong);
         }
 
         Rule(canvas, look, 1);
@@ -93,21 +93,17 @@ internal static class Frame
         return end > width / 2 ? string.Concat(text.AsSpan(0, end), More) : Cut(text, width);
     }
 
-    private static string Where(RunWork work, At at)
+    // How much of the stage is still to do, this step among it, each step counted at each position it is for; on a
+    // wide screen of the whole job too. What comes back counts again.
+    private static string Where(RunWork work, At at, int room, bool isWide)
     {
-        Step step = work.Plan.Steps[at.Step];
-        At[] here =
-        [
-            .. work.Outlook.All.Where(a =>
-                a.Position == at.Position
-                && work.Plan.Steps[a.Step].StageIndex == step.StageIndex
-                && work.Outlook.ViewOf(a) != StepView.NotHere
-            ),
-        ];
-        string stage = work.Plan.Procedure.Stages[step.StageIndex].Name.ToUpperInvariant();
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{stage}  {work.Plan.PositionName(at.Position)}  {Array.IndexOf(here, at) + 1} of {here.Length}"
-        );
+        int stage = work.Plan.Steps[at.Step].StageIndex;
+        At[] toDo = [.. work.Outlook.All.Where(a => work.Outlook.ViewOf(a) is StepView.Open or StepView.Waiting)];
+        int ofStage = toDo.Count(a => work.Plan.Steps[a.Step].StageIndex == stage);
+        string left = string.Create(CultureInfo.InvariantCulture, $": {ofStage} to do");
+        string ofJob = isWide ? string.Create(CultureInfo.InvariantCulture, $", {toDo.Length} in all") : "";
+        string name = work.Plan.Procedure.Stages[stage].Name.ToUpperInvariant();
+        string place = $"  {work.Plan.PositionName(at.Position)}";
+        return $"{Cut(name, room - left.Length - ofJob.Length - place.Length)}{left}{ofJob}{place}";
     }
 }

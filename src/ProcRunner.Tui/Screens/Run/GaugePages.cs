@@ -61,7 +61,7 @@ internal static class GaugePages
         };
 
     private static AskPage AnyGauge(RunWork work, string kind) =>
-        new(work, $"Which {kind}?")
+        new(work, $"Which gauge of the kind \"{kind}\"?")
         {
             OnEnter = work.Job.Shop.Gauges.Values.Any(g => g.Kind == kind && g.CalibratedUntil < work.Job.Today)
                 ? ("go on, once one can be used", page => page.Done())

@@ -2,6 +2,7 @@ using System.Globalization;
 using ProcRunner.Procedures;
 using ProcRunner.Records;
 using ProcRunner.Runs;
+using ProcRunner.Runs.Doubts;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Lines;
@@ -98,7 +99,11 @@ internal sealed class RunWork
     {
         if (!_forms.TryGetValue(prompt.At, out EntryForm? form) || !form.Fits(prompt))
         {
-            form = new EntryForm(prompt);
+            form = new EntryForm(
+                prompt,
+                Prompter.FieldAt(State, prompt.At),
+                (places, first) => PlaceDoubt.Of(State, Job.Shop, prompt.At, places, first)
+            );
             _forms[prompt.At] = form;
         }
 

@@ -2,6 +2,7 @@ using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Drawing;
+using ProcRunner.Tui.Jobs;
 
 namespace ProcRunner.Tui.Screens.Run;
 
@@ -56,7 +57,7 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
             case EntryOutcome.Whole whole when Work.Lesson?.Stop(prompt, whole.Text) is { Length: > 0 } why:
                 return Refuse(why, ["Down feeds it by about ten steps, + by one; stop, and type what it shows."], "");
             case EntryOutcome.Whole whole:
-                return After(Work.Do(new RunCommand.Enter(prompt.At, whole.Text)), typed);
+                return After(Enter(whole.Text), typed);
             case EntryOutcome.Fault fault:
                 return Refuse(fault.Why, fault.WhatToDo, typed);
             case EntryOutcome.Doubt:
@@ -65,6 +66,18 @@ internal sealed class StepPage(RunWork work, Prompt prompt) : RunPage(work)
             default:
                 return Turn.Stay;
         }
+    }
+
+    // A place that was typed twice when it was asked about answers what is asked about it again when all are there.
+    private JobAnswer Enter(string text)
+    {
+        RunCommand.Enter entry = new(prompt.At, text);
+        JobAnswer answer = Work.Do(entry);
+        bool isAnswered =
+            _form.Twice is { } place
+            && Work.State.Find(prompt.At)?.Question is { IsOfReading: true } question
+            && question.Why.Contains($" at {place};", StringComparison.Ordinal);
+        return isAnswered ? Work.Do(entry) : answer;
     }
 
     /// <inheritdoc/>

@@ -16,6 +16,7 @@ internal static class ValueTable
     private const string StaleMark = "~";
     private const string ConcededMark = "=";
     private const string AsFoundMark = "*";
+    private const string None = ".";
 
     /// <summary>The table for a width; positions that don't fit beside each other stand below.</summary>
     public static IEnumerable<TextLine> Lines(RunState run, int width)
@@ -61,10 +62,13 @@ internal static class ValueTable
         for (int i = 0; i < run.Plan.Procedure.Characteristics.Count; i++)
         {
             Characteristic characteristic = run.Plan.Procedure.Characteristics[i];
-            if (characteristic.OfHead && run.Value(i, At.Head) is { } value)
+            if (
+                characteristic.OfHead
+                && run.Value(i, At.Head) is { } value
+                && Cell(run, outlook, i, At.Head) is not None and var cell
+            )
             {
-                string cell = Cell(run, outlook, i, At.Head).PadLeft(CellWidth);
-                yield return new(Name(characteristic, value.Value.Unit) + cell, InkOf(cell));
+                yield return new(Name(characteristic, value.Value.Unit) + cell.PadLeft(CellWidth), InkOf(cell));
             }
         }
     }
@@ -77,10 +81,11 @@ internal static class ValueTable
             ValueRecord[] values = characteristic.OfHead
                 ? []
                 : [.. block.Select(p => run.Value(i, p)).OfType<ValueRecord>()];
-            if (values.Length > 0)
+            string[] cells = values.Length == 0 ? [] : [.. block.Select(p => Cell(run, outlook, i, p))];
+            if (cells.Any(cell => cell != None))
             {
-                string cells = string.Concat(block.Select(p => Cell(run, outlook, i, p).PadLeft(CellWidth)));
-                yield return new(Name(characteristic, values[0].Value.Unit) + cells, InkOf(cells));
+                string row = string.Concat(cells.Select(cell => cell.PadLeft(CellWidth)));
+                yield return new(Name(characteristic, values[0].Value.Unit) + row, InkOf(row));
             }
         }
     }
@@ -93,9 +98,13 @@ internal static class ValueTable
 
     private static string Cell(RunState run, Outlook outlook, int characteristic, int position)
     {
-        if (run.Value(characteristic, position) is not { } value)
+        // Once decided otherwise, what a step took that is no longer asked for doesn't count: a relief that is left after all.
+        if (
+            run.Value(characteristic, position) is not { } value
+            || outlook.AskedAt(new At(value.ByStep, position)) != Asked.Yes
+        )
         {
-            return ".";
+            return None;
         }
 
         bool conceded = run.Find(new At(value.ByStep, position)) is { Conceded: true };
