@@ -15,7 +15,7 @@ namespace ProcRunner.Tui.Training;
 /// <param name="Misreads">Readings typed otherwise than shown.</param>
 /// <param name="TooDeep">What was measured after cuts that went past the high limit.</param>
 /// <param name="Redone">Where a reading was taken again though nothing was out of limits.</param>
-/// <param name="Questioned">Entries that were hard to believe.</param>
+/// <param name="Questioned">Entries that were hard to believe and weren't what was shown either.</param>
 /// <param name="Minutes">From when the learner took over to the last of the learner's entries, begun minutes.</param>
 internal sealed record Debrief(
     string Lesson,
@@ -56,7 +56,7 @@ internal sealed record Debrief(
             run.Misreads,
             [.. OwnCuts.TooDeep(state.Plan, events)],
             AgainForNothing(events),
-            events.OfType<RunEvent.EntryQuestioned>().Count(),
+            run.Questioned,
             mine.Length == 0 ? 0 : MinutesOf(mine[^1].At - BeforeOf(all, mine[0]).At)
         )
         {
@@ -100,7 +100,7 @@ internal sealed record Debrief(
 
         if (Questioned > 0)
         {
-            yield return $"entries that were hard to believe: {Number(Questioned)}";
+            yield return $"asked back, and not what was shown: {Number(Questioned)} {(Questioned == 1 ? "entry" : "entries")}";
         }
 
         yield return $"time: {Number(Minutes)} min"

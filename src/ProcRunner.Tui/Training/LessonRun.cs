@@ -86,6 +86,9 @@ internal sealed class LessonRun
     /// <summary>Readings that weren't typed as the face showed them, in order.</summary>
     public IReadOnlyList<Misread> Misreads => _slips.All;
 
+    /// <summary>Entries that were hard to believe, and rightly so.</summary>
+    public int Questioned => _slips.Questioned;
+
     /// <summary>What the coach has to say of the last answer and wasn't read yet; nothing where it speaks only when asked.</summary>
     public IReadOnlyList<string> Remarks { get; private set; } = [];
 
@@ -250,6 +253,10 @@ internal sealed class LessonRun
             if (happened is RunEvent.ReadingTaken taken && !_isElsewhere)
             {
                 _slips.Take(state, taken, isCorrection);
+            }
+            else if (happened is RunEvent.EntryQuestioned asked && !_isElsewhere)
+            {
+                _slips.Take(state, asked);
             }
             else if (happened is RunEvent.PassCut pass && isCorrection)
             {

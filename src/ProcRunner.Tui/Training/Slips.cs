@@ -1,3 +1,4 @@
+using System.Globalization;
 using ProcRunner.Practice;
 using ProcRunner.Practice.Gauges;
 using ProcRunner.Runs;
@@ -15,8 +16,23 @@ internal sealed class Slips(PracticeSession session)
     /// <summary>All of them, in order.</summary>
     public IReadOnlyList<Misread> All => _all;
 
+    /// <summary>Entries that were hard to believe and weren't what the faces showed either.</summary>
+    public int Questioned { get; private set; }
+
     /// <summary>Forgets them.</summary>
-    public void Clear() => _all.Clear();
+    public void Clear()
+    {
+        _all.Clear();
+        Questioned = 0;
+    }
+
+    /// <summary>Takes over an entry that was questioned, before the head learns of it. What was read rightly is no slip.</summary>
+    public void Take(RunState state, RunEvent.EntryQuestioned asked)
+    {
+        decimal[] shown = [.. session.Look(state, asked.At).Select(one => one.Shown.Value)];
+        decimal[] typed = [.. Numbers(asked.Typed)];
+        Questioned += shown.Length > 0 && typed.SequenceEqual(shown) ? 0 : 1;
+    }
 
     /// <summary>Takes over one that somebody else has found.</summary>
     public void Add(Misread slip) => _all.Add(slip);
@@ -64,6 +80,15 @@ internal sealed class Slips(PracticeSession session)
             _all[before] = _all[before] with { IsPutRight = true };
         }
     }
+
+    private static IEnumerable<decimal> Numbers(string typed) =>
+        typed
+            .Split([' ', ';'], StringSplitOptions.RemoveEmptyEntries)
+            .Select(word =>
+                (IsNumber: decimal.TryParse(word, CultureInfo.InvariantCulture, out decimal number), number)
+            )
+            .Where(word => word.IsNumber)
+            .Select(word => word.number);
 
     // The latest that is meant and isn't put right yet.
     private int Last(Predicate<Misread> isMeant) => _all.FindLastIndex(one => !one.IsPutRight && isMeant(one));

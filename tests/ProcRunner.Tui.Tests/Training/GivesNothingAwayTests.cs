@@ -19,7 +19,7 @@ namespace ProcRunner.Tui.Tests.Training;
 public sealed partial class GivesNothingAwayTests : IDisposable
 {
     private const int MostAnswers = 40;
-    private const int Seeds = 16;
+    private const int Seeds = 10;
     private const int MostUnready = Seeds / 4;
 
     // The foot of a page: what was recorded last, what is typed, keys.

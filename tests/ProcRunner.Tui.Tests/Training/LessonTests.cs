@@ -304,6 +304,31 @@ public sealed class LessonTests : IDisposable
         Assert.Contains(told, string.Join('\n', run.Close().Lines(run.Job.State)), StringComparison.Ordinal);
     }
 
+    // A bent pilot reads so much that it is hard to believe; whoever typed what stood there isn't blamed for it.
+    [Theory]
+    [InlineData(false, "")]
+    [InlineData(true, "asked back, and not what was shown: 1 entry")]
+    public void What_was_read_rightly_and_asked_back_all_the_same_is_no_slip(bool isSlip, string told)
+    {
+        using LocalStore store = Room("asked");
+        LessonRun run = Open(store, "asked", "runout");
+        Prompt prompt = ScriptedLearner.At(run);
+        decimal off = isSlip ? 0.01m : 0;
+        string typed = string.Join(
+            ' ',
+            run.Shown(prompt).Select(q => (q.Value + off).ToString(CultureInfo.InvariantCulture))
+        );
+        JobAnswer.Recorded asked = Assert.IsType<JobAnswer.Recorded>(
+            run.Job.Do(new RunCommand.Enter(prompt.At, typed))
+        );
+        Assert.IsType<RunEvent.EntryQuestioned>(Assert.Single(asked.Events));
+        new ScriptedLearner(run).ToTheEnd();
+
+        string said = string.Join('\n', run.Close().Lines(run.Job.State));
+        Assert.Equal(isSlip, said.Contains("asked back", StringComparison.Ordinal));
+        Assert.Contains(told, said, StringComparison.Ordinal);
+    }
+
     // At its fitting nothing was cut on the wrong one yet; at the runout step the seat was, and is cut true on the new one.
     [Theory]
     [InlineData("a seat to set up", "seat cut / set up at the seat", false)]
