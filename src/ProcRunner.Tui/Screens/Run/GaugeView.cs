@@ -40,7 +40,7 @@ internal static class GaugeView
         Gauge gauge = lesson.GaugeOf(prompt).Character.Gauge;
         string where =
             prompt.Places.Count > 1 ? prompt.Places[Math.Min(place, prompt.Places.Count - 1)]
-            : gauge.Id == gauge.Kind ? "it says, no gauge kept:"
+            : gauge.Id == gauge.Kind ? "it says"
             : "the gauge shows";
         return [where, .. GaugeFace.Of(lesson.GaugeOf(prompt).Character, shown[place])];
     }
