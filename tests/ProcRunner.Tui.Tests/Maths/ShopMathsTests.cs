@@ -76,10 +76,7 @@ public sealed class ShopMathsTests : IDisposable
             pad.Desk.Type("\n\n\n\n\n\n\n");
         }
 
-        Golden.Match(
-            pad.See(width, height),
-            string.Create(CultureInfo.InvariantCulture, $"{name}-{width}x{height}.txt")
-        );
+        ScreenPictures.Match(pad.See(width, height), name, width, height);
         Assert.Equal(before, job.Job.State.Sequence);
     }
 

@@ -222,10 +222,7 @@ public sealed class SignInTests : IDisposable
             desk.Type("1111\n9753\n9753\n1111\n9753\n9753\n1111\n9753\n9753\n");
         }
 
-        Golden.Match(
-            desk.Picture(_bench.Look, width, height),
-            FormattableString.Invariant($"{name}-{width}x{height}.txt")
-        );
+        ScreenPictures.Match(desk.Picture(_bench.Look, width, height), name, width, height);
     }
 
     private void Idle(int minutes) => Assert.Null(_bench.Desk.SetIdle(minutes, "moss", ShopBench.LeadPin));
