@@ -24,6 +24,9 @@ public sealed record BuildRecord
     /// <summary>The shop's name.</summary>
     public required string Shop { get; init; }
 
+    /// <summary>Where the shop is found and called, as it was set at the last entry; empty when it wasn't.</summary>
+    public required string Contact { get; init; }
+
     /// <summary>True for the demo shop, whose sign-offs prove nothing.</summary>
     public required bool IsDemo { get; init; }
 

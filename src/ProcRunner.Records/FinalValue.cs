@@ -15,6 +15,7 @@ namespace ProcRunner.Records;
 /// <param name="By">Who entered it.</param>
 /// <param name="LimitNote">What the head spec says besides of the limit it was held to; empty for nothing.</param>
 /// <param name="Before">What moved later that it is measured from: it was so before that; empty when nothing did.</param>
+/// <param name="FromTheNewFace">What it comes to from the face as it was cut, with its working; empty where that isn't known.</param>
 public sealed record FinalValue(
     string Name,
     string Position,
@@ -27,9 +28,13 @@ public sealed record FinalValue(
     ValueStanding Standing,
     Stamped By,
     string LimitNote,
-    string Before = ""
+    string Before = "",
+    string FromTheNewFace = ""
 )
 {
+    /// <summary>The words for what <see cref="IsUnderSince"/> tells.</summary>
+    public const string UnderItsLow = "UNDER ITS LOW LIMIT";
+
     /// <summary>True when it was found outside the limits that hold now.</summary>
     public bool CameOutside =>
         Record.AsFound is { } found
@@ -38,8 +43,14 @@ public sealed record FinalValue(
             || (Record.Judgement.High is { } high && high.Dimension == found.Dimension && found.CompareTo(high) > 0)
         );
 
+    /// <summary>True when a cut that came after it has taken it under its low limit.</summary>
+    public bool IsUnderSince => FromTheNewFace.EndsWith(UnderItsLow, StringComparison.Ordinal);
+
     /// <summary>How it stands, as words.</summary>
-    public string Verdict => Before.Length > 0 ? $"{Word}, measured before: {Before}" : Word;
+    public string Verdict =>
+        Before.Length == 0 ? Word
+        : FromTheNewFace.Length == 0 ? $"{Word}, measured before: {Before}"
+        : $"{Word}, measured before: {Before}; from the new face {FromTheNewFace}";
 
     private string Word =>
         Standing switch

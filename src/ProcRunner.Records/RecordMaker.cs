@@ -52,6 +52,7 @@ internal sealed class RecordMaker
             Job = _state.Job!,
             JobId = _state.JobId,
             Shop = _source.Shop.Name,
+            Contact = _source.Shop.Contact,
             IsDemo = _source.IsDemo,
             Standing = _state.Standing,
             StandingReason = _state.StandingReason,

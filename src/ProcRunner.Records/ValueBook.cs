@@ -43,13 +43,27 @@ internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
             FoundPlaces(characteristic.Name, position, value),
             Standing(index, position, value, record),
             tell.Stamp(value.Sequence),
-            NoteOf(characteristic.Name, position, value.ByStep),
-            _moved.Since(index, value.Sequence)
+            LimitOf(characteristic.Name, position, value.ByStep)?.Note ?? "",
+            _moved.Since(index, value.Sequence),
+            FromTheNewFace(index, position, value)
         );
     }
 
-    // As "Ra, for a composition gasket": what a figure means can hang on it.
-    private string NoteOf(string name, int position, int step)
+    // A limit of the head spec holds for the head as it goes out; one that was worked out held for what it was worked out from.
+    private string FromTheNewFace(int index, int position, ValueRecord value)
+    {
+        if (_moved.Now(index, value.Value, value.Sequence) is not { } after)
+        {
+            return "";
+        }
+
+        string name = tell.Plan.Procedure.Characteristics[index].Name;
+        bool isUnder = LimitOf(name, position, value.ByStep)?.Low is { } low && after.Now.CompareTo(low) < 0;
+        return isUnder ? $"{after.Working}, {FinalValue.UnderItsLow}" : after.Working;
+    }
+
+    // The head spec's limit that a value was held to, if it was one.
+    private Limit? LimitOf(string name, int position, int step)
     {
         Taking? taking = tell.Plan.Steps[step].Taking;
         Window? window =
@@ -57,8 +71,8 @@ internal sealed class ValueBook(RunState state, Outlook outlook, Telling tell)
                 ? taking.Window
                 : taking?.WorksOut.FirstOrDefault(w => w.Name == name)?.Window;
         return window is Window.FromSpec spec
-            ? tell.Plan.Head.LimitOf(spec.LimitName, tell.Plan.PositionOf(position))?.Note ?? ""
-            : "";
+            ? tell.Plan.Head.LimitOf(spec.LimitName, tell.Plan.PositionOf(position))
+            : null;
     }
 
     private IReadOnlyList<PlaceValue> FoundPlaces(string name, int position, ValueRecord value) =>

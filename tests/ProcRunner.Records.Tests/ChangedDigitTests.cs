@@ -136,6 +136,129 @@ public partial class ChangedDigitTests
         Assert.True(changed > 10, $"{changed} digits changed");
     }
 
+    // Drawings, stages and gauges: each number of them that people read or have read to them, changed by its last digit.
+    [Theory]
+    [InlineData("demo")]
+    [InlineData("conceded")]
+    public void A_digit_changed_in_a_drawing_beside_a_stage_or_a_gauge_is_named(string job)
+    {
+        Worked worked = Of(job);
+        PictureTracer tracer = new(worked.Trail, worked.Book);
+        XDocument page = Page(worked);
+        Assert.Empty(tracer.Wrong(page));
+
+        XText[] texts =
+        [
+            .. page.Descendants()
+                .Where(e => e.Name.LocalName == "text" && e.Ancestors().Any(a => a.Name.LocalName == "figure"))
+                .Where(e => !Names().IsMatch(e.Value))
+                .SelectMany(e => e.Nodes().OfType<XText>()),
+            .. Rows(page, "Who worked in each stage", "Gauges that were read"),
+        ];
+        IEnumerable<(XText Text, Match Number)> told = texts.SelectMany(t =>
+            Number().Matches(t.Value).Select(n => (t, n))
+        );
+        int changed = 0;
+        foreach ((XText text, Match number) in told.ToArray().Where((_, i) => i % 5 == 0))
+        {
+            string was = text.Value;
+            text.Value = Changed(was, number);
+            Assert.Single(tracer.Wrong(page));
+            text.Value = was;
+            changed++;
+        }
+
+        Assert.True(changed > 60, $"{changed} digits changed");
+    }
+
+    // What is read to those who don't see a drawing. The plan's words are the same values once more, with how they stand.
+    [Theory]
+    [InlineData("demo")]
+    [InlineData("conceded")]
+    public void A_digit_changed_in_the_words_of_a_drawing_is_named(string job)
+    {
+        Worked worked = Of(job);
+        PictureTracer tracer = new(worked.Trail, worked.Book);
+        XDocument page = Page(worked);
+        int changed = 0;
+        foreach (
+            XText text in page.Descendants()
+                .Where(e => e.Name.LocalName == "desc" && !e.Value.StartsWith("Plan", StringComparison.Ordinal))
+                .SelectMany(e => e.Nodes().OfType<XText>())
+        )
+        {
+            foreach (
+                Match number in Number()
+                    .Matches(text.Value)
+                    .Where(n => n.Value.Contains('.'))
+                    .Where((_, i) => i % 3 == 0)
+            )
+            {
+                string was = text.Value;
+                text.Value = Changed(was, number);
+                Assert.EndsWith(" in words", Assert.Single(tracer.Wrong(page)), StringComparison.Ordinal);
+                text.Value = was;
+                changed++;
+            }
+        }
+
+        Assert.True(changed > 30, $"{changed} digits changed");
+    }
+
+    [Theory]
+    [InlineData("demo")]
+    [InlineData("conceded")]
+    public void A_digit_changed_in_a_drawing_on_paper_is_named(string job)
+    {
+        Worked worked = Of(job);
+        PictureTracer tracer = new(worked.Trail, worked.Book);
+        using PdfDocument pdf = PdfDocument.Open(worked.Written(".pdf"));
+        string paper = string.Concat(
+            pdf.GetPages().SelectMany(p => p.Letters).Select(l => l.Value).Where(l => !string.IsNullOrWhiteSpace(l))
+        );
+        Assert.Empty(tracer.Wrong(paper));
+
+        int changed = 0;
+        foreach ((string name, string piece) in tracer.Pieces)
+        {
+            int from = paper.IndexOf(piece, StringComparison.Ordinal);
+            Match number = Number().Matches(piece).Last();
+            string other = paper[..from] + Changed(piece, number) + paper[(from + piece.Length)..];
+            Assert.Equal([name], tracer.Wrong(other));
+            changed++;
+        }
+
+        Assert.True(changed > 50, $"{changed} digits changed");
+    }
+
+    [Theory]
+    [InlineData("demo")]
+    [InlineData("conceded")]
+    public void A_digit_changed_beside_a_gauge_in_the_table_is_named(string job)
+    {
+        Worked worked = Of(job);
+        PictureTracer tracer = new(worked.Trail, worked.Book);
+        List<List<string>> lines = CsvTests.Parse(worked.Text(".csv"));
+        Assert.Empty(tracer.Wrong(lines));
+
+        foreach (List<string> line in lines.Where(l => l[0] == "gauge"))
+        {
+            string was = line[12];
+            foreach (Match number in Number().Matches(was))
+            {
+                line[12] = Changed(was, number);
+                Assert.Equal([$"gauge {line[1]}"], tracer.Wrong(lines));
+            }
+
+            line[12] = was;
+        }
+    }
+
+    private static IEnumerable<XText> Rows(XDocument page, params string[] captions) =>
+        page.Descendants("table")
+            .Where(t => captions.Any(c => t.Element("caption")!.Value.StartsWith(c, StringComparison.Ordinal)))
+            .SelectMany(t => t.Element("tbody")!.Descendants().SelectMany(e => e.Nodes().OfType<XText>()));
+
     private static Worked Of(string job) => Worked.All.Single(j => j.Name == job).Job;
 
     private static XDocument Page(Worked worked)
@@ -152,6 +275,10 @@ public partial class ChangedDigitTests
         char digit = text[at] == '9' ? '0' : (char)(text[at] + 1);
         return string.Concat(text.AsSpan(0, at), [digit], text.AsSpan(at + 1));
     }
+
+    // A valve's name or a cylinder's: they say where, not how much.
+    [GeneratedRegex("^([0-9]+[A-Z]+|cylinder [0-9]+)$", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    private static partial Regex Names();
 
     [GeneratedRegex("[0-9]+([.][0-9]+)?", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Number();

@@ -1,4 +1,5 @@
 using ProcRunner.Records.Story;
+using ProcRunner.Tui.Demo;
 
 namespace ProcRunner.Records.Tests;
 
@@ -98,7 +99,7 @@ public class StoryTests
             StringComparison.Ordinal
         );
         Assert.DoesNotContain("final one", vacuum.Outcome, StringComparison.Ordinal);
-        Assert.Contains(seat.Lines, l => l.Text == "Fitted: seat insert 73-177, lot 73-1-32.");
+        Assert.Contains(seat.Lines, l => l.Text == "Fitted: seat insert 1564, lot 4471.");
         Assert.All(
             Worked.All.SelectMany(w => w.Job.Record.Cases.Select(c => (w.Job.Record, Case: c))),
             told =>
@@ -126,15 +127,51 @@ public class StoryTests
                 Assert.All(
                     new[] { "2E", "3E" },
                     at =>
-                        Assert.Equal(
-                            "in limits, measured before: skim taken 0.0050 in",
-                            Worked.Demo.Record.Find(name, at)!.Verdict
+                        Assert.StartsWith(
+                            "in limits, measured before: skim taken 0.0050 in; from the new face ",
+                            Worked.Demo.Record.Find(name, at)!.Verdict,
+                            StringComparison.Ordinal
                         )
                 )
         );
         Assert.All(
             Worked.Demo.Record.Values.Where(v => v.Name is not ("counterbore depth" or "insert set-back")),
             v => Assert.Equal("", v.Before)
+        );
+    }
+
+    // By hand: depth' = depth - cut. 2E's counterbore 0.2816 - 0.0050 = 0.2766. Its insert stood 0.2816 - 0.2810 = 0.0006 below the
+    // deck; a cut of 0.0050 goes 0.0044 into the insert, which is then level with the deck: 0, the low limit of the set-back.
+    [Fact]
+    public void A_depth_from_before_the_cut_says_what_it_is_from_the_new_face()
+    {
+        Assert.Equal(
+            "0.2816 in - 0.0050 in = 0.2766 in",
+            Worked.Demo.Record.Find("counterbore depth", "2E")!.FromTheNewFace
+        );
+        Assert.Equal(
+            "0.0006 in - 0.0050 in, so cut level with it",
+            Worked.Demo.Record.Find("insert set-back", "2E")!.FromTheNewFace
+        );
+    }
+
+    // By hand: an insert that has to lie 0.006 to 0.010 in below the deck (peened heads, common practice) and was set 0.008 in below it
+    // lies 0.008 - 0.005 = 0.003 in below the deck that was cut by 0.005 in: under its low limit.
+    [Fact]
+    public void An_insert_that_has_to_lie_below_the_deck_and_no_longer_does_is_named()
+    {
+        FinalValue setBack = Worked.Peened.Record.Find("insert set-back", "2E")!;
+
+        Assert.Equal("0.0080 in", setBack.Record.Value.ToDisplay());
+        Assert.Equal("0.0080 in - 0.0050 in = 0.0030 in, UNDER ITS LOW LIMIT", setBack.FromTheNewFace);
+        Assert.Contains(
+            Papers.FrontPage.Of(Worked.Peened.Record).OfType<Papers.Block.Bullets>().Single().Texts,
+            l =>
+                l.StartsWith("UNDER A LOW LIMIT since the deck was cut", StringComparison.Ordinal)
+                && l.Contains(
+                    "insert set-back at 2E, 0.0080 in - 0.0050 in = 0.0030 in, UNDER ITS LOW LIMIT 0.0060 in",
+                    StringComparison.Ordinal
+                )
         );
     }
 
@@ -261,17 +298,46 @@ public class StoryTests
     public void What_was_inspected_before_the_deck_was_cut_says_so()
     {
         string[] lines = [.. Papers.FrontPage.Of(Worked.Demo.Record).OfType<Papers.Block.Bullets>().Single().Texts];
+        string[] parts = lines
+            .Single(l =>
+                l.StartsWith("Inspected on the head and good, before the deck was cut: ", StringComparison.Ordinal)
+            )
+            .Split("; after it was cut: ");
+
+        Assert.EndsWith("pressure test after pressing: tight", parts[0], StringComparison.Ordinal);
+        Assert.Equal("clean-up: no old surface left; passages: clean and open.", parts[1]);
+    }
+
+    // The demo shop sets what stands on its records; a shop that set nothing has no such line.
+    [Fact]
+    public void The_shops_address_stands_on_the_front_when_it_is_set()
+    {
+        static bool Has(BuildRecord record) =>
+            Papers
+                .FrontPage.Of(record)
+                .OfType<Papers.Block.Facts>()
+                .Single()
+                .Items.Contains(("Shop", $"{DemoShop.Name}; {DemoShop.Contact}"));
+
+        Assert.True(Has(Worked.Demo.Record));
+        Assert.False(Has(Worked.Demo.Record with { Contact = "" }));
+    }
+
+    // The procedure's own lines: revision 2, with its day and what changed.
+    [Fact]
+    public void The_procedures_revision_stands_with_its_day_and_what_changed()
+    {
+        string told = Papers
+            .ProofPart.Of(Worked.Demo.Record)
+            .OfType<Papers.Block.Facts>()
+            .Single()
+            .Items.Single(i => i.Label == "Procedure")
+            .Text;
 
         Assert.Contains(
-            "pressure test after pressing: tight",
-            lines.Single(l =>
-                l.StartsWith("Inspected on the head and good, before the deck was cut: ", StringComparison.Ordinal)
-            ),
+            ", revision 2 of 2026-11-25 (a planned skim aims at the clean-up cut; ",
+            told,
             StringComparison.Ordinal
-        );
-        Assert.Equal(
-            "After the deck was cut: clean-up: no old surface left; passages: clean and open.",
-            lines.Single(l => l.StartsWith("After the deck", StringComparison.Ordinal))
         );
     }
 

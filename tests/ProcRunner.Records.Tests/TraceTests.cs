@@ -148,6 +148,9 @@ public partial class TraceTests
             .. (record.Comeback?.Rows ?? []).SelectMany(Since),
             .. (record.Comeback?.Nearest.Take(1) ?? []).Select(n => n.Left.ToString()),
             .. record.Gauges.Select(g => $"{g.Gauge!.Id} {g.Gauge.Name} {g.Gauge.Resolution} {g.Gauge.Uncertainty}"),
+            .. record.Gauges.Select(g => $"{g.Gauge!.CalibratedUntil:yyyy-MM-dd}"),
+            .. record.Values.Select(v => FromTheNewFace(record, v)),
+            record.Plan.Procedure.Revised is { } revised ? $"{revised.On:yyyy-MM-dd}" : "",
             .. record.Plan.Positions.Select(p => p.Name),
             .. record.Values.Select(v => v.By.Time),
             .. record.Stages.SelectMany(s => new[] { s.First.Time, s.Last.Time }),
@@ -164,6 +167,12 @@ public partial class TraceTests
         ];
         return counts.Select(c => c.ToString(CultureInfo.InvariantCulture)).Concat(texts.SelectMany(Numbers));
     }
+
+    // Worked out a second time: depth' = depth - cut, of what was measured from the deck before it was cut; never below 0.
+    private static string FromTheNewFace(BuildRecord record, FinalValue value) =>
+        value.Name is "counterbore depth" or "insert set-back" && record.Find("skim taken", "head") is { } skim
+            ? Math.Max(0, value.Record.Value.Value - skim.Record.Value.Value).ToString(CultureInfo.InvariantCulture)
+            : "";
 
     // Worked out a second time, in doubles: the change, and its part of what was left to the limit it went towards.
     private static IEnumerable<string> Since(Comeback.Row row)

@@ -22,4 +22,7 @@ public sealed record PlantedFault(
 {
     /// <summary>A change that, reported at its position before the step is answered, catches it as well; null: none.</summary>
     public string? OrChange { get; init; }
+
+    /// <summary>The reading or inspection that shows it, where another step than its own takes that; null: its own step's.</summary>
+    public string? ShownBy { get; init; }
 }

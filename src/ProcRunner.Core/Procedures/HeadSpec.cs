@@ -18,6 +18,9 @@ public sealed record HeadSpec
     /// <summary>Revision of the file, from 1.</summary>
     public required int Revision { get; init; }
 
+    /// <summary>When the file got this revision and what changed with it; null when it doesn't say.</summary>
+    public Revised? Revised { get; init; }
+
     /// <summary>The casting's material, in words.</summary>
     public required string Material { get; init; }
 

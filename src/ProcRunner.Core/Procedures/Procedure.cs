@@ -15,6 +15,9 @@ public sealed record Procedure
     /// <summary>Revision of the file, from 1.</summary>
     public required int Revision { get; init; }
 
+    /// <summary>When the file got this revision and what changed with it; null when it doesn't say.</summary>
+    public Revised? Revised { get; init; }
+
     /// <summary>Every characteristic, those worked out by steps included, in order.</summary>
     public required IReadOnlyList<Characteristic> Characteristics { get; init; }
 

@@ -74,6 +74,7 @@ public sealed class PeopleCheck
                 ?? Certified(e.Id, p => p with { PublicKey = e.PublicKey }, e.Act, e.Certificate),
             ShopEvent.PinSet e => Signed(e.Act, stored, before, $"the new PIN of {NameOf(e.Id)}", p => p.Id == e.Id),
             ShopEvent.IdleSet e => ByLead(e.Act, stored, before, "the setting"),
+            ShopEvent.ContactSet e => ByLead(e.Act, stored, before, "the shop's address and telephone"),
             ShopEvent.FirstLeadAnew e => Anew(e, stored, before),
             ShopEvent.PersonRetired e =>
                 $"that {NameOf(e.Id)} left is signed by nobody: it may have been put in by hand",

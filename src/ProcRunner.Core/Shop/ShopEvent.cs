@@ -44,6 +44,9 @@ public abstract record ShopEvent
     /// <summary>After so many minutes without a key the screen asks who works; 0: never.</summary>
     public sealed record IdleSet(long Minutes, SignedAct Act) : ShopEvent;
 
+    /// <summary>Where the shop is found and called, as it stands on its records from now on; empty: nothing stands there.</summary>
+    public sealed record ContactSet(string Contact, SignedAct Act) : ShopEvent;
+
     /// <summary>Someone has left, as no program writes it any more: nobody signed for it.</summary>
     public sealed record PersonRetired(string Id) : ShopEvent;
 

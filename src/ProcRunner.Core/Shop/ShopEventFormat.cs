@@ -24,6 +24,7 @@ namespace ProcRunner.Shop;
 /// pin accepted      id
 /// first lead anew   id, name, role, key, wrapped, certificate, reason, by, signature
 /// idle set          minutes, by, signature
+/// contact set       contact, by, signature
 /// gauge added       id, name, kind, resolution, uncertainty, turn (or null), until (or null)
 /// gauge changed     the same
 /// readout set       unit, step, deeper, diameter, steps, preset
@@ -56,7 +57,8 @@ public static class ShopEventFormat
             or ShopEvent.PinSet
             or ShopEvent.PinReset
             or ShopEvent.FirstLeadAnew
-            or ShopEvent.IdleSet => SignedActFormat.Write(shopEvent),
+            or ShopEvent.IdleSet
+            or ShopEvent.ContactSet => SignedActFormat.Write(shopEvent),
             ShopEvent.PinRefused e => Json.MapOf(
                 (Name, T("pin refused")),
                 ("id", T(e.Id)),

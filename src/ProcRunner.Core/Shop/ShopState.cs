@@ -14,6 +14,9 @@ public sealed record ShopState
     /// <summary>The shop's name.</summary>
     public string Name { get; init; } = "";
 
+    /// <summary>Where the shop is found and called, as it stands on its records; empty until it is set.</summary>
+    public string Contact { get; init; } = "";
+
     /// <summary>How far the book has got.</summary>
     public BookMark Mark { get; init; } = BookMark.None;
 
@@ -155,6 +158,7 @@ public sealed record ShopState
             ShopEvent.PinRefused e => this with { WrongPins = WrongPins.SetItem(e.Id, new(e.InARow, entry.At)) },
             ShopEvent.PinAccepted e => this with { WrongPins = WrongPins.Remove(e.Id) },
             ShopEvent.IdleSet e => this with { IdleMinutes = e.Minutes },
+            ShopEvent.ContactSet e => this with { Contact = e.Contact },
             ShopEvent.GaugeAdded e => this with { Gauges = Gauges.SetItem(e.Gauge.Id, e.Gauge) },
             ShopEvent.GaugeChanged e => this with { Gauges = Gauges.SetItem(e.Gauge.Id, e.Gauge) },
             ShopEvent.ReadoutSet e => this with { Readout = e.Readout },

@@ -50,6 +50,7 @@ internal static class SignedActFormat
                 ("reason", T(e.Reason))
             ),
             ShopEvent.IdleSet e => Map("idle set", e.Act, ("minutes", new Json.Whole(e.Minutes))),
+            ShopEvent.ContactSet e => Map("contact set", e.Act, ("contact", T(e.Contact))),
             _ => throw new ArgumentOutOfRangeException(nameof(shopEvent)),
         };
 
@@ -96,6 +97,7 @@ internal static class SignedActFormat
                 act
             ),
             "idle set" when map.WholeAt("minutes") is { } minutes and >= 0 => new ShopEvent.IdleSet(minutes, act),
+            "contact set" when map.TextAt("contact") is { } contact => new ShopEvent.ContactSet(contact, act),
             _ => null,
         };
     }

@@ -73,6 +73,7 @@ internal sealed class CsvRecord
             ("stamp", record.Job.Stamp),
             ("job", record.JobId),
             ("shop", record.Shop),
+            ("shop's address and telephone", record.Contact),
             ("head", record.Plan.Head.Title),
             (
                 "head spec",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Records.Papers;
 using ProcRunner.Records.Story;
@@ -26,6 +27,7 @@ public static class RecordJson
             ("stamp", Text(job.Stamp)),
             ("job", Text(record.JobId)),
             ("shop", Text(record.Shop)),
+            ("shop-contact", Text(record.Contact)),
             ("customer", Text(job.Customer)),
             ("complaint", Text(job.Complaint)),
             ("earlier-work", Text(job.EarlierWork)),
@@ -33,16 +35,8 @@ public static class RecordJson
             ("demo", new Json.Flag(record.IsDemo)),
             ("state", Text(record.StandingWord)),
             ("state-reason", Text(record.StandingReason)),
-            (
-                "procedure",
-                Pinned(
-                    record.Plan.Procedure.Name,
-                    record.Plan.Procedure.Title,
-                    record.Plan.Procedure.Revision,
-                    job.ProcedureDigest
-                )
-            ),
-            ("head", Pinned(record.Plan.Head.Name, record.Plan.Head.Title, record.Plan.Head.Revision, job.HeadDigest)),
+            ("procedure", ProcedureOf(record)),
+            ("head", HeadOf(record)),
             ("length-unit", Text(record.Plan.Head.LengthUnit.Symbol)),
             ("opened", By(record.Opened)),
             ("last", By(record.Last)),
@@ -171,13 +165,30 @@ public static class RecordJson
             ("time", Text(by.Exact))
         );
 
-    private static Json.Map Pinned(string name, string title, int revision, string digest) =>
+    private static Json.Map Pinned(string name, string title, int revision, Revised? revised, string digest) =>
         Json.MapOf(
             ("name", Text(name)),
             ("title", Text(title)),
             ("revision", new Json.Whole(revision)),
+            (
+                "revised",
+                revised is null ? Json.Nothing : Text(revised.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
+            ),
+            ("what-changed", Text(revised?.What ?? "")),
             ("sha256", Text(digest))
         );
+
+    private static Json.Map ProcedureOf(BuildRecord record)
+    {
+        Procedure pinned = record.Plan.Procedure;
+        return Pinned(pinned.Name, pinned.Title, pinned.Revision, pinned.Revised, record.Job.ProcedureDigest);
+    }
+
+    private static Json.Map HeadOf(BuildRecord record)
+    {
+        HeadSpec pinned = record.Plan.Head;
+        return Pinned(pinned.Name, pinned.Title, pinned.Revision, pinned.Revised, record.Job.HeadDigest);
+    }
 
     private static Json.Map ProofOf(Proof proof) =>
         Json.MapOf(

@@ -87,8 +87,9 @@ internal static class FrontPage
             ("Stamp on the head", job.Stamp),
             ("Customer", job.Customer),
             ("Complaint", job.Complaint),
+            ("Unit of length", record.Plan.Head.LengthUnit.Symbol),
             ("Earlier work", job.EarlierWork),
-            ("Shop", record.Shop),
+            ("Shop", record.Contact.Length > 0 ? $"{record.Shop}; {record.Contact}" : record.Shop),
             (
                 "Opened",
                 $"{record.Opened.Time} (UTC{record.Opened.At.ToString("zzz", System.Globalization.CultureInfo.InvariantCulture)})"
@@ -99,7 +100,6 @@ internal static class FrontPage
                     ? "not released"
                     : $"{released.By.Time} by {released.Mark.Mark.Name}{(released.Mark.Beside is { } lead ? $", {lead.Name} beside" : "")}"
             ),
-            ("Unit of length", record.Plan.Head.LengthUnit.Symbol),
         ];
         return new Block.Facts([.. items.Where(i => i.Text.Length > 0)]);
     }
@@ -125,7 +125,7 @@ internal static class FrontPage
                 : $"Came back from job {record.EarlierStamp}.";
         }
 
-        foreach (string inspected in Inspected(record))
+        if (Inspected(record) is { Length: > 0 } inspected)
         {
             yield return inspected;
         }
@@ -149,6 +149,12 @@ internal static class FrontPage
         if (settled.Length > 0)
         {
             yield return $"On the way {Counted(settled.Length, "result was", "results were")} out of spec and settled: {string.Join(", ", settled.Select(c => c.About))}. Each stands on the next pages with who decided and why.";
+        }
+
+        FinalValue[] under = [.. record.Values.Where(v => v.IsUnderSince)];
+        if (under.Length > 0)
+        {
+            yield return $"UNDER A LOW LIMIT since the deck was cut, and not judged again by the work: {string.Join("; ", under.Select(v => $"{v.Name} at {v.Position}, {v.FromTheNewFace} {v.Record.Judgement.Low!.Value.ToDisplay()}"))}.";
         }
 
         if (record.Values.Any(IsRuleOfThumb))
@@ -179,7 +185,7 @@ internal static class FrontPage
 
     // Only what could have been found bad. A test of the casting tells nothing of what a later cut of the deck opened, so
     // that before and after it are told apart.
-    private static IEnumerable<string> Inspected(BuildRecord record)
+    private static string Inspected(BuildRecord record)
     {
         Said[] good =
         [
@@ -194,17 +200,9 @@ internal static class FrontPage
         long cut = record.Shown(RecordRoles.SkimTaken)?.By.Entry ?? 0;
         string before = Listed(good.Where(f => f.By.Entry < cut));
         string after = Listed(good.Where(f => f.By.Entry >= cut));
-        if (before.Length > 0)
-        {
-            yield return $"Inspected on the head and good, before the deck was cut: {before}.";
-        }
-
-        if (after.Length > 0)
-        {
-            yield return before.Length > 0
-                ? $"After the deck was cut: {after}."
-                : $"Inspected on the head and good: {after}.";
-        }
+        return before.Length == 0 && after.Length == 0 ? ""
+            : before.Length == 0 ? $"Inspected on the head and good: {after}."
+            : $"Inspected on the head and good, before the deck was cut: {before}{(after.Length > 0 ? $"; after it was cut: {after}" : "")}.";
     }
 
     private static string Listed(IEnumerable<Said> findings) =>

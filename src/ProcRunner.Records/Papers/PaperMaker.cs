@@ -52,9 +52,7 @@ internal static class PaperMaker
         {
             yield return new Block.Notice(
                 "DEMO",
-                [
-                    "This is the demo shop. Head, customer, people, parts and readings are invented; its PINs are public, so its sign-offs prove nothing.",
-                ],
+                ["This is the demo shop. All in it is invented; its PINs are public, so its sign-offs prove nothing."],
                 NeedsAttention: true
             );
         }

@@ -1,3 +1,5 @@
+using System.Globalization;
+using ProcRunner.Procedures;
 using ProcRunner.Records.Story;
 
 namespace ProcRunner.Records.Papers;
@@ -20,11 +22,11 @@ internal static class ProofPart
             ("Its SHA-256", proof.LastDigest.ToString()),
             (
                 "Procedure",
-                $"{record.Plan.Procedure.Title} ({record.Plan.Procedure.Name}), revision {PaperMaker.Number(record.Plan.Procedure.Revision)}, SHA-256 {record.Job.ProcedureDigest}"
+                $"{record.Plan.Procedure.Title} ({record.Plan.Procedure.Name}), revision {PaperMaker.Number(record.Plan.Procedure.Revision)}{Since(record.Plan.Procedure.Revised)}, SHA-256 {record.Job.ProcedureDigest}"
             ),
             (
                 "Head spec",
-                $"{record.Plan.Head.Title} ({record.Plan.Head.Name}), revision {PaperMaker.Number(record.Plan.Head.Revision)}, SHA-256 {record.Job.HeadDigest}"
+                $"{record.Plan.Head.Title} ({record.Plan.Head.Name}), revision {PaperMaker.Number(record.Plan.Head.Revision)}{Since(record.Plan.Head.Revised)}, SHA-256 {record.Job.HeadDigest}"
             ),
             ("First lead's key", proof.RootName.Length > 0 ? $"{proof.RootName}, {proof.RootFingerprint}" : "none"),
         ]);
@@ -35,6 +37,11 @@ internal static class ProofPart
             );
         }
     }
+
+    private static string Since(Revised? revised) =>
+        revised is null
+            ? ""
+            : $" of {revised.On.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)} ({revised.What.TrimEnd('.')})";
 
     private static IEnumerable<(string Label, string Text)> Codes(Proof proof) =>
         proof.Code is { } code

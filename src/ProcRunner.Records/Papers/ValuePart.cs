@@ -164,7 +164,8 @@ internal static class ValuePart
                     : value.Verdict,
                 $"{value.Step}; {taken}; {PaperMaker.WhoShort(value.By)}",
             ],
-            NeedsAttention: value.Standing is ValueStanding.Out or ValueStanding.Conceded or ValueStanding.Recheck
+            NeedsAttention: value.IsUnderSince
+                || value.Standing is ValueStanding.Out or ValueStanding.Conceded or ValueStanding.Recheck
         );
     }
 

@@ -169,6 +169,29 @@ internal static class PeopleChanges
         return verb;
     }
 
+    /// <summary><c>people contact</c>.</summary>
+    public static Command Contact()
+    {
+        Argument<string> text = new("text")
+        {
+            Description = "address and telephone in one line; an empty text takes them off again",
+        };
+        Option<string?> by = ByOption.Create(LeadHelp);
+        Command verb = new("contact", "where the shop is found and called, for its records from now on") { text, by };
+        verb.SetAction(parsed =>
+            ByLead(
+                StoreOption.OfShop(parsed),
+                parsed.GetValue(by),
+                (desk, lead) => desk.SetContact(parsed.GetValue(text)!, lead, PinOf(lead)),
+                desk =>
+                    desk.Shop.Contact.Length > 0
+                        ? $"On records from now on: {desk.Shop.Name}, {desk.Shop.Contact}"
+                        : "No address or telephone stands on records from now on."
+            )
+        );
+        return verb;
+    }
+
     /// <summary><c>people retire</c>.</summary>
     public static Command Retire()
     {

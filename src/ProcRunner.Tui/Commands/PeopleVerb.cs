@@ -28,6 +28,7 @@ internal static class PeopleVerb
             PeopleChanges.Reset(),
             PeopleChanges.Retire(),
             PeopleChanges.Idle(),
+            PeopleChanges.Contact(),
             PeopleChanges.BeginAnew(),
         };
         verb.SetAction(parsed => List(StoreOption.ToRead(parsed), parsed.GetValue(json)));
@@ -49,7 +50,7 @@ internal static class PeopleVerb
             return Status.Done;
         }
 
-        Say.Line(shop.Name);
+        Say.Line(shop.Contact.Length > 0 ? $"{shop.Name}, {shop.Contact}" : shop.Name);
         int id = shop.People.Keys.Select(k => k.Length).DefaultIfEmpty(0).Max();
         foreach (ShopRoot anew in shop.Roots.Skip(1))
         {

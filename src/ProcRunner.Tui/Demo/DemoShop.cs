@@ -31,6 +31,9 @@ internal static class DemoShop
     /// <summary>The demo shop's name, by which it is told from a real one.</summary>
     public const string Name = "Demo shop (invented)";
 
+    /// <summary>What its records say of where it is found.</summary>
+    public const string Contact = "nowhere, no telephone (invented)";
+
     /// <summary>Rounds for PINs that everybody knows: enough to be real, few enough not to wait for.</summary>
     public const int Rounds = 10_000;
 
@@ -51,9 +54,27 @@ internal static class DemoShop
         (LocalStore? store, string fault) = StoreFolder.Exists(folder)
             ? ShopFloor.Open(folder, purpose)
             : ShopFloor.Found(folder, Name, purpose);
-        return store is null || !Is(store.Shop) || store.Shop.People.Count > 0
-            ? (store, fault)
-            : Furnish(store, Gauges(), new Readout(Units.Inch, 0.0005m, true, false, false, false));
+        if (store is null || !Is(store.Shop) || store.Shop.People.Count > 0)
+        {
+            return (store, fault);
+        }
+
+        var today = DateOnly.FromDateTime(Machine.Time.GetLocalNow().DateTime);
+        (LocalStore? made, fault) = Furnish(
+            store,
+            Gauges(today),
+            new Readout(Units.Inch, 0.0005m, true, false, false, false)
+        );
+        string? notSet = made is null
+            ? null
+            : new ShopDesk(made, Machine.Entropy, Rounds).SetContact(Contact, People[0].Id, People[0].Pin);
+        if (notSet is null)
+        {
+            return (made, fault);
+        }
+
+        made!.Dispose();
+        return (null, notSet);
     }
 
     /// <summary>Brings the demo's people, gauges and a readout into a store that has nobody yet; closes it when that fails.</summary>
@@ -144,8 +165,12 @@ internal static class DemoShop
             EarlierWork = "skimmed once by another shop, 0.009 in by the stamp beside the casting number",
         };
 
-    internal static IEnumerable<Gauge> Gauges()
+    /// <summary>The demo's gauges.</summary>
+    /// <param name="today">The day from which their calibration runs, each to the end of another month; null: no date is kept.</param>
+    internal static IEnumerable<Gauge> Gauges(DateOnly? today)
     {
+        const int LeastMonths = 5;
+        int months = LeastMonths;
         (string Id, string Name, string Kind, string Resolution, string Uncertainty, string? Turn)[] gauges =
         [
             ("M1", "outside micrometer 0 to 6 (demo)", "micrometer", "0.0001 in", "0.00005 in", "0.025 in"),
@@ -166,10 +191,13 @@ internal static class DemoShop
                 Read(resolution),
                 Read(uncertainty),
                 turn is null ? null : Read(turn),
-                CalibratedUntil: null
+                EndOfMonth(today?.AddMonths(months++))
             );
         }
     }
+
+    private static DateOnly? EndOfMonth(DateOnly? day) =>
+        day is { } some ? new DateOnly(some.Year, some.Month, DateTime.DaysInMonth(some.Year, some.Month)) : null;
 
     private static Quantity Read(string text) =>
         Quantity.TryParse(text, out Quantity quantity)

@@ -15,6 +15,7 @@ internal sealed class Desk
     private readonly TimeProvider _time = TimeProvider.System;
     private long _lastKey;
     private Screen? _asking;
+    private bool _isUnseen;
 
     /// <summary>A desk with its screens, the lowest first.</summary>
     public Desk(params ReadOnlySpan<Screen> screens)
@@ -56,11 +57,12 @@ internal sealed class Desk
     public Canvas Draw(int width, int height, Look look)
     {
         Canvas canvas = new(Math.Max(1, width), Math.Max(1, height));
-        if (width < FewestColumns || height < FewestRows)
+        _isUnseen = width < FewestColumns || height < FewestRows;
+        if (_isUnseen)
         {
             string size = string.Create(
                 System.Globalization.CultureInfo.InvariantCulture,
-                $"This window is {width} x {height}; 80 x 24 is needed. Everything entered is kept."
+                $"This window is {width} x {height}; 80 x 24 is needed. Everything entered is kept; until then only Ctrl+Q does anything."
             );
             canvas.PutWrapped(0, 0, canvas.Width, canvas.Height, size, Ink.Mind);
             return canvas;
@@ -86,11 +88,16 @@ internal sealed class Desk
         }
     }
 
-    /// <summary>Gives the top screen a key.</summary>
+    /// <summary>Gives the top screen a key, if it is seen: nobody types, or feeds a tool, blindly.</summary>
     public void Press(KeyPress key)
     {
         Tick();
         _lastKey = _time.GetTimestamp();
+        if (_isUnseen)
+        {
+            return;
+        }
+
         if (key.Kind == KeyKind.Who)
         {
             if (!IsAsking)

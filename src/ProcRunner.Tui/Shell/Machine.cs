@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using ProcRunner.Trail;
+using ProcRunner.Tui.Demo;
 
 namespace ProcRunner.Tui.Shell;
 
@@ -7,7 +8,10 @@ namespace ProcRunner.Tui.Shell;
 internal static class Machine
 {
     /// <summary>The clock.</summary>
-    public static TimeProvider Time => TimeProvider.System;
+    public static TimeProvider Time { get; private set; } = TimeProvider.System;
+
+    /// <summary>Goes by the demo shop's invented clock from here on. A real shop's trail never does: <c>run</c> sees to it.</summary>
+    public static void GoBy(DemoClock clock) => Time = clock;
 
     /// <summary>Randomness for keys and ids.</summary>
     public static EntropySource Entropy { get; } = RandomNumberGenerator.Fill;

@@ -28,6 +28,9 @@ internal sealed class ShopDesk(
     /// <summary>The longest idle time that can be set, in minutes.</summary>
     public const long MostIdleMinutes = 24 * 60;
 
+    /// <summary>The longest address and telephone: two lines on the record.</summary>
+    public const int MostContact = 160;
+
     /// <summary>The shop as it stands.</summary>
     public ShopState Shop => store.Shop;
 
@@ -233,6 +236,15 @@ internal sealed class ShopDesk(
                 $"Minutes from 1 to {MostIdleMinutes}, or 0 for never."
             )
             : ByLead(lead, leadPin, key => Act(key, act => new ShopEvent.IdleSet(minutes, act)));
+
+    /// <summary>Sets what stands on the records of where the shop is found and called; empty: nothing does.</summary>
+    public string? SetContact(string contact, string lead, string leadPin) =>
+        Tidy(contact).Length > MostContact
+            ? string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"Address and telephone in one line of up to {MostContact} characters."
+            )
+            : ByLead(lead, leadPin, key => Act(key, act => new ShopEvent.ContactSet(Tidy(contact), act)));
 
     /// <summary>Takes a gauge into use.</summary>
     /// <param name="gauge">The gauge; its id is no other's.</param>

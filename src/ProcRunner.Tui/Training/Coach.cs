@@ -99,7 +99,8 @@ internal static class Coach
                 $"{one.InWords("typed", "shown")}{(read.Length == 1 ? one.Why : "")}"
             );
             yield return $"Misread: {string.Join("; ", each)}. "
-                + "Menu, correct, puts the right ones in their place; both stay in the trail.";
+                + $"Menu, correct, puts the right {(read.Length == 1 ? "one" : "ones")} in {(read.Length == 1 ? "its" : "their")} place; "
+                + "both stay in the trail.";
         }
     }
 

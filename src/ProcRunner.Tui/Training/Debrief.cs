@@ -1,5 +1,6 @@
 using System.Globalization;
 using ProcRunner.Lessons;
+using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Store.Local;
 using ProcRunner.Trail;
@@ -15,7 +16,7 @@ namespace ProcRunner.Tui.Training;
 /// <param name="TooDeep">What was measured after cuts that went past the high limit.</param>
 /// <param name="Redone">Where a reading was taken again though nothing was out of limits.</param>
 /// <param name="Questioned">Entries that were hard to believe.</param>
-/// <param name="Minutes">From the first of the learner's entries to the last.</param>
+/// <param name="Minutes">From when the learner took over to the last of the learner's entries, begun minutes.</param>
 internal sealed record Debrief(
     string Lesson,
     string Person,
@@ -31,23 +32,18 @@ internal sealed record Debrief(
     /// <summary>How long the lesson's own solution takes, in minutes; null: nobody has said.</summary>
     public int? Own { get; init; }
 
-    /// <summary>True when everything planted was caught, nothing misread and nothing cut too deep.</summary>
+    /// <summary>True when everything planted was caught, nothing misread for good and nothing cut too deep.</summary>
     public bool IsClean => ToMend == 0;
 
     /// <summary>How many things there are to do better: missed, misread, cut too deep.</summary>
-    public int ToMend => Missed.Count + Misreads.Count + TooDeep.Count;
+    public int ToMend => Missed.Count + Misreads.Count(one => !one.IsPutRight) + TooDeep.Count;
 
     /// <summary>Looks back at a lesson.</summary>
     public static Debrief Of(LessonRun run, StoreReader reader)
     {
         RunState state = run.Job.State;
-        TrailEntry[] mine =
-        [
-            .. reader
-                .ReadTrail(state.JobId)
-                .Entries.Select(e => e.Entry)
-                .Where(e => e.Operator == run.Job.Person && e.Sequence > 1),
-        ];
+        TrailEntry[] all = [.. reader.ReadTrail(state.JobId).Entries.Select(e => e.Entry)];
+        TrailEntry[] mine = [.. all.Where(e => e.Operator == run.Job.Person && e.Sequence > 1)];
         RunEvent[] events =
         [
             .. mine.SelectMany(e => e.Events).Select(map => RunEventFormat.Read(state.Plan, map)).OfType<RunEvent>(),
@@ -61,7 +57,7 @@ internal sealed record Debrief(
             [.. OwnCuts.TooDeep(state.Plan, events)],
             AgainForNothing(events),
             events.OfType<RunEvent.EntryQuestioned>().Count(),
-            mine.Length == 0 ? 0 : (int)Math.Ceiling((mine[^1].At - mine[0].At).TotalMinutes)
+            mine.Length == 0 ? 0 : MinutesOf(mine[^1].At - BeforeOf(all, mine[0]).At)
         )
         {
             Own = run.Lesson.Minutes,
@@ -86,7 +82,7 @@ internal sealed record Debrief(
 
         foreach (IGrouping<At, Misread> of in Misreads.GroupBy(one => one.At))
         {
-            string all = string.Join("; ", of.Select(one => $"{one.InWords("typed", "shown")}{one.Why}"));
+            string all = string.Join("; ", of.Select(Said));
             yield return $"misread: {state.Plan.NameOf(of.Key)}: {all}.";
         }
 
@@ -111,16 +107,40 @@ internal sealed record Debrief(
             + (Own is { } own ? $"; the lesson's own solution takes about {Number(own)}" : "");
     }
 
+    private static string Said(Misread one) =>
+        $"{one.InWords("typed", "shown")}{one.Why}{(one.IsPutRight ? ", and put right" : "")}";
+
+    // From when the learner took over: the first face is read before the first entry.
+    private static TrailEntry BeforeOf(TrailEntry[] all, TrailEntry first) =>
+        all.LastOrDefault(e => e.Sequence < first.Sequence) ?? first;
+
+    private static int MinutesOf(TimeSpan took) => Math.Max(1, (int)Math.Ceiling(took.TotalMinutes));
+
     // What was measured where a fault was passed over, against its limits: the number that should have told.
     private static string Read(RunState state, PlantedFault fault)
     {
         state.Plan.TryStep(fault.Step, out int step);
         int position = fault.Position is { } name && state.Plan.TryPosition(name, out int index) ? index : At.Head;
+        if (fault.ShownBy is { } shown)
+        {
+            return state.Value(shown, position) is { } value
+                    ? $"{shown} was {value.Value}{Ends(state.Plan.Head.LimitOf(shown, state.Plan.PositionOf(position)))}"
+                : state.FindingOf(shown, position) is { } finding ? $"{shown}: {finding}"
+                : "";
+        }
+
         return state.Find(new At(step, position))?.Readings is [.., var last]
             ? last.Faults.Any()
                 ? string.Join(", ", last.Faults)
                 : $"{last.Characteristic} was {last.Value}"
             : "";
+    }
+
+    private static string Ends(Limit? limit)
+    {
+        string low = limit?.Low is { } least ? $", low {least}" : "";
+        string high = limit?.High is { } most ? $", high {most}" : "";
+        return low + high;
     }
 
     // The same step read again with nothing out, nothing moved and no cut in between.
@@ -145,6 +165,9 @@ internal sealed record Debrief(
                     break;
                 case RunEvent.PassCut pass:
                     settled[pass.At] = false;
+                    break;
+                case RunEvent.EntryCorrected corrected:
+                    settled[corrected.At] = false;
                     break;
                 case RunEvent.Reopened:
                     settled.Clear();

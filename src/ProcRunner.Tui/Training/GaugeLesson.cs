@@ -18,7 +18,7 @@ internal static class GaugeLesson
                     + "it, plus the thimble in thousandths: the long line lies on one of its lines or has passed it; count up "
                     + "from the number below. Plus the vernier's line that stands on one of the thimble's, in ten-thousandths.",
             FaceKind.Micrometer =>
-                "the last number on the sleeve in whole mm, plus 1 for each line after it above, plus 0.5 if one below comes "
+                "where its range begins (above the sleeve), plus the last number on the sleeve in whole mm, plus 1 for each line after it above, plus 0.5 if one below comes "
                     + "last, plus the thimble in hundredths: count up from the number below the long line, plus the vernier.",
             FaceKind.Dial =>
                 $"whole turns of the small hand times {gauge.Gauge.Turn}, plus the number at the last long mark before the hand, "

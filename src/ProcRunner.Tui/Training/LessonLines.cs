@@ -65,6 +65,20 @@ internal sealed class LessonLines(LessonRun lesson)
             return new OwnLine("", [.. Readout(prompt)]);
         }
 
+        // The last entry of the run is somebody else's now and then.
+        bool isTheirs = lesson.Job.State.LastAt is { } last && lesson.Others.Does(last);
+        if (
+            isTheirs
+            && LineWords.After(LineWords.Correct, text) is { } entry
+            && !entry.Contains(':', StringComparison.Ordinal)
+        )
+        {
+            return new OwnLine(
+                $"The entry made last is somebody else's. Say which is meant: {LineWords.Correct.Form}",
+                []
+            );
+        }
+
         if (!lesson.IsInTheMetal(prompt) || Looks.Any(word => LineWords.After(word, text) is not null))
         {
             return null;

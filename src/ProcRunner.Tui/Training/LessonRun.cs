@@ -20,7 +20,7 @@ internal sealed class LessonRun
     private const long NotYet = -1;
     private readonly PracticeSession _session;
     private readonly DebriefBook _book;
-    private readonly List<Misread> _misreads = [];
+    private readonly Slips _slips;
     private readonly LessonAnswers _answers;
     private readonly HandFeed _feed;
     private long _begun = NotYet;
@@ -37,6 +37,7 @@ internal sealed class LessonRun
     {
         (Lesson, Job, _book, _answers) = (lesson, job, book, new LessonAnswers(job.State.Plan));
         _session = new PracticeSession(binding, (ulong)lesson.Seed, 0);
+        _slips = new Slips(_session);
         _feed = new HandFeed(_session, book.Tool, job.State.JobId);
         Others = new OthersWork(this, _session, learner);
     }
@@ -83,7 +84,7 @@ internal sealed class LessonRun
     public bool IsBegun => _begun != NotYet;
 
     /// <summary>Readings that weren't typed as the face showed them, in order.</summary>
-    public IReadOnlyList<Misread> Misreads => _misreads;
+    public IReadOnlyList<Misread> Misreads => _slips.All;
 
     /// <summary>What the coach has to say of the last answer and wasn't read yet; nothing where it speaks only when asked.</summary>
     public IReadOnlyList<string> Remarks { get; private set; } = [];
@@ -143,7 +144,7 @@ internal sealed class LessonRun
     /// <summary>What an inspection looks at, drawn; empty where there is nothing to draw.</summary>
     public IReadOnlyList<string> Sight(Prompt prompt) =>
         prompt.Awaits == Awaited.Finding && _session.Binding.Finding(prompt.At.Step) is { } bound
-            ? SightView.Of(_session.Head, bound.Of, prompt.At.Position)
+            ? SightView.Of(_session.Head, bound, prompt.At.Position)
             : [];
 
     /// <summary>What there is to be seen or heard at a step without a gauge; empty where there is nothing.</summary>
@@ -220,7 +221,7 @@ internal sealed class LessonRun
 
     private void Happened(IReadOnlyList<RunEvent> events)
     {
-        int before = _misreads.Count;
+        int before = Misreads.Count;
         Take(Job.State, events);
         if (Others.IsAtWork)
         {
@@ -232,7 +233,7 @@ internal sealed class LessonRun
             Others.Work();
         }
 
-        Remarks = Coach == CoachMode.EachStep ? Training.Coach.OnAnswer(this, events, [.. _misreads.Skip(before)]) : [];
+        Remarks = Coach == CoachMode.EachStep ? Training.Coach.OnAnswer(this, events, [.. Misreads.Skip(before)]) : [];
     }
 
     /// <summary>
@@ -243,16 +244,21 @@ internal sealed class LessonRun
     /// <param name="events">What happened.</param>
     public void Take(RunState state, IReadOnlyList<RunEvent> events)
     {
+        bool isCorrection = events.Any(e => e is RunEvent.EntryCorrected);
         foreach (RunEvent happened in events)
         {
-            if (happened is RunEvent.ReadingTaken taken && !_isElsewhere && _session.Chosen(state, taken.At) is null)
+            if (happened is RunEvent.ReadingTaken taken && !_isElsewhere)
             {
-                Compare(state, taken);
+                _slips.Take(state, taken, isCorrection);
+            }
+            else if (happened is RunEvent.PassCut pass && isCorrection)
+            {
+                _slips.TakeCorrection(pass);
             }
 
             if (_feed.Take(happened) is { } readout)
             {
-                _misreads.Add(readout);
+                _slips.Add(readout);
             }
 
             if (happened is RunEvent.HandedOver handed)
@@ -279,22 +285,8 @@ internal sealed class LessonRun
 
         _begun = sequence;
         _answers.Clear();
-        _misreads.Clear();
+        _slips.Clear();
         _session.Change(Lesson.Then);
-    }
-
-    private void Compare(RunState state, RunEvent.ReadingTaken taken)
-    {
-        GaugeReading[] shown = _session.Look(state, taken.At);
-        for (int i = 0; i < Math.Min(shown.Length, taken.Reading.Places.Count); i++)
-        {
-            PlaceValue typed = taken.Reading.Places[i];
-            if (typed.Value.CompareTo(shown[i].Shown) != 0)
-            {
-                Shop.Gauge gauge = _session.GaugeFor(Plan.Steps[taken.At.Step].Taking!).Character.Gauge;
-                _misreads.Add(new Misread(taken.At, typed.Place, typed.Value, shown[i].Shown, gauge));
-            }
-        }
     }
 
     // Answered since the learner came; a step of the head is answered there, wherever the lesson is.

@@ -1,6 +1,8 @@
 using ProcRunner.Lessons;
 using ProcRunner.Practice.Bindings;
 using ProcRunner.Problems;
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Shell;
 using ProcRunner.Yaml;
@@ -82,8 +84,17 @@ internal static class LessonShelf
             {
                 yield return $"{fault.Source}: there is no position {position}.";
             }
+
+            if (fault.ShownBy is { } shown && !IsTaken(texts.Plan, shown))
+            {
+                yield return $"{fault.Source}: there is no reading or inspection {shown}.";
+            }
         }
     }
+
+    private static bool IsTaken(Plan plan, string name) =>
+        plan.TryCharacteristic(name, out _)
+        || plan.Steps.Any(step => step.Work is StepWork.Inspect && step.Subject == name);
 
     private static IEnumerable<string> Files(string key) =>
         Directory.Exists(Folder)

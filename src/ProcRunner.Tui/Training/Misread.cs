@@ -15,6 +15,9 @@ internal sealed record Misread(At At, string Place, Quantity Typed, Quantity Sho
     /// <summary>The place of a reading that was taken from the machine's readout.</summary>
     public const string OfReadout = "readout";
 
+    /// <summary>True once a correction has put it right.</summary>
+    public bool IsPutRight { get; init; }
+
     /// <summary>What kind of slip it looks like, after a comma; empty when it looks like none.</summary>
     public string Why
     {

@@ -1,5 +1,6 @@
 using ProcRunner.Practice;
 using ProcRunner.Practice.Operators;
+using ProcRunner.Procedures;
 using ProcRunner.Runs;
 using ProcRunner.Runs.Prompts;
 using ProcRunner.Tui.Demo;
@@ -35,6 +36,10 @@ internal sealed class OthersWork(LessonRun lesson, PracticeSession session, stri
                 Prompter.Next(State) is { } at && !(at.Step >= first && IsTheLessons(at.Position)) ? at : null;
             string fault = Play(BeforeIt);
             fault = fault.Length == 0 && Prompter.Next(State) is null ? "Nothing is open." : fault;
+
+            // Step by step the run would come past every other position before the lesson is over.
+            bool isPast = State.Plan.Procedure.Stages[State.Plan.Steps[first].StageIndex].Walk == Walk.ByStep;
+            fault = fault.Length == 0 && isPast && lesson.Lesson.Until != from ? Play(Elsewhere) : fault;
             if (fault.Length > 0)
             {
                 return fault;
@@ -66,11 +71,14 @@ internal sealed class OthersWork(LessonRun lesson, PracticeSession session, stri
     private At? Elsewhere()
     {
         State.Plan.TryStep(lesson.Lesson.Until, out int last);
-        bool IsOthers(At at) => !IsTheLessons(at.Position) && at.Step <= last;
+        bool IsOthers(At at) => Does(at) && at.Step <= last;
         return !IsAtWork && !(Prompter.Next(State) is { } next && IsOthers(next))
             ? null
             : State.Outlook.Open.Where(IsOthers).Select(at => (At?)at).FirstOrDefault();
     }
+
+    /// <summary>True for a step at another position than the lesson's.</summary>
+    public bool Does(At at) => !IsTheLessons(at.Position);
 
     private bool IsTheLessons(int position) =>
         lesson.Lesson.At is null || position == At.Head || State.Plan.PositionName(position) == lesson.Lesson.At;

@@ -1,3 +1,4 @@
+using ProcRunner.Lessons;
 using ProcRunner.Practice.Heads;
 
 namespace ProcRunner.Tui.Training;
@@ -6,36 +7,14 @@ namespace ProcRunner.Tui.Training;
 internal static class SightView
 {
     private const int Cells = 25;
+    private const string Contact = "contact";
 
     /// <summary>The lines; empty where a condition has no drawing.</summary>
     /// <param name="head">The head.</param>
-    /// <param name="condition">Which of its conditions is looked at.</param>
+    /// <param name="bound">The inspection.</param>
     /// <param name="position">Where; -1: the head.</param>
-    public static IReadOnlyList<string> Of(PracticeHead head, string condition, int position) =>
-        (condition, head.Condition(condition, position)) switch
-        {
-            ("contact", _) => Blue(head, position),
-            ("valve neck", "nicked") => Neck("  |   |", " >|   |", "  |   |"),
-            ("valve neck", _) => Neck("  |   |", "  |   |", "  |   |"),
-            ("seat", var word) => Seat(word),
-            ("deck surface", "old") =>
-            [
-                "the deck, light along it",
-                @"////////////////////////",
-                @"////////////..:.////////",
-                @"///////////.:::..///////",
-                @"////////////////////////",
-            ],
-            ("deck surface", _) =>
-            [
-                "the deck, light along it",
-                @"////////////////////////",
-                @"////////////////////////",
-                @"////////////////////////",
-                @"////////////////////////",
-            ],
-            _ => [],
-        };
+    public static IReadOnlyList<string> Of(PracticeHead head, BoundFinding bound, int position) =>
+        bound.Seen == Contact ? Blue(head, position) : SightPictures.Of(bound.Seen, head.Condition(bound.Of, position));
 
     // To scale: the face from its outer edge to its inner one, and where the seat has taken the blue off.
     private static string[] Blue(PracticeHead head, int position)
@@ -60,52 +39,4 @@ internal static class SightView
             "           middle",
         ];
     }
-
-    private static string[] Neck(string one, string two, string three) =>
-        ["the neck under the glass", one, one, two, three, @"  /   \", @"_/     \_", @"\_______/"];
-
-    private static string[] Seat(string word) =>
-        word switch
-        {
-            "loose" =>
-            [
-                "seat, cut through",
-                "########         ########",
-                "######## \\_____/ ########",
-                "######## |     | ########",
-                "######## |     | ########",
-                "########         ########",
-                "it turns under the thumb",
-            ],
-            "burnt" =>
-            [
-                "seat, cut through",
-                "########\\       /########",
-                "########|\\.   _/|########",
-                "########| '  |  |########",
-                "########|    |  |########",
-                "#########################",
-                "rings dull, doesn't turn",
-            ],
-            "broken" =>
-            [
-                "seat, cut through",
-                "########\\        ########",
-                "########|\\       ########",
-                "########| |    _ ########",
-                "########| |   / |########",
-                "#########################",
-                "a piece isn't there",
-            ],
-            _ =>
-            [
-                "seat, cut through",
-                "########\\       /########",
-                "########|\\     /|########",
-                "########| |   | |########",
-                "########| |   | |########",
-                "#########################",
-                "rings clear, doesn't turn",
-            ],
-        };
 }

@@ -14,6 +14,7 @@ internal sealed class HeadSpecReader(ProblemLog log)
         "head",
         "title",
         "revision",
+        "revised",
         "material",
         "unit",
         "positions",
@@ -40,6 +41,7 @@ internal sealed class HeadSpecReader(ProblemLog log)
         string? name = _values.Name(keys.Require("head"));
         string? title = _values.Text(keys.Require("title"));
         int? revision = _values.Whole(keys.Require("revision"), 1, 1_000_000);
+        Revised? revised = _values.Revised(keys.Find("revised"));
         string? material = _values.Text(keys.Require("material"));
         Unit? unit = ReadUnit(keys.Require("unit"));
         PositionsReader positions = new(_values, log);
@@ -63,6 +65,7 @@ internal sealed class HeadSpecReader(ProblemLog log)
             Name = name!,
             Title = title!,
             Revision = revision!.Value,
+            Revised = revised,
             Material = material!,
             LengthUnit = unit!,
             Positions = all,

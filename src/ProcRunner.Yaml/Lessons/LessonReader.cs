@@ -72,7 +72,12 @@ internal sealed class LessonReader(ProblemLog log)
     private PlantedFault? Fault(Node node)
     {
         if (
-            Keys.Of(node, "a planted fault", ["fault", "what", "step", "at", "answer", "or-change", "rule"], log)
+            Keys.Of(
+                node,
+                "a planted fault",
+                ["fault", "what", "step", "at", "answer", "or-change", "shown-by", "rule"],
+                log
+            )
             is not { } keys
         )
         {
@@ -89,6 +94,7 @@ internal sealed class LessonReader(ProblemLog log)
             : new PlantedFault(name, what, step, _values.Text(keys.Find("at")), answer, rule, keys.Place)
             {
                 OrChange = keys.Find("or-change") is { } change ? _values.Text(change) : null,
+                ShownBy = keys.Find("shown-by") is { } shown ? _values.Text(shown) : null,
             };
     }
 

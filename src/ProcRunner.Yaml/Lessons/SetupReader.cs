@@ -147,7 +147,7 @@ internal sealed class SetupReader(ProblemLog log)
     private BoundFinding? Finding(Node.MapEntry entry)
     {
         if (
-            Keys.Of(entry.Value, "a finding", ["of", "words"], log) is not { } keys
+            Keys.Of(entry.Value, "a finding", ["of", "seen", "words"], log) is not { } keys
             || _values.Text(keys.Require("of")) is not { } of
         )
         {
@@ -156,7 +156,10 @@ internal sealed class SetupReader(ProblemLog log)
 
         Dictionary<string, string> words = Map(keys.Find("words"), "words")
             .ToDictionary(e => e.Key.Text, e => _values.Text(e.Value) ?? "", StringComparer.Ordinal);
-        return new BoundFinding(entry.Key.Text, of, words, entry.Key.Place);
+        return new BoundFinding(entry.Key.Text, of, words, entry.Key.Place)
+        {
+            Seen = _values.Text(keys.Find("seen")) ?? of,
+        };
     }
 
     private IReadOnlyList<ChoiceRule> Rules(Node node) =>

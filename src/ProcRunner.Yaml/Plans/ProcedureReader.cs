@@ -19,6 +19,7 @@ internal sealed class ProcedureReader
         "procedure",
         "title",
         "revision",
+        "revised",
         "settings",
         "asks-of-the-head",
         "datums",
@@ -54,6 +55,7 @@ internal sealed class ProcedureReader
         string? name = _values.Name(keys.Require("procedure"));
         string? title = _values.Text(keys.Require("title"));
         int? revision = _values.Whole(keys.Require("revision"), 1, 1_000_000);
+        Revised? revised = _values.Revised(keys.Find("revised"));
         IReadOnlyDictionary<string, Setting> settings = _definitions.Settings(keys.Find("settings"));
         (IReadOnlyDictionary<string, Dimension> figures, IReadOnlyList<string> features) = ReadAsked(keys);
         IReadOnlyList<Datum> datums = _definitions.Datums(keys.Find("datums"));
@@ -88,6 +90,7 @@ internal sealed class ProcedureReader
             Name = name ?? "?",
             Title = title ?? "?",
             Revision = revision ?? 1,
+            Revised = revised,
             Characteristics = all,
             Datums = datums,
             Changes = _definitions.Changes(keys.Find("changes")),

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Globalization;
+using ProcRunner.Procedures;
 using ProcRunner.Quantities;
 using ProcRunner.Yaml.Trees;
 
@@ -107,6 +108,44 @@ internal sealed class ValueReader(ProblemLog log)
             )
         );
         return null;
+    }
+
+    /// <summary>A day, as 2026-03-01.</summary>
+    public DateOnly? Day(Node? node)
+    {
+        if (Scalar(node, "a day") is not { } scalar)
+        {
+            return null;
+        }
+
+        if (
+            DateOnly.TryParseExact(
+                scalar.Text,
+                "yyyy-MM-dd",
+                CultureInfo.InvariantCulture,
+                DateTimeStyles.None,
+                out DateOnly day
+            )
+        )
+        {
+            return day;
+        }
+
+        log.Add("PR-Y10", scalar.Place, $"{Quoting.Of(scalar.Text)} was read; a day is wanted, as 2026-03-01");
+        return null;
+    }
+
+    /// <summary>When a file got its revision, and what changed with it.</summary>
+    public Revised? Revised(Node? node)
+    {
+        if (Keys.Of(node, "when it was revised", ["on", "what"], log) is not { } keys)
+        {
+            return null;
+        }
+
+        DateOnly? on = Day(keys.Require("on"));
+        string? what = Text(keys.Require("what"));
+        return on is { } day && what is not null ? new Revised(day, what) : null;
     }
 
     public bool? YesNo(Node? node) => OneOf(node, YesOrNo);

@@ -69,7 +69,7 @@ internal sealed class InventedShop(string folder, DateTimeOffset now)
         {
             (_, string fault) = DemoShop.Furnish(
                 store,
-                DemoShop.Gauges(),
+                DemoShop.Gauges(today: null),
                 new Readout(Units.Inch, 0.0005m, true, false, false, false)
             );
             Check(fault);

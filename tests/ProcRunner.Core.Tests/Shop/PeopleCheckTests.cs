@@ -60,6 +60,7 @@ public sealed class PeopleCheckTests
             new ShopEvent.PinSet("p1", exchanged.WrappedKey, none with { By = "p1" }),
             new ShopEvent.PinReset("p1", exchanged.PublicKey, exchanged.WrappedKey, exchanged.Certificate, none),
             new ShopEvent.IdleSet(0, none),
+            new ShopEvent.ContactSet("a lane that isn't ours", none),
             new ShopEvent.PersonRetired("p1"),
             new ShopEvent.PinChanged("p1", exchanged.WrappedKey),
             new ShopEvent.PersonAdded(exchanged),
@@ -181,6 +182,7 @@ public sealed class PeopleCheckTests
         book.Add(book.Reset("p1", "9876", "lead2", "222222"));
         book.Add(book.Reset("lead2", "333333"));
         book.Add(book.Signed("lead2", "333333", act => new ShopEvent.IdleSet(10, act)));
+        book.Add(book.Signed("lead2", "333333", act => new ShopEvent.ContactSet("a yard, no telephone", act)));
         return book.Add(book.Left("p1", "lead2", "333333"));
     }
 

@@ -73,6 +73,10 @@ internal static class ShopEventExamples
             "After so many minutes without a key the screen asks who works; 0: never. The lead `by` stands by it."
         ),
         new(
+            new ShopEvent.ContactSet("a yard by the river, no telephone", Act),
+            "Where the shop is found and called, as it stands on its records from now on; empty: nothing. The lead `by` stands by it."
+        ),
+        new(
             new ShopEvent.GaugeAdded(Some.Gauge),
             "A gauge came into use. `uncertainty` is expanded with coverage factor 2, `turn` is one turn of the dial, `until` "
                 + "the last day of its calibration."

@@ -38,6 +38,7 @@ public sealed class ShopStateTests
         new ShopEvent.PinRefused("p1", 3),
         new ShopEvent.PinAccepted("p1"),
         new ShopEvent.IdleSet(10, Act),
+        new ShopEvent.ContactSet("a yard, no telephone", Act),
         new ShopEvent.GaugeAdded(Dial),
         new ShopEvent.GaugeChanged(Dial with { Turn = null, CalibratedUntil = null }),
         new ShopEvent.ReadoutSet(new(Units.Inch, 0.0005m, true, false, true, false)),
@@ -108,6 +109,10 @@ public sealed class ShopStateTests
             (new ShopEvent.PinRefused("p1", 3), """{"e":"pin refused","id":"p1","tries":3}"""),
             (new ShopEvent.PinAccepted("p1"), """{"e":"pin accepted","id":"p1"}"""),
             (new ShopEvent.IdleSet(10, Act), """{"by":"lead1","e":"idle set","minutes":10,"signature":"c2ln"}"""),
+            (
+                new ShopEvent.ContactSet("a yard, no telephone", Act),
+                """{"by":"lead1","contact":"a yard, no telephone","e":"contact set","signature":"c2ln"}"""
+            ),
             (
                 new ShopEvent.GaugeAdded(Dial),
                 """{"e":"gauge added","id":"g1","kind":"depth gauge","name":"dial gauge","resolution":"0.0005 in","turn":"0.100 in","uncertainty":"0.0004 in","until":"2027-03-01"}"""

@@ -52,6 +52,9 @@ public class LineModePageTests
 
         `procrunner run DEMO --plain < procedures/demo/pump-four.entries`
 
+        In the demo shop `--clock-walks` in place of `--plain` has the times walk through invented working days that end now, each entry
+        taking about as long as its work. In any other store it is refused: a trail's times are the clock's.
+
         When nobody is there to answer, the first line that is refused ends the run: a value out of spec that the next line
         doesn't answer with a way on, an entry that was questioned, a word that can't be used now, an `@` that names another
         step than the one the run is at. What stopped it is named with the number of its line: the line of the refused value,

@@ -70,7 +70,7 @@ public sealed class NewJobTests : IDisposable
     {
         string shipped = File.ReadAllText(Path.Combine(Machine.ProceduresFolder, "two-valve-iron.yaml"));
         string spoiled =
-            shipped.Replace("revision: 1", "revision: none", StringComparison.Ordinal) + "\nno-such-key: 1\n";
+            shipped.Replace("revision: 2", "revision: none", StringComparison.Ordinal) + "\nno-such-key: 1\n";
         Write("procedures/spoiled.yaml", spoiled);
         int problems = Yaml
             .ProcedureFile.Load("spoiled.yaml", System.Text.Encoding.UTF8.GetBytes(spoiled))

@@ -46,6 +46,21 @@ public sealed class ShopBookScreensTests : IDisposable
     }
 
     [Fact]
+    public void Address_and_telephone_are_set_by_a_lead_and_told_in_the_menu()
+    {
+        Desk desk = new Desk(new ContactForm(_bench.Session)).Type("a yard by the river\n135791\n");
+        Assert.Equal("", _bench.Shop.Contact);
+
+        desk.Type("135790\n");
+        Assert.Equal("a yard by the river", _bench.Shop.Contact);
+        Assert.Contains(
+            "on records: a yard by the river; a lead sets it",
+            new Desk(SettingsMenu.Of(_bench.Session)).Picture(_bench.Look),
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
     public void With_two_leads_one_is_chosen()
     {
         Assert.Null(_bench.Desk.AddPerson("reed", "C. Reed", Role.Lead, "246802", "moss", ShopBench.LeadPin));

@@ -193,6 +193,20 @@ public sealed class HandFeedTests : IDisposable
     }
 
     [Fact]
+    public void In_a_window_too_small_to_be_read_no_key_feeds_the_tool()
+    {
+        (_, Desk desk) = Begin("small");
+        decimal before = Display(desk);
+        desk.Draw(Desk.FewestColumns - 1, Desk.FewestRows, Look);
+        desk.Press(new KeyPress(KeyKind.Down, ""));
+        Press(desk, "+");
+
+        Assert.Equal(before, Display(desk));
+        Press(desk, "+");
+        Assert.True(Display(desk) > before);
+    }
+
+    [Fact]
     public void In_line_mode_words_feed_the_tool_as_keys_do_and_nothing_else_is_done_meanwhile()
     {
         (LessonRun keys, Desk desk) = Begin("keys");

@@ -199,45 +199,109 @@ public sealed class LessonTests : IDisposable
         Assert.Contains(run.TakeRemarks(), line => line.StartsWith("Look again", StringComparison.Ordinal));
     }
 
-    // Killed at any moment while somebody else is at work: what is left of it is done when the lesson is taken up again.
-    [Fact]
-    public void Somebody_elses_work_that_was_broken_off_is_done_when_the_lesson_is_taken_up()
+    // Killed at any moment while somebody else is at work, before the lesson or beside it: what is left of it is done when the
+    // lesson is taken up again, and it goes on as if nothing had happened.
+    [Theory]
+    [InlineData("springs")]
+    [InlineData("before the skim")]
+    public void A_lesson_that_was_killed_at_any_moment_goes_on_alike(string name)
     {
-        string whole = Asked("unbroken", breakAt: int.MaxValue);
-        for (int breakAt = 1; breakAt < 60; breakAt += 7)
+        string whole = Played(name, new KillingClock(int.MaxValue), out int moments);
+        for (int left = 1; left < moments; left += moments / 4)
         {
-            Assert.Equal(whole, Asked(FormattableString.Invariant($"broken {breakAt}"), breakAt));
+            Assert.Equal(whole, Played(name, new KillingClock(left), out _));
         }
     }
 
-    // What is asked after the first answer, and on which head.
-    private string Asked(string room, int breakAt)
+    // Every face and answer of a lesson taken the right way, begun again wherever its clock stops it; how often it was asked
+    // what time it is.
+    private string Played(string name, KillingClock clock, out int moments)
     {
+        string room = FormattableString.Invariant($"{name} {clock.Left}");
         using LocalStore store = Room(room);
-        LessonRun run = Open(store, room, "springs");
-        Action<IReadOnlyList<RunEvent>> recorded = run.Job.Recorded!;
-        int count = 0;
-        run.Job.Recorded = events =>
+        Lesson lesson = LessonShelf.All().Single(one => one.Name == name);
+        int all = clock.Left;
+        SortedDictionary<long, string> trace = [];
+        for (bool isOver = false; !isOver; )
         {
-            recorded(events);
-            if (++count == breakAt)
+            try
             {
-                throw new OperationCanceledException();
+                (LessonRun? run, string fault) = LessonRun.Open(
+                    store,
+                    Book(room),
+                    lesson,
+                    Learner,
+                    CoachMode.Off,
+                    clock
+                );
+                Assert.True(run is not null, fault);
+                while (!run.IsOver)
+                {
+                    ScriptedLearner learner = new(run);
+                    long sequence = run.Job.State.Sequence;
+                    learner.Answer();
+                    trace[sequence] = string.Join('\n', learner.Trace);
+                }
+
+                Assert.True(run.Close().IsClean);
+                isOver = true;
             }
-        };
-        try
-        {
-            new ScriptedLearner(run).Answer();
-        }
-        catch (OperationCanceledException)
-        {
-            run = Open(store, room, "springs");
+            catch (OperationCanceledException)
+            {
+                Assert.True(clock.Left < 0);
+                clock.Left = int.MaxValue;
+            }
         }
 
+        moments = all - clock.Left;
+        return string.Join('\n', trace.Values);
+    }
+
+    // Stops whatever asks it once too often.
+    private sealed class KillingClock(int left) : TimeProvider
+    {
+        public int Left { get; set; } = left;
+
+        public override DateTimeOffset GetUtcNow() =>
+            --Left >= 0 ? base.GetUtcNow() : throw new OperationCanceledException();
+    }
+
+    // Put right at once, it is told and counts for nothing more; nor is a correction a measuring again.
+    [Fact]
+    public void A_misreading_that_is_put_right_is_told_and_is_nothing_to_mend()
+    {
+        using LocalStore store = Room("right");
+        LessonRun run = Open(store, "right", "reading gauges");
+        new ScriptedLearner(run).Answer();
         Prompt prompt = ScriptedLearner.At(run);
-        Assert.Equal(Learner, run.Job.Person);
-        Assert.Null(run.IsCaught(run.Lesson.Planted[0]));
-        return $"{run.Job.State.Plan.NameOf(prompt.At)} {string.Join(' ', run.Shown(prompt))}";
+        string shown = string.Join("; ", run.Shown(prompt));
+        run.Job.Do(
+            new RunCommand.Enter(
+                prompt.At,
+                string.Join("; ", run.Shown(prompt).Select(q => new Quantity(q.Value + 0.001m, q.Unit)))
+            )
+        );
+        Assert.IsType<JobAnswer.Recorded>(run.Job.Do(new RunCommand.Correct(prompt.At, shown, "misread")));
+        new ScriptedLearner(run).ToTheEnd();
+
+        Debrief debrief = run.Close();
+        string said = string.Join('\n', debrief.Lines(run.Job.State));
+        Assert.True(debrief.IsClean, said);
+        Assert.Contains(", and put right", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("measured again", said, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("springs", "; spring load closed was 42 lbf, low 46 lbf, high 54 lbf. At teardown / spring, 3I")]
+    [InlineData("a valve at 4I", "; stem was 0.3390 in, low 0.3406 in, high 0.3412 in. At teardown / valve, 4I")]
+    [InlineData("seats", "; seat as it came: loose insert. At teardown / seat, 2E")]
+    public void What_was_missed_is_told_with_what_showed_it(string name, string told)
+    {
+        using LocalStore store = Room("told");
+        LessonRun run = Open(store, "told", name);
+        new ScriptedLearner(run, (_, at) => at.Awaits == Awaited.Choice ? "keep" : null).ToTheEnd();
+
+        Assert.Contains(told, string.Join('\n', run.Close().Lines(run.Job.State)), StringComparison.Ordinal);
     }
 
     // At its fitting nothing was cut on the wrong one yet; at the runout step the seat was, and is cut true on the new one.

@@ -101,6 +101,18 @@ internal static class WrongWays
             Typed("seat cut / seat vacuum", 1),
             "misread: seat cut / seat vacuum"
         ),
+        new(
+            "looking over",
+            "all called sound",
+            (run, prompt) => prompt.Awaits == Awaited.Finding ? prompt.Choices[0] : null,
+            "missed: a thread has lost its middle turns"
+        ),
+        new(
+            "looking over",
+            "a seat passed over",
+            Chosen("teardown / seat as it came", "sound"),
+            "missed: the seat at 1E is burnt"
+        ),
         new("a whole job", "seats cut without measuring", TooDeepAt("1E"), "cut too deep"),
         new("a whole job", "a margin misread", Typed("teardown / margin", 0.001m), "misread: teardown / margin"),
     ];

@@ -18,7 +18,8 @@ internal static class CorrectPages
         [
             .. work
                 .Outlook.All.Where(a => IsOffered(work, a))
-                .OrderByDescending(a => work.State.Find(a)!.Sequence)
+                .OrderBy(a => work.Lesson?.Others.Does(a) == true)
+                .ThenByDescending(a => work.State.Find(a)!.Sequence)
                 .Take(MostOffered),
         ];
         return new AskPage(work, "Correct which entry?")

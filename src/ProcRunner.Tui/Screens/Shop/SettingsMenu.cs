@@ -34,6 +34,10 @@ internal static class SettingsMenu
                 () => $"colours: {OnOff(settings.Colours)}; this switches them",
                 () => Set(session, settings.Bell, !settings.Colours)
             ),
+            new(
+                () => $"on records: {ContactForm.InWords(session.Store.Shop.Contact)}; a lead sets it",
+                () => new Turn.To(new ContactForm(session))
+            ),
         ];
     }
 
