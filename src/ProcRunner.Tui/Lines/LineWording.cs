@@ -115,7 +115,8 @@ internal static class LineWording
     private static Quantity Shown(WorkedValue worked)
     {
         (Quantity value, int usual) = (worked.Value, Show.DigitsOf(worked.Value.Unit));
-        return worked.Judgement is { Low: null, High: null }
+        return
+            worked.Judgement is { Low: null, High: null }
             && value.Value.Scale > usual
             && value.TryConvert(value.Unit, usual, Rounding.Nearest, out Quantity rounded)
             ? rounded

@@ -1,4 +1,3 @@
-using ProcRunner.Testing;
 using ProcRunner.Tui.Drawing;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Shop;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using ProcRunner.ShopMath;
-using ProcRunner.Testing;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Maths;
 using ProcRunner.Tui.Tests.Lines;

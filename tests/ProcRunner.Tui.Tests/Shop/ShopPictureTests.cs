@@ -1,4 +1,3 @@
-using System.Globalization;
 using ProcRunner.Runs;
 using ProcRunner.Testing;
 using ProcRunner.Tui.Drawing;

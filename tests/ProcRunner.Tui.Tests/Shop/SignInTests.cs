@@ -1,5 +1,4 @@
 using ProcRunner.Runs;
-using ProcRunner.Testing;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Run;

@@ -80,7 +80,9 @@ internal sealed class CircleCheck(Procedure procedure, SourcePlaces places, stri
         {
             if (all.TryGetValue(work.Name, out HashSet<string>? restsOn))
             {
-                restsOn.UnionWith(work.Formula.Names.Select(name => FormulaName.Parse(name)?.ReadsNow).OfType<string>());
+                restsOn.UnionWith(
+                    work.Formula.Names.Select(name => FormulaName.Parse(name)?.ReadsNow).OfType<string>()
+                );
             }
         }
 
