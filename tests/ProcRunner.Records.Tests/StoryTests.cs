@@ -308,6 +308,28 @@ public class StoryTests
         Assert.Equal("clean-up: no old surface left; passages: clean and open.", parts[1]);
     }
 
+    // The words of the procedure (procedures/two-valve-iron.yaml), for steps that were done and for no other.
+    [Fact]
+    public void How_it_was_measured_stands_in_the_procedures_own_words()
+    {
+        string[][] how = RowsOf(
+            Worked.Demo.Record,
+            "How the procedure, revision 2, has it measured, inspected and decided"
+        );
+
+        Assert.Contains(
+            how,
+            r =>
+                r[0] == "seat cut / seat vacuum"
+                && r[1] == "springs off, stems oiled, pad on the port; a worn guide leaks too"
+        );
+        Assert.Contains(
+            how,
+            r => r[0] == "surface / deck finish" && r[1].StartsWith("Ra across the lay", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(how, r => r[0] == "teardown / dye crack test");
+    }
+
     // The demo shop sets what stands on its records; a shop that set nothing has no such line.
     [Fact]
     public void The_shops_address_stands_on_the_front_when_it_is_set()
