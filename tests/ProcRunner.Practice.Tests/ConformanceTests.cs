@@ -43,6 +43,23 @@ public class ConformanceTests
         Assert.Equal(tally.Expected, tally.Escaped, 4 * Math.Sqrt(tally.Expected));
     }
 
+    // Where heads come in evenly over the limit, as many are refused in limits as are passed out of them; what was passed is released.
+    [Theory]
+    [InlineData("margin", OneReading)]
+    [InlineData("least clearance", Difference)]
+    public void Verdicts_are_turned_both_ways_alike(string value, string steps)
+    {
+        Bindings.Binding binding = Bind(value, steps);
+        Assert.True(binding.Plan.TryCharacteristic(value, out int index));
+        Tally tally = Rehearsal.Run(binding, 12, 4_000, 2, _ => { });
+        ReadingCount count = tally.Readings[index];
+
+        Assert.Equal(4_000, count.Judged);
+        Assert.Equal(tally.Released, count.Judged - count.Refused);
+        Assert.Equal(tally.Escaped, count.PassedOut);
+        Assert.Equal(count.PassedOut, count.RefusedInLimits, 4 * Math.Sqrt(count.Wrong));
+    }
+
     // By hand (JCGM 100:2008, 5.1.2), with d / root 12 for a step d (4.3.7). Caliper: root(0.012^2 + 0.016^2 + 0.002^2 / 12) = 0.020008;
     // bore 0.0030139, micrometer 0.0040104, their difference root of the sum of squares 0.0050166; of three places the farthest two
     // count, 0.0030139 root 2. A spring of 50 and 100 lbf, 6.25 lbf a mm, at its test height: 0.30139 lbf and 6.25 of 0.020008 mm,

@@ -45,6 +45,43 @@ public class GaugeTests
         Assert.InRange(off, 200 - (4 * 13.4), 200 + (4 * 13.4));
     }
 
+    // A turn off it is as often too much as too little, and says so of itself; whole steps of its resolution is all it shows.
+    [Fact]
+    public void It_is_a_turn_off_either_way_in_whole_steps()
+    {
+        PracticeGauge gauge = new(Character(wrongTurns: 0.5), 77);
+        GaugeReading[] readings =
+        [
+            .. Enumerable.Range(0, 400).Select(n => gauge.Read(Head, Truths.ValveLength, 0, [0], n)[0]),
+        ];
+
+        Assert.All(readings, r => Assert.Equal(0, r.Shown.Value % 0.0001m));
+        Assert.All(readings, r => Assert.Equal(Math.Abs(r.Error) > 0.1, r.IsTurnOff && r.IsSlip));
+        Assert.InRange(readings.Count(r => r.Error > 0.1), 60, 140); // 100 +- 4 deviations of 8.7
+        Assert.InRange(readings.Count(r => r.Error < -0.1), 60, 140);
+    }
+
+    [Fact]
+    public void A_slip_is_known_for_what_it_is()
+    {
+        PracticeHead head = PracticeHead.Draw(Demo.Binding.Plan.Head, Demo.Setup.Heads, new Chance(3));
+        HeadDimension recession = Truths.Find("recession")!;
+        HeadDimension runout = Truths.Find("seat runout")!;
+        GaugeCharacter dirty = Character() with { DirtySeats = 1, DirtBy = 0.01 };
+        GaugeCharacter bent = Character() with { PilotBend = 0.001 };
+
+        Assert.True(new PracticeGauge(dirty, 1).Read(head, recession, 0, [0], 0)[0].IsDirty);
+        Assert.True(new PracticeGauge(bent, 1).Read(head, runout, 0, [0], 0)[0].IsBent);
+        Assert.False(new PracticeGauge(bent, 1).Read(head, recession, 0, [0], 0)[0].IsSlip);
+        Assert.False(new PracticeGauge(Character(), 1).Read(head, runout, 0, [0], 0)[0].IsSlip);
+        (head[Truths.DirtHeight, 0], head[Truths.PilotBend, 0]) = (0.1, 0.1);
+        Assert.True(new PracticeGauge(Character(), 1).Read(head, recession, 0, [0], 0)[0].IsDirty);
+        Assert.True(new PracticeGauge(Character(), 1).Read(head, runout, 0, [0], 0)[0].IsBent);
+        GaugeReading stem = new PracticeGauge(Character(), 1).Read(head, Truths.Find("stem height")!, 0, [0], 0)[0];
+        Assert.True(stem.IsDirty);
+        Assert.Equal(-0.1, stem.Error, 0.002);
+    }
+
     [Fact]
     public void One_that_was_not_zeroed_is_off_by_as_much_at_every_place()
     {

@@ -35,6 +35,31 @@ public class OvershootTests
         Assert.Equal(expected, share, 4 * Math.Sqrt(expected * (1 - expected) / tally.Cuts));
     }
 
+    // The operator as it is when a setup says nothing: each cut goes to the aim, is measured, and goes on by what is still missing until a
+    // reading is at the aim. With readings that err by e1, e2, ... and a spindle that doesn't, the depths are aim - e1, aim - e2 and
+    // so on, as long as each error is below the one before; it ends at the first that isn't. Errors alike and independent stand
+    // in falling order above e with n - 1 of them as often as S^(n-1) / (n-1)!, S the share above e; so the last has the density
+    // f S exp(S) (a reading out of limits is given up, not taken again), and a cut goes deeper than x past the aim as often as the integral of S exp(S) from S = Phi(x / s) to 1:
+    // (1 - Phi(x / s)) exp(Phi(x / s)).
+    [Theory]
+    [InlineData(0.0008, 0.060451)]
+    [InlineData(0.0004, 0.367998)]
+    [InlineData(0.0002, 0.616035)]
+    [InlineData(0.0, 0.824361)]
+    public void Cuts_worked_to_the_aim_go_too_deep_as_often_as_the_normal_law_says(double room, double expected)
+    {
+        double inside = Normal.CDF(0, 1, room / Reading);
+        Assert.Equal(expected, (1 - inside) * Math.Exp(inside), 1e-5);
+        Bindings.Binding binding = Bind(room, aim: 0.055m, ways: "scrap");
+        Dictionary<string, Quantity> tools = new(binding.Setup.Tools) { ["spindle"] = None };
+        binding = binding.With(binding.Setup with { EndsCutsInWindow = false, Tools = tools });
+        Tally tally = Rehearsal.Run(binding, 1947, Heads, 2, _ => { });
+
+        Assert.InRange(tally.Cuts, Heads, Heads * 4);
+        double share = (double)tally.CutsOver / tally.Cuts;
+        Assert.Equal(expected, share, 4 * Math.Sqrt(expected * (1 - expected) / tally.Cuts));
+    }
+
     // The operator that comes with the program, with all that errs at random in its cuts: the reading at touch-off (spread, feel,
     // steps of 0.0001), touching off, stopping by hand (in steps of the readout, 0.0005), the spindle. The program rounds its
     // target shallow to the readout's step; who stops a step short goes on to the target. In inches the depth lies off where the
@@ -101,7 +126,7 @@ public class OvershootTests
     private static double Inches(string tool) => Exact.Of(Demo.Setup.Tools[tool]).In(Units.Inch).ToDouble();
 
     // The high limit lies by the room above where the cut is stopped.
-    private static Bindings.Binding Bind(double room)
+    private static Bindings.Binding Bind(double room, decimal aim = 0.060m, string ways = "measure again, scrap")
     {
         decimal high = 0.055m + (decimal)room;
         string head = $$"""
@@ -115,16 +140,16 @@ public class OvershootTests
               depth: {low: 0.010, aim: 0.060, high: 0.090, origin: maker}
               high end: {high: {{high}}, origin: maker}
             """;
-        return SmallPlan.Bind(Steps(high), head, Setup);
+        return SmallPlan.Bind(Steps(aim, high, ways), head, Setup);
     }
 
-    private static string Steps(decimal high) =>
+    private static string Steps(decimal aim, decimal high, string ways) =>
         $$"""
             procedure: small
             title: a cut (invented)
             revision: 1
             settings:
-              aim: {is: 0.060 in, origin: shop}
+              aim: {is: {{aim}} in, origin: shop}
             datums:
               set-up: {of: head, is: how it stands}
               seat: {of: position, is: the cone}
@@ -143,7 +168,7 @@ public class OvershootTests
                 stop-short: "'0.005 in'"
                 agree-within: "'0.05 in'"
                 moves: [seat]
-                ways-on: [measure again, scrap]
+                ways-on: [{{ways}}]
               - sign: measured
               - sign: released
                 signed-by: lead

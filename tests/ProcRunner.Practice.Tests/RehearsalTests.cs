@@ -121,6 +121,103 @@ public class RehearsalTests
         Assert.Equal(0, tally.Unexplained);
     }
 
+    // A pilot bent by 0.0005 in shows 0.001 in more runout on one side: more is refused, in truth it is as good as before, and nothing
+    // is released that this doesn't explain.
+    [Fact]
+    public void A_bent_pilot_of_a_gauge_costs_rework()
+    {
+        Tally straight = Rehearsal.Run(Demo.Binding, 6, 40, 2, _ => { });
+        Tally bent = Rehearsal.Run(With("indicator", g => g with { PilotBend = 0.0005 }), 6, 40, 2, _ => { });
+
+        Assert.True(Of(straight, "seat runout").RefusedInLimits <= 1);
+        Assert.True(Of(bent, "seat runout").RefusedInLimits > 10);
+        Assert.Equal(0, bent.Unexplained);
+    }
+
+    // Dirt of 0.002 in under every third valve: it is read too shallow and cut too deep, by up to that.
+    [Fact]
+    public void Dirt_under_the_valve_costs_depth()
+    {
+        Tally clean = Rehearsal.Run(Demo.Binding, 6, 40, 2, _ => { });
+        Tally dirty = Rehearsal.Run(
+            With("depth", g => g with { DirtySeats = 0.3, DirtBy = 0.002 }),
+            6,
+            40,
+            2,
+            _ => { }
+        );
+
+        Assert.True(RoomOf(clean) - RoomOf(dirty) > 0.0003 * 25.4);
+        Assert.True(dirty.FirstTime < clean.FirstTime);
+        Assert.Equal(0, dirty.Unexplained);
+    }
+
+    // New guides stand off their stops by 0.002 in (one deviation). Chilled by 400 K, more than there is, at 11.4e-6 a guide of 0.627 in is
+    // 0.0029 in smaller and slips into a hole that it is at most 0.0025 in tight in: onto its stop, at the aim of it.
+    [Fact]
+    public void Chilled_guides_slip_onto_their_stops_in_the_procedure()
+    {
+        Tally warm = Rehearsal.Run(AllGuidesNew(chilled: false), 6, 10, 2, _ => { });
+        Tally cold = Rehearsal.Run(AllGuidesNew(chilled: true), 6, 10, 2, _ => { });
+
+        Assert.True(StandOut(warm).Deviation > 0.001 * 25.4);
+        Assert.Equal(0, StandOut(cold).Deviation, 1e-9);
+        Assert.Equal(0.940 * 25.4, StandOut(cold).Mean, 1e-6);
+    }
+
+    private static Bindings.Binding AllGuidesNew(bool chilled)
+    {
+        TruthTable heads = new();
+        heads.Values[new TruthKey("guide expansion", null)] = new(
+            [new Quantity(0.0000114m, Units.Find("1/K")!)],
+            null,
+            null,
+            default
+        );
+        BoundWork chill = new("guide replacement / chill the guide", "chill guide", [], default);
+        PracticeSetup setup = Demo.Setup with
+        {
+            Heads = Demo.Setup.Heads.With(heads),
+            Works = chilled ? [.. Demo.Setup.Works, chill] : Demo.Setup.Works,
+            Tools = new Dictionary<string, Quantity>(Demo.Setup.Tools)
+            {
+                ["chill"] = new Quantity(400, Units.Find("K")!),
+            },
+            Decisions = new Dictionary<string, IReadOnlyList<ChoiceRule>>(Demo.Setup.Decisions)
+            {
+                ["guide"] = [new ChoiceRule("replace", null, null, null, [], default)],
+            },
+        };
+        (Bindings.Binding? binding, _) = Bindings.Binding.Of(Demo.Binding.Plan, setup);
+        return binding!;
+    }
+
+    private static Distribution StandOut(Tally tally)
+    {
+        Assert.True(Demo.Binding.Plan.TryCharacteristic("guide stand-out", out int index));
+        return tally.Spreads[(index, "I")];
+    }
+
+    private static double RoomOf(Tally tally)
+    {
+        Assert.True(Demo.Binding.Plan.TryStep("seat cut / recession", out int step));
+        return tally.CutsAt[step].Room;
+    }
+
+    private static Operators.ReadingCount Of(Tally tally, string reading)
+    {
+        Assert.True(Demo.Binding.Plan.TryCharacteristic(reading, out int index));
+        return tally.Readings[index];
+    }
+
+    private static Bindings.Binding With(string kind, Func<GaugeCharacter, GaugeCharacter> change) =>
+        Demo.Binding.With(
+            Demo.Setup with
+            {
+                Gauges = [.. Demo.Setup.Gauges.Select(g => g.Gauge.Kind == kind ? change(g) : g)],
+            }
+        );
+
     [Fact]
     public void Comparisons_are_of_the_same_heads_and_say_when_they_cant_tell()
     {
@@ -136,6 +233,20 @@ public class RehearsalTests
         Assert.Contains(lines, l => l.Contains("not on one head", StringComparison.Ordinal));
         Assert.All(lines, l => Assert.InRange(l.Length, 0, 79));
         Assert.DoesNotContain(lines, l => l.Contains("...", StringComparison.Ordinal));
+    }
+
+    // What is worked out to decide by, or planned, is no dimension of the head; the report names it.
+    [Fact]
+    public void What_is_held_against_no_truth_is_named()
+    {
+        IReadOnlyList<string> unheld = Demo.Binding.Unheld;
+        RehearsalResult result = RehearsalResult.Of(Demo.Binding, 5, 20, 0, 2, (_, _, _) => { }, default);
+        string text = string.Join(' ', RehearsalLines.Of(result).Select(l => l.Trim()));
+
+        Assert.Contains("cut allowed", unheld);
+        Assert.DoesNotContain("recession", unheld);
+        Assert.DoesNotContain("wedge left to right", unheld);
+        Assert.Contains($"binds it to nothing: {string.Join(", ", unheld)}.", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -169,7 +280,10 @@ public class RehearsalTests
         Bindings.Binding binding = Bindings.Binding.Of(hostile, Demo.Setup).Binding!;
         string page = RehearsalPage.Of(RehearsalResult.Of(binding, 1, 20, 20, 1, (_, _, _) => { }, default));
 
-        Assert.Contains("PRACTICE", page, StringComparison.Ordinal);
+        Assert.Contains("<p class=\"practice\">PRACTICE", page, StringComparison.Ordinal);
+        Assert.Contains(".practice{", page, StringComparison.Ordinal);
+        Assert.Contains("position:sticky", page, StringComparison.Ordinal); // stays in sight
+        Assert.Contains("@top-left{content:\"PRACTICE", page, StringComparison.Ordinal); // on every sheet of paper
         Assert.Contains("<svg", page, StringComparison.Ordinal);
         Assert.Contains("lang=\"en\"", page, StringComparison.Ordinal);
         Assert.Contains("&lt;script&gt;", page, StringComparison.Ordinal);

@@ -143,6 +143,20 @@ public class SeatWorkTests
         Assert.InRange(form.True("deck range", -1), 0.02, 0.2);
     }
 
+    // The tool touches the highest spot: cut 0.15 from there, that spot is 0.15 lower, wherever it was, and touched again it is touched
+    // there.
+    [Fact]
+    public void A_skim_is_counted_from_the_highest_spot()
+    {
+        WorkRig rig = new();
+        double highest = rig.Head.Deck.Highest;
+        rig.Cut("cut deck", -1, rig.Touch("touch deck", -1) + 0.15);
+        Assert.Equal(highest - 0.15, rig.Head.Deck.Highest, Digits);
+        Assert.Equal(0.15, rig.True("skim taken", -1), Digits);
+        rig.Cut("cut deck", -1, rig.Touch("touch deck", -1) + 0.10);
+        Assert.Equal(highest - 0.25, rig.Head.Deck.Highest, Digits);
+    }
+
     // Drawer in steps of 0.4: 0.9 wanted is 0.8, 1.0 rounds to 0.8 (even) and 1.1 to 1.2; without steps as wanted, never below 0.
     [Theory]
     [InlineData(0.4, 0.9, 0.8)]

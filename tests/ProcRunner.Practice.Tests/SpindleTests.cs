@@ -36,6 +36,19 @@ public class SpindleTests
         Assert.Equal(10.254, inches.CutTo(new Quantity(0.065m, Units.Inch)), Digits);
     }
 
+    // 0.02 of wear a pass, on the demo's readout: the second pass to 0.04 in (1.016) stays 0.02 behind; with a fresh edge a deeper one
+    // to 0.05 in (1.27) doesn't.
+    [Fact]
+    public void A_fresh_edge_cuts_to_its_number_again()
+    {
+        WorkRig rig = new(("edge wear", 0.02));
+        rig.BenchSpindle.SetAt("touch seat", 10, new Quantity(0, Units.Inch));
+        Assert.Equal(10.508, rig.BenchSpindle.CutTo(new Quantity(0.02m, Units.Inch)), Digits);
+        Assert.Equal(10.996, rig.BenchSpindle.CutTo(new Quantity(0.04m, Units.Inch)), Digits);
+        rig.Do("fresh edge", 0);
+        Assert.Equal(11.27, rig.BenchSpindle.CutTo(new Quantity(0.05m, Units.Inch)), Digits);
+    }
+
     // Raised again, the tool has cut what it has cut.
     [Fact]
     public void What_is_cut_stays_cut()

@@ -57,8 +57,8 @@ public class TruthTests
     }
 
     // Smallest bore 8.00 less largest stem 7.99, largest 8.06 less smallest 7.96; along 8.02 - 8.00, across 8.06 - 8.02, out of round
-    // 8.06 - 8.02 at the bottom. Guide 13.03 to 13.05 in 12.99 to 13.01, insert 40.06 to 40.08 in 39.99 to 40.01; counterbore
-    // 7.05 at its deepest less an insert of 7.01 at its highest.
+    // 8.06 - 8.02 at the bottom. Guide 13.03 to 13.05 in 12.99 to 13.01, insert 40.06 to 40.08 in 39.98 to 40.01, out of round
+    // by 0.03 at the bottom; counterbore 7.05 at its deepest less an insert of 7.01 at its highest.
     [Theory]
     [InlineData("least clearance", 0.01)]
     [InlineData("most clearance", 0.10)]
@@ -68,8 +68,9 @@ public class TruthTests
     [InlineData("least guide fit", 0.02)]
     [InlineData("most guide fit", 0.06)]
     [InlineData("least insert fit", 0.05)]
-    [InlineData("most insert fit", 0.09)]
+    [InlineData("most insert fit", 0.10)]
     [InlineData("insert set-back", 0.04)]
+    [InlineData("counterbore out of round", 0.03)]
     [InlineData("face to seat angle", 0.5)]
     public void Clearances_fits_and_forms(string name, double expected)
     {
@@ -79,7 +80,7 @@ public class TruthTests
         Set(head, "guide outside", 13.03, 13.04, 13.03, 13.05);
         Set(head, "guide hole", 13.00, 13.01, 12.99, 13.00);
         Set(head, "insert outside", 40.06, 40.08);
-        Set(head, "counterbore bore", 40.00, 40.01, 39.99, 40.00);
+        Set(head, "counterbore bore", 40.00, 40.01, 39.98, 40.01);
         Set(head, "counterbore depth", 7.03, 7.05, 7.04, 7.03);
         Set(head, "insert height", 7.00, 7.01);
         Give(head, ("seat angle", 45), ("face angle", 44.5));
@@ -128,6 +129,18 @@ public class TruthTests
     [InlineData(6, -0.09)]
     public void Each_cylinder_has_the_deck_above_it(int position, double height) =>
         Assert.Equal(height, Draw(0, ("deck bow along", 0.09)).DeckHeightAt(position), Digits);
+
+    // The right side stands 0.02 over the left; a twist lifts one corner of each side and lowers the other.
+    [Fact]
+    public void A_wedge_is_one_side_against_the_other() =>
+        Assert.Equal(
+            0.02,
+            Draw(0, ("deck tilt across", 0.02), ("deck tilt along", 0.05), ("deck twist", 0.08))[
+                Truths.Find("deck wedge")!,
+                -1
+            ],
+            Digits
+        );
 
     // A pit of 0.10 in a flat deck: 0.05 leaves half of it, though all of the deck was cut; 0.10 leaves nothing.
     [Fact]

@@ -20,6 +20,9 @@ internal sealed class WorkRig
 
     public PracticeHead Head { get; } = PracticeHead.Draw(Demo.Binding.Plan.Head, Demo.Setup.Heads, new Chance(21));
 
+    /// <summary>The bench's own spindle.</summary>
+    public Spindle BenchSpindle => _bench.Spindle;
+
     /// <summary>A spindle apart, with a readout in mm.</summary>
     public static Spindle Spindle(Readout readout, params (string Name, double Value)[] tools) =>
         new(readout, new Tooling(Amounts(tools)), new Chance(1), new Chance(2));

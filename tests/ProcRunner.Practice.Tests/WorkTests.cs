@@ -113,7 +113,8 @@ public class WorkTests
         Assert.Equal(0.06, True("insert fit as it goes in"), Digits);
     }
 
-    // Every insert that is tight stops 0.05 short; one that slips in lies on the bottom.
+    // Every insert that is tight stops 0.05 short; one that slips in lies on the bottom. Counterbore 7.05, insert 7.00, its seat 0.02
+    // under its top: 0.07 under the face.
     [Theory]
     [InlineData(false, 0.05)]
     [InlineData(true, 0)]
@@ -121,6 +122,9 @@ public class WorkTests
     {
         Bench bench = With(("oven", 150), ("insert not bottomed", 1), ("not bottomed by", 0.05));
         Aluminium();
+        Set(Truths.CounterboreDepth, 7.05);
+        Set(Truths.InsertHeight, 7.00);
+        _head[Truths.FreshDepth, 0] = 0.02;
         if (warm)
         {
             Do(bench, "warm head", 0);
@@ -129,7 +133,7 @@ public class WorkTests
         Do(bench, "press insert", 0);
 
         Assert.Equal(gap, _head[Truths.InsertGap, 0, 2], Digits);
-        Assert.Equal(_head[Truths.FreshDepth, 0] - gap, _head[Truths.SeatDepth, 0], Digits);
+        Assert.Equal(0.05 + 0.02 - gap, _head[Truths.SeatDepth, 0], Digits);
     }
 
     // Guide 16.02 in 16.00; chilled by 200 K at 11.4e-6 it is 16.02 * 11.4e-6 * 200 = 0.0365256 smaller and slips onto its stop.

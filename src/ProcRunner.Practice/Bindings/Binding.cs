@@ -65,6 +65,22 @@ public sealed class Binding
     public BoundDimension? Reading(string characteristic) =>
         Plan.TryCharacteristic(characteristic, out int index) ? Reading(index) : null;
 
+    /// <summary>What is judged by limits somewhere in the procedure and is nothing of the practice head, so that nobody knows what is true of it.</summary>
+    public IReadOnlyList<string> Unheld =>
+        [
+            .. Plan
+                .Steps.SelectMany(s => s.Taking is { } taking ? Judged(taking) : [])
+                .Distinct(StringComparer.Ordinal)
+                .Where(name => Reading(name) is null),
+        ];
+
+    private static IEnumerable<string> Judged(Taking taking) =>
+        taking
+            .WorksOut.Select(w => (w.Window, w.Name))
+            .Prepend((taking.Window, taking.Characteristic))
+            .Where(one => one.Window is not Window.None)
+            .Select(one => one.Item2);
+
     /// <summary>
     /// How a step works a value out, and from which; null for a value that it reads. Beside each the weight that it has in sums,
     /// differences and the larger of several: 1, and the root of 2 where two places of one reading are held against each other,

@@ -59,7 +59,16 @@ internal static class WorkedTruths
         Of("most insert fit", (h, p) => Most(h, Truths.InsertOutside, p) - Least(h, Truths.CounterboreBore, p)),
         Of("guide fit as it goes in", GuideFitNow),
         Of("insert fit as it goes in", InsertFitNow),
-        Of("insert set-back", (h, p) => Most(h, Truths.CounterboreDepth, p) - Most(h, Truths.InsertHeight, p)),
+        Of("insert set-back", SetBack),
+        Of(
+            "counterbore out of round",
+            (h, p) =>
+                Math.Max(
+                    Math.Abs(h[Truths.CounterboreBore, p, 0] - h[Truths.CounterboreBore, p, 1]),
+                    Math.Abs(h[Truths.CounterboreBore, p, 2] - h[Truths.CounterboreBore, p, 3])
+                )
+        ),
+        new("deck wedge", ofHead: true, Dimension.OfLength, [""], (h, _, _) => Wedge(h.Deck)),
         Of("seat load", Dimension.OfForce, (h, p) => LoadAt(h, p, Bare(h, p) - h[Truths.ShimStack, p])),
         Of(
             "open load",
@@ -83,6 +92,14 @@ internal static class WorkedTruths
         SquareToDeck(Depth(head, position), head.GuideAngle(position))
         + head.DeckHeightAt(position)
         + head[Truths.AroundValve, position, place];
+
+    /// <summary>How far a bottomed insert's top lies under the face round its counterbore.</summary>
+    public static double SetBack(PracticeHead head, int position) =>
+        Most(head, Truths.CounterboreDepth, position) - Most(head, Truths.InsertHeight, position);
+
+    // Left against right, each by its two corners.
+    private static double Wedge(DeckForm deck) =>
+        Math.Abs(deck.Thickness(0) + deck.Thickness(2) - deck.Thickness(1) - deck.Thickness(3)) / 2;
 
     private static double StemHeight(PracticeHead head, int position) =>
         head[Truths.ValveLength, position] + Depth(head, position) - head[Truths.SpringPocket, position];

@@ -15,7 +15,7 @@ public static class RehearsalPage
     private const string Style = """
         body{font:16px/1.5 sans-serif;color:#111;background:#fff;max-width:62em;margin:0 auto;padding:0 1em 3em}
         h1{font-size:clamp(1.3em,5vw,2em);line-height:1.25}
-        .practice{background:#000;color:#fff;padding:.4em 1em;font-weight:bold;margin:0 -1em}
+        .practice{background:#000;color:#fff;padding:.4em 1em;font-weight:bold;margin:0 -1em;position:sticky;top:0;z-index:1}
         table{border-collapse:collapse;margin:.5em 0 2em;display:block;overflow-x:auto}
         th,td{padding:.2em .8em .2em 0;border-bottom:1px solid #bbb;text-align:right;font-variant-numeric:tabular-nums}
         th:first-child,td:first-child,tbody th{text-align:left;font-weight:normal}
@@ -23,7 +23,8 @@ public static class RehearsalPage
         td,thead th{white-space:nowrap}
         .says{max-width:45em;color:#333}
         svg{display:block;max-width:100%;height:auto;margin:.5em 0 2em}
-        @media print{table{display:table;break-inside:avoid}}
+        @page{margin:18mm 15mm;@top-left{content:"PRACTICE: practice heads, worth nothing to a customer";font:bold 11px sans-serif}}
+        @media print{table{display:table;break-inside:avoid}h2{break-after:avoid}.practice{position:static}}
         """;
 
     /// <summary>The page.</summary>

@@ -30,7 +30,7 @@ public static class RehearsalReport
         yield return Endings(tally);
         yield return Refusals(tally, plan);
         yield return Reasons(tally, plan);
-        yield return Escapes(tally);
+        yield return Escapes(tally, result.Binding.Unheld);
         yield return Conformance(tally);
         if (tally.Escapes.Count > 0)
         {
@@ -129,11 +129,16 @@ public static class RehearsalReport
             ]
         );
 
-    private static ReportPart.Table Escapes(Tally tally) =>
+    private static ReportPart.Table Escapes(Tally tally, IReadOnlyList<string> unheld) =>
         new(
             "Released and truly out of limits",
             "What a reading let pass because its gauge erred. A value that no gauge's error explains is a fault of the "
-                + "procedure: nothing measured it again after it had changed.",
+                + "procedure: nothing measured it again after it had changed."
+                + (
+                    unheld.Count == 0
+                        ? ""
+                        : $" Judged, but held against no truth, for the setup binds it to nothing: {string.Join(", ", unheld)}."
+                ),
             ["", "count", "share", "lies"],
             [
                 Row("released heads with one value or more", tally.HeadsWithEscape, tally.Released),

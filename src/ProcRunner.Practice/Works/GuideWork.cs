@@ -108,7 +108,9 @@ internal static class GuideWork
 
         head.SetCondition("seat", position, "sound");
         double proudBy = proud ? bench.Tools["not bottomed by"] : 0;
-        head[Truths.SeatDepth, position] = head[Truths.FreshDepth, position] - proudBy;
+        // The insert's top lies under the face by its set-back, and the fresh seat under its top.
+        head[Truths.SeatDepth, position] =
+            WorkedTruths.SetBack(head, position) + head[Truths.FreshDepth, position] - proudBy;
         head[Truths.SeatOutside, position] = head[Truths.FreshOutside, position];
         head[Truths.SeatInside, position] = head[Truths.FreshInside, position];
         head[Truths.OffAlong, position] = bench.Tools["insert centring"] * chance.Normal();

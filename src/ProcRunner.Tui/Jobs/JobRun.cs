@@ -145,6 +145,12 @@ internal sealed class JobRun
             return (null, fault);
         }
 
+        // Whoever takes the mark out of a practice trail gets no job from it that could be released.
+        if (PracticeRoom.Is(store.Shop) && job.State.Job is not { Practice: true })
+        {
+            return (null, "It stands in a practice room without the mark of practice: its trail was altered.");
+        }
+
         string last = job.State.Worker.Length > 0 ? job.State.Worker : job.Entries[^1].Entry.Operator;
         bool isHere = store.Shop.People.TryGetValue(last, out Person? known) && known.RetiredAt is null;
         return (new JobRun(store, time, job.State, job.Last, isHere ? last : person, job.LastEvents), "");

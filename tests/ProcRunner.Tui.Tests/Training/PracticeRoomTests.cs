@@ -213,6 +213,42 @@ public sealed class PracticeRoomTests : IDisposable
         Assert.IsNotType<TrailVerdict.Holds>(reader!.ReadTrail(id).Verdict);
     }
 
+    // Every mark taken out and every digest made anew, as a hand with sha256 can: the shop book knows another opening, and the job
+    // can't be worked on to a release.
+    [Fact]
+    public void A_trail_written_anew_without_its_marks_is_found_and_leads_to_no_release()
+    {
+        PracticeDoor room = Room();
+        string id = Lesson(room, LessonShelf.All()[0].Name).Job.State.JobId;
+        room.Dispose();
+        string file = Directory
+            .EnumerateFiles(Path.Combine(_folder["room"], "jobs"), "*.trail", SearchOption.AllDirectories)
+            .Single();
+        StringBuilder forged = new();
+        (string was, string now) = ("", "");
+        foreach (string line in File.ReadLines(file, Encoding.UTF8))
+        {
+            string[] parts = line.Split('\t');
+            string entry = parts[0]
+                .Replace("\"practice\":true", "\"practice\":false", StringComparison.Ordinal)
+                .Replace("\"bench\":\"PRACTICE ", "\"bench\":\"", StringComparison.Ordinal);
+            entry = was.Length > 0 ? entry.Replace(was, now, StringComparison.Ordinal) : entry;
+            (was, now) = (
+                parts[1],
+                Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(entry)))
+            );
+            forged.Append(entry).Append('\t').Append(now).Append('\n');
+        }
+
+        File.WriteAllText(file, forged.ToString(), new UTF8Encoding(false));
+        LocalStore again = Floor("room");
+        Assert.IsType<TrailVerdict.Holds>(again.Reader.ReadTrail(id).Verdict);
+        Assert.Contains(JobCheck.Run(again.Reader, again.Shop, null, null), check => check.Of == id && !check.Holds);
+        (JobRun? taken, string fault) = JobRun.Resume(again, Machine.Time, id, "moss");
+        Assert.Null(taken);
+        Assert.Contains("without the mark of practice", fault, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_shops_screens_over_a_practice_room_are_marked_too()
     {
