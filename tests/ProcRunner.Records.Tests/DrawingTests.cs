@@ -65,6 +65,28 @@ public class DrawingTests
         Assert.Empty(Drawings[2].Shapes.OfType<Shape.Outline>());
     }
 
+    // 3E of the conceded job lies just past its high limit, where the limit's own figure would stand.
+    [Fact]
+    public void No_mark_lies_on_the_figure_of_a_limit()
+    {
+        Shape.Label[] limits = [.. Drawings[1].Shapes.OfType<Shape.Label>().Where(l => l.Size == 6.5)];
+        Shape.Outline mark = Drawings[1].Shapes.OfType<Shape.Outline>().First();
+        double left = mark.Points.Min(p => p.X);
+        double right = mark.Points.Max(p => p.X);
+        Shape.Label[] beside = [.. limits.Where(l => Math.Abs(l.Y - mark.Points.Average(p => p.Y)) < 4)];
+
+        Assert.Equal(["0.0520", "0.0640"], beside.Select(l => l.Text));
+        Assert.All(
+            beside,
+            label =>
+            {
+                double width = label.Text.Length * label.Size * 0.5;
+                double from = label.Anchor == Anchor.End ? label.X - width : label.X;
+                Assert.False(from < right && from + width > left, $"{label.Text} under the mark");
+            }
+        );
+    }
+
     // By hand: the window of 1I is 0.0490 to 0.0610 in, its aim 0.0550 in is the middle.
     [Fact]
     public void The_aim_of_an_even_window_is_drawn_in_its_middle()

@@ -74,6 +74,7 @@ internal static class RangeChart
         double middle = top + (Row / 2);
         yield return new Shape.Label(0, middle + 3, value.Name, 9, IsStrong: true);
         yield return new Shape.Line(Left - 8, top + Row, Width, top + Row, Tone.Ground, 0.5);
+        double[] marks = value.Found is { } was ? [scale.Of(value.Value), scale.Of(was)] : [scale.Of(value.Value)];
         double from = value.Low is { } low ? scale.Of(low) : Left;
         double to = value.High is { } high ? scale.Of(high) : Right;
         if (value.Low is not null || value.High is not null)
@@ -84,13 +85,13 @@ internal static class RangeChart
         if (value.Low is { } least && !fromZero)
         {
             yield return new Shape.Line(from, top + 2.5, from, top + Row - 2.5, Tone.Quiet, 1);
-            yield return new Shape.Label(from - 2.5, middle + 2, Number(least), 6.5, Anchor.End, Tone: Tone.Quiet);
+            yield return LimitOf(least, from, middle, outward: -1, marks);
         }
 
         if (value.High is { } most)
         {
             yield return new Shape.Line(to, top + 2.5, to, top + Row - 2.5, Tone.Quiet, 1);
-            yield return new Shape.Label(to + 2.5, middle + 2, Number(most), 6.5, Tone: Tone.Quiet);
+            yield return LimitOf(most, to, middle, outward: 1, marks);
         }
 
         if (value.Aim is { } aim)
@@ -125,6 +126,26 @@ internal static class RangeChart
             Anchor.End,
             IsStrong: true,
             value.NeedsAttention ? Tone.Attention : Tone.Ink
+        );
+    }
+
+    // Outside its window, unless a mark would lie on it there and none does inside: past its limit is where a value matters most.
+    private static Shape.Label LimitOf(Quantity limit, double at, double middle, int outward, double[] marks)
+    {
+        const double Size = 6.5;
+        const double Gap = 2.5;
+        const double HalfMark = 5;
+        string number = Number(limit);
+        double reach = Gap + (number.Length * Size * 0.56) + HalfMark;
+        bool IsTaken(int side) => Array.Exists(marks, m => (m - at) * side > -HalfMark && (m - at) * side < reach);
+        int side = IsTaken(outward) && !IsTaken(-outward) ? -outward : outward;
+        return new Shape.Label(
+            at + (side * Gap),
+            middle + 2,
+            number,
+            Size,
+            side < 0 ? Anchor.End : Anchor.Start,
+            Tone: Tone.Quiet
         );
     }
 

@@ -107,6 +107,12 @@ internal static class FrontPage
     private static IEnumerable<string> InShort(BuildRecord record)
     {
         yield return $"{Verdict(record)}{Result(record)}";
+        FinalValue[] under = [.. record.Values.Where(v => v.IsUnderSince)];
+        if (under.Length > 0)
+        {
+            yield return $"UNDER A LOW LIMIT since the deck was cut, and not judged again by the work: {string.Join("; ", under.Select(v => $"{v.Name} at {v.Position}, {v.FromTheNewFace} {v.Record.Judgement.Low!.Value.ToDisplay()}"))}.";
+        }
+
         if (Found(record) is { Length: > 0 } found)
         {
             yield return $"Found at teardown: {found}.";
@@ -149,12 +155,6 @@ internal static class FrontPage
         if (settled.Length > 0)
         {
             yield return $"On the way {Counted(settled.Length, "result was", "results were")} out of spec and settled: {string.Join(", ", settled.Select(c => c.About))}. Each stands on the next pages with who decided and why.";
-        }
-
-        FinalValue[] under = [.. record.Values.Where(v => v.IsUnderSince)];
-        if (under.Length > 0)
-        {
-            yield return $"UNDER A LOW LIMIT since the deck was cut, and not judged again by the work: {string.Join("; ", under.Select(v => $"{v.Name} at {v.Position}, {v.FromTheNewFace} {v.Record.Judgement.Low!.Value.ToDisplay()}"))}.";
         }
 
         if (record.Values.Any(IsRuleOfThumb))
@@ -250,8 +250,9 @@ internal static class FrontPage
             rechecks > 0
                 ? $" {Counted(rechecks, "value no longer holds", "values no longer hold")} and must be taken again."
                 : "";
+        string since = record.Values.Any(v => v.IsUnderSince) ? " as they were measured, but for what follows" : "";
         return inLimits == judged.Length
-            ? $"All {PaperMaker.Number(judged.Length)} final values that have limits are within them.{open}"
+            ? $"All {PaperMaker.Number(judged.Length)} final values that have limits are within them{since}.{open}"
             : $"{PaperMaker.Number(inLimits)} of {PaperMaker.Number(judged.Length)} final values that have limits are within them. Not within: {string.Join("; ", judged.Where(v => v.Standing != ValueStanding.In).Select(Outside))}.{open}";
     }
 
@@ -291,8 +292,10 @@ internal static class FrontPage
                 .Findings.Where(f => record.Plan.TryStep(f.About, out int step) && IsWorse(record.Plan, step, f.Text))
                 .GroupBy(f => (f.About, f.Text))
                 .Select(g =>
-                    $"{g.Key.About.Split(" / ")[^1]}: {g.Key.Text} {Places([.. g.Select(f => f.Position)], record)}"
-                )
+                {
+                    string[] at = [.. g.Select(f => f.Position)];
+                    return $"{g.Key.About.Split(" / ")[^1]}: {g.Key.Text}{(at is ["head"] ? "" : $" {Places(at, record)}")}";
+                })
         );
 
     private static bool IsWorse(Plan plan, int step, string finding) =>

@@ -16,7 +16,13 @@ internal static class PaperMaker
             .. WorkPart.Of(record),
             .. ValuePart.Said(record),
         ];
-        Block[] lookedUp = [.. WorkPart.LookedUp(record), .. ValuePart.Of(record), .. OutOfSpecPart.LookedUp(record)];
+        Block[] lookedUp =
+        [
+            .. WorkPart.LookedUp(record),
+            .. ValuePart.Of(record),
+            .. OutOfSpecPart.LookedUp(record),
+            .. HowPart.Of(record),
+        ];
         Block[] detail =
         [
             .. told,

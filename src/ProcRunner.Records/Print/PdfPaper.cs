@@ -240,11 +240,16 @@ internal sealed class PdfPaper
     private void Facts(Block.Facts facts)
     {
         const double Half = Sheets.Width / 2;
-        const double Label = 84;
+        const double LeastLabel = 84;
+        double longest = facts
+            .Items.Select(i => _sheets.Ink.Width(_sheets.Ink.Fit(i.Label), _sheets.Ink.Font(Text)))
+            .DefaultIfEmpty(0)
+            .Max();
+        double labels = Math.Max(LeastLabel, longest + 8);
         bool isRight = false;
         foreach ((string label, string text) in facts.Items)
         {
-            bool isShort = _sheets.Ink.Width(_sheets.Ink.Fit(text), _sheets.Ink.Font(Text)) < Half - Label - 6;
+            bool isShort = _sheets.Ink.Width(_sheets.Ink.Fit(text), _sheets.Ink.Font(Text)) < Half - labels - 6;
             if (isRight && isShort)
             {
                 _sheets.Y -= (Text * 1.32) + 1;
@@ -254,7 +259,7 @@ internal sealed class PdfPaper
             _sheets.Need(Text * 1.32);
             string fitted = _sheets.Ink.Fit(label);
             _sheets.On.DrawString(fitted, _sheets.Ink.Font(Text), Ink.Brush(Tone.Quiet), left, _sheets.Y + Text);
-            _sheets.Words(text, Usual, left + Label, Sheets.Width - Label - (left - Sheets.Left));
+            _sheets.Words(text, Usual, left + labels, Sheets.Width - labels - (left - Sheets.Left));
             _sheets.Y += 1;
             isRight = isShort && !isRight;
         }

@@ -69,10 +69,11 @@ internal static class PageStyle
             }
             @page{size:A4;margin:12mm 13mm 13mm}
             @media print{
-            html{font-size:8.8pt}
-            body{max-width:none;padding:0}
+            html{font-size:8.4pt}
+            body{max-width:none;padding:0;line-height:1.3}
+            li{margin:.1rem 0}
             main>dl:first-of-type{grid-template-columns:max-content 1fr max-content 1fr;gap:.1rem .8rem}
-            .notice{margin:.5rem 0}
+            .notice{margin:.4rem 0;padding:.3rem .7rem}
             figure{margin:.5rem 0 .6rem}
             .appendix~table{font-size:.8rem;line-height:1.25}
             .appendix~table th,.appendix~table td{padding:.12rem .4rem}
@@ -80,6 +81,8 @@ internal static class PageStyle
             h2{font-size:13pt;margin-top:12pt}
             figure{overflow:visible}
             svg.drawing{min-width:0;max-width:178mm}
+            main>figure:first-of-type>svg.drawing{max-width:135mm}
+            main>h2:first-of-type{margin-top:6pt}
             .code{margin:.5rem 0;padding:.3rem .8rem}
             .code svg.drawing{width:20mm;min-width:20mm}
             a{color:inherit;text-decoration:none}

@@ -253,7 +253,7 @@ internal static class Coach
                 && all.Any(one => answers.IsOf(one, fault) && IsDecision(plan, one))
             )
             {
-                yield return $"Look again. {fault.Why}";
+                yield return lesson.IsOver ? $"Passed over: {fault.What}. {fault.Why}" : $"Look again. {fault.Why}";
             }
         }
     }

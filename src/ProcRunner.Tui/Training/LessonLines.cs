@@ -13,6 +13,9 @@ internal sealed class LessonLines(LessonRun lesson)
     private const string Fast = "down";
     private const string Slow = "+";
 
+    /// <summary>What was entered at this position, as the menu has it on the screens.</summary>
+    private const string History = "history";
+
     // Looking, not walking away from what was cut; to leave is no harm, the tool is found where it was.
     private static readonly LineWord[] Looks =
     [
@@ -26,7 +29,7 @@ internal sealed class LessonLines(LessonRun lesson)
     /// <summary>What is said before the first prompt.</summary>
     public string Opening =>
         $"PRACTICE. {lesson.Lesson.Title} (invented). At a cut {Fast} feeds the tool fast, {Slow} a little, several in a line; "
-        + "then type what the readout shows. A number typed with nothing fed is where the tool stopped. why asks the coach.";
+        + $"then type what the readout shows. A number typed with nothing fed is where the tool stopped. {History} tells what was entered at this position, why asks the coach.";
 
     /// <summary>What stands below a prompt: what the coach still has to say, the face of the gauge, the readout.</summary>
     public IEnumerable<string> Beside(Prompt prompt) =>
@@ -54,6 +57,12 @@ internal sealed class LessonLines(LessonRun lesson)
     /// <summary>A line that is the lesson's own: turns of the feed, or whatever has to wait for the tool to be out of the metal.</summary>
     public OwnLine? Own(string text, Prompt prompt)
     {
+        if (text.Equals(History, StringComparison.OrdinalIgnoreCase))
+        {
+            RunWork work = new(lesson.Job) { Lesson = lesson };
+            return new OwnLine("", [.. HistoryText.Of(work, prompt.At.Position).Select(line => $"    {line}")]);
+        }
+
         string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (lesson.ReadoutOf(prompt) is not null && words.All(word => word is Fast or Slow))
         {

@@ -50,6 +50,9 @@ public class RandomKeysTests(ITestOutputHelper output)
             if (i % 5 == 0)
             {
                 desk.Draw(random.Next(60, 140), random.Next(20, 50), look);
+
+                // In a window too small no key does anything.
+                desk.Draw(Desk.FewestColumns, Desk.FewestRows, look);
             }
         }
 

@@ -201,6 +201,10 @@ public sealed partial class GivesNothingAwayTests : IDisposable
         Assert.IsType<LessonPage>(desk.Top);
         Assert.Contains(lesson.Title, page, StringComparison.Ordinal);
         Assert.DoesNotContain(lesson.Learn[..30], page, StringComparison.Ordinal);
+
+        // Where a lesson ends further back than it begins, to go back is the answer.
+        bool isForward = StepOf(run, lesson.Until) >= StepOf(run, lesson.From);
+        Assert.Equal(isForward, page.Contains(lesson.Until, StringComparison.Ordinal));
         IEnumerable<string> words = lesson
             .Planted.SelectMany(fault =>
                 Word().Matches($"{fault.Name} {fault.Answer} {fault.OrChange}").Select(m => m.Value)
@@ -209,6 +213,9 @@ public sealed partial class GivesNothingAwayTests : IDisposable
         string titles = $"{lesson.Name} {lesson.Title}";
         Assert.All(words, word => Assert.DoesNotContain(word, titles, StringComparison.OrdinalIgnoreCase));
     }
+
+    private static int StepOf(LessonRun run, string? name) =>
+        name is not null && run.Job.State.Plan.TryStep(name, out int index) ? index : 0;
 
     // Everything that is on the record already, or asked for in the open: numbers that may be said.
     private static string Said(RunState state) =>

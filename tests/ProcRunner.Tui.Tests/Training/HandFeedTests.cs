@@ -232,6 +232,11 @@ public sealed class HandFeedTests : IDisposable
         }
 
         Assert.Null(lines.Own("why", prompt));
+        Assert.Contains(
+            "seat cut / seat at 1E",
+            string.Join('\n', lines.Own("history", prompt)!.Said),
+            StringComparison.Ordinal
+        );
         Assert.Null(lines.Own(stood, prompt));
         desk.Type($"{stood}\n");
         words.Job.Do(new Runs.RunCommand.Enter(prompt.At, stood));

@@ -1,5 +1,6 @@
 using ProcRunner.Quantities;
 using ProcRunner.Runs.Prompts;
+using ProcRunner.Shop;
 using ProcRunner.Tui.Drawing;
 using ProcRunner.Tui.Training;
 
@@ -36,8 +37,11 @@ internal static class GaugeView
         }
 
         int place = Math.Min(given, shown.Count - 1);
+        Gauge gauge = lesson.GaugeOf(prompt).Character.Gauge;
         string where =
-            prompt.Places.Count > 1 ? prompt.Places[Math.Min(place, prompt.Places.Count - 1)] : "the gauge shows";
+            prompt.Places.Count > 1 ? prompt.Places[Math.Min(place, prompt.Places.Count - 1)]
+            : gauge.Id == gauge.Kind ? "it says, no gauge kept:"
+            : "the gauge shows";
         return [where, .. GaugeFace.Of(lesson.GaugeOf(prompt).Character, shown[place])];
     }
 

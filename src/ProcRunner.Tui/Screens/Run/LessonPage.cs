@@ -1,46 +1,57 @@
+using ProcRunner.Procedures;
+using ProcRunner.Runs;
 using ProcRunner.Tui.Drawing;
 using ProcRunner.Tui.Training;
 
 namespace ProcRunner.Tui.Screens.Run;
 
 /// <summary>A lesson's first page: what is before the learner and how it is worked. What is to be learned isn't told yet.</summary>
-internal sealed class LessonPage(RunWork work, LessonRun lesson) : RunPage(work)
+internal sealed class LessonPage(RunWork work, LessonRun lesson) : ReadFirstPage(work)
 {
     /// <inheritdoc/>
-    public override void Draw(Canvas canvas, Look look)
+    protected override string Title => $"Lesson: {lesson.Lesson.Name}";
+
+    /// <inheritdoc/>
+    protected override string Label => "ready";
+
+    /// <inheritdoc/>
+    protected override string EnterSays => "begin";
+
+    /// <inheritdoc/>
+    protected override string MoreKeys => RunMenu.KeysOf(lesson);
+
+    /// <inheritdoc/>
+    protected override void DrawText(Canvas canvas, int top, int end)
     {
-        Frame.Head(canvas, look, Work);
-        canvas.Put(1, Frame.Top, $" Lesson: {lesson.Lesson.Name} ", Ink.Act);
-        int row = Frame.Top + 2;
-        int end = canvas.Height - Frame.BottomRows;
+        int row = top;
         foreach (string line in Lines())
         {
             row = canvas.PutWrapped(2, row, canvas.Width - 4, Math.Max(0, end - row), line) + 1;
         }
-
-        Frame.Foot(
-            canvas,
-            look,
-            new Foot
-            {
-                Said = Work.Said,
-                Label = "ready",
-                Typed = Line.Text,
-                Keys = "Enter: begin",
-                MoreKeys = RunMenu.KeysOf(lesson),
-            }
-        );
     }
+
+    /// <inheritdoc/>
+    protected override void Read() => Work.Begin();
+
+    private int First => lesson.Lesson.From is { } from && Work.Plan.TryStep(from, out int first) ? first : 0;
+
+    private int Last => Work.Plan.TryStep(lesson.Lesson.Until, out int last) ? last : First;
 
     private IEnumerable<string> Lines()
     {
-        yield return $"Before you: {lesson.Lesson.Title}. It ends with: {lesson.Lesson.Until}.";
+        // Where the end lies before the beginning, to find the way there is what is to be learned.
+        string end = Last >= First ? $" It ends with: {lesson.Lesson.Until}." : "";
+        yield return $"Before you: {lesson.Lesson.Title}.{end}";
         yield return lesson.Lesson.From is null
             ? "You work it from its first step."
-            : "What comes before was done by somebody else; menu, history, shows it at each position.";
+            : $"What comes before was done by somebody else; menu, history, shows it at each position.{Elsewhere()}";
         yield return "The gauge is drawn at the right: read it to its last digit, type what it shows, Enter. Where there is something to "
             + "decide, decide as you would at the bench: nothing says beforehand what is wrong, or whether anything is.";
-        yield return "At a cut you feed the tool: Down runs fast, + a little at a time. Stop, then type what the readout shows.";
+        if (Work.Plan.Steps.Any(step => step.Work is StepWork.Cut && step.Index >= First && step.Index <= Last))
+        {
+            yield return "At a cut you feed the tool: Down runs fast, + a little at a time. Stop, then type what the readout shows.";
+        }
+
         yield return lesson.Coach switch
         {
             CoachMode.EachStep => "The coach speaks after each step, and before one when you ask.",
@@ -49,18 +60,8 @@ internal sealed class LessonPage(RunWork work, LessonRun lesson) : RunPage(work)
         } + $" Its place is number {RunMenu.CoachNumber} of the menu: there it is asked, and turned on or off.";
     }
 
-    /// <inheritdoc/>
-    protected override Turn Entered(string typed)
-    {
-        if (typed.Trim().Length > 0)
-        {
-            return Refuse("Nothing is asked here.", ["Enter alone begins."], "");
-        }
-
-        Work.Begin();
-        return ToRun();
-    }
-
-    /// <inheritdoc/>
-    protected override Turn Escape() => Turn.Back;
+    private string Elsewhere() =>
+        lesson.Lesson.At is { } at && Last > First && !Work.Plan.PositionsOf(Work.Plan.Steps[First]).Contains(At.Head)
+            ? $" You work at {at}; what other positions need is somebody else's."
+            : "";
 }
