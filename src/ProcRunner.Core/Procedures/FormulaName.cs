@@ -56,6 +56,19 @@ public abstract record FormulaName
         "guide angle",
     ];
 
+    /// <summary>The characteristic whose values as they are now it reads; null for all else: what was as found is history.</summary>
+    public string? ReadsNow =>
+        this switch
+        {
+            Value one => one.Characteristic,
+            ValueStatistic one => one.Characteristic,
+            ValuePlace one => one.Characteristic,
+            ValueEach one => one.Characteristic,
+            Over one => one.Characteristic,
+            OverEach one => one.Characteristic,
+            _ => null,
+        };
+
     /// <summary>Takes a name apart. Never fails for a text that a <c>Known</c> list holds; null for a shape that means nothing.</summary>
     public static FormulaName? Parse(string name)
     {

@@ -166,7 +166,7 @@ internal sealed class EntryReader
                     CultureInfo.InvariantCulture,
                     $"{_values.Count} value(s): {string.Join("; ", _values.Take(8).Select(value => value.Text))}"
                 ),
-                $"Type {EntryText.CountOf(_field)}, with spaces between."
+                $"Type {EntryText.CountOf(_field)}{(_field.MostValues == 1 ? "" : ", with spaces between")}."
             );
 
     private string UnitsOfField()

@@ -149,7 +149,7 @@ public static class EntryText
 
     private static EntryResult.Unreadable Unreadable(FieldHint field, string whatWasRead, string whatToDo)
     {
-        string unit = field.Unit == Units.One ? "a pure number" : $"{field.Unit.Dimension} in {field.Unit.Symbol}";
+        string unit = field.Unit == Units.One ? "a pure number" : $"{field.Unit.Dimension} ({field.Unit.Symbol})";
         return new EntryResult.Unreadable(whatWasRead, $"{CountOf(field)}: {unit}", whatToDo);
     }
 }

@@ -53,7 +53,16 @@ internal sealed class ExpectedRange
     }
 
     /// <summary>Whether a value was typed bare and is far from the range.</summary>
-    public bool IsDoubtful(EntryValue value) => value.IsBare && IsKnown && !IsNear(value.Quantity);
+    public bool IsDoubtful(EntryValue value) =>
+        value.IsBare && IsKnown && (!IsNear(value.Quantity) || IsOfOtherScale(value.Quantity));
+
+    // 20 where 60 to 80 degF is expected: degrees Celsius. On a scale of temperature the two lie too near for a ratio to tell.
+    private bool IsOfOtherScale(Quantity quantity) =>
+        _unit.Dimension.OfDifference() != _unit.Dimension
+        && !IsInside(quantity)
+        && Units.All.Any(unit =>
+            unit.Dimension == _unit.Dimension && unit != _unit && IsInside(new Quantity(quantity.Value, unit))
+        );
 
     private IEnumerable<string> Readings(IReadOnlyList<EntryValue> values, Func<Quantity, bool> fits)
     {

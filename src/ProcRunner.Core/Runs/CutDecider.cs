@@ -112,7 +112,7 @@ internal static class CutDecider
 
         if (entry is not EntryResult.Taken { Values: [{ } shown] } taken || shown.Dimension != unit.Dimension)
         {
-            return EntryRefusal.Of(entry, $"what the readout shows, in {unit}");
+            return EntryRefusal.Of(entry, $"what the readout shows ({unit})");
         }
 
         Rational behind = outlook.Maths.Readout.StepMode ? Rational.FromDecimal(progress.Travel.Value) : Rational.Zero;

@@ -40,17 +40,7 @@ internal sealed class PlanName
     public Exact? FixedAt(int position) => _fixed?[position + 1];
 
     private static string? CharacteristicOf(FormulaName name) =>
-        name switch
-        {
-            FormulaName.Value one => one.Characteristic,
-            FormulaName.ValueStatistic one => one.Characteristic,
-            FormulaName.ValuePlace one => one.Characteristic,
-            FormulaName.ValueEach one => one.Characteristic,
-            FormulaName.Over one => one.Characteristic,
-            FormulaName.OverEach one => one.Characteristic,
-            FormulaName.AsFound one => one.Characteristic,
-            _ => null,
-        };
+        name is FormulaName.AsFound found ? found.Characteristic : name.ReadsNow;
 
     private static Exact?[]? Fixed(Plan plan, FormulaName name)
     {

@@ -42,12 +42,7 @@ internal static class ReadNames
     public static string? Base(string name) =>
         FormulaName.Parse(name) switch
         {
-            FormulaName.Value one => one.Characteristic,
-            FormulaName.ValueStatistic one => one.Characteristic,
-            FormulaName.ValuePlace one => one.Characteristic,
-            FormulaName.ValueEach one => one.Characteristic,
-            FormulaName.Over one => one.Characteristic,
-            FormulaName.OverEach one => one.Characteristic,
+            { ReadsNow: { } characteristic } => characteristic,
             FormulaName.AsFound one => AsFound(one.Characteristic),
             FormulaName.SpecFigure one => "spec." + one.Figure,
             FormulaName.SpecLimit one => "spec." + one.Limit,

@@ -78,7 +78,7 @@ internal static class ZeroDecider
 
         if (entry is not EntryResult.Taken { Values: [{ } shown] } taken)
         {
-            return EntryRefusal.Of(entry, $"what the readout shows, in {readout.Unit}");
+            return EntryRefusal.Of(entry, $"what the readout shows ({readout.Unit})");
         }
 
         if (shown.Dimension != wanted.Dimension || !shown.SameAs(wanted))

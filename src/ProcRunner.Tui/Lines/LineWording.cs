@@ -105,10 +105,22 @@ internal static class LineWording
             : "";
         string worked = string.Concat(
             reading.Worked.Select(w =>
-                $"; {w.Name} {w.Value}{(w.Judgement.Verdict == Verdict.Out ? " OUT OF SPEC" : "")}"
+                $"; {w.Name} {Shown(w)}{(w.Judgement.Verdict == Verdict.Out ? " OUT OF SPEC" : "")}"
             )
         );
         return $"{reading.Characteristic} {reading.Value}: {verdict}{predicted}{worked}";
+    }
+
+    // Where nothing is held against it, the figures that its unit is read to are enough.
+    private static Quantity Shown(WorkedValue worked)
+    {
+        (Quantity value, int usual) = (worked.Value, Show.DigitsOf(worked.Value.Unit));
+        return
+            worked.Judgement is { Low: null, High: null }
+            && value.Value.Scale > usual
+            && value.TryConvert(value.Unit, usual, Rounding.Nearest, out Quantity rounded)
+            ? rounded
+            : value;
     }
 
     private static string Items(RunState state, RunEvent.WentStale stale)

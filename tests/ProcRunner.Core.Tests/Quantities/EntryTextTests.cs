@@ -154,6 +154,21 @@ public sealed class EntryTextTests
         );
     }
 
+    // 20 degC is 68 degF, and 70 degF is 21.1 degC: which scale was read shows only in the range.
+    [Theory]
+    [InlineData("degF", "20", "20 degC|20 degF")]
+    [InlineData("degC", "70", "70 degF|70 degC")]
+    public void A_temperature_of_the_other_scale_is_asked_about(string unit, string typed, string meanings)
+    {
+        FieldHint field = new(
+            Units.Find(unit)!,
+            low: new Quantity(60m, Units.Fahrenheit),
+            high: new Quantity(80m, Units.Fahrenheit)
+        );
+        Assert.Equal(meanings.Split('|'), Questioned(typed, field));
+        Assert.Single(Taken("85", new FieldHint(Units.Fahrenheit, low: field.Low, high: field.High)));
+    }
+
     [Fact]
     public void Offers_no_meaning_that_reads_as_something_else_when_typed_back()
     {
@@ -304,7 +319,7 @@ public sealed class EntryTextTests
     {
         EntryResult.Unreadable three = Unreadable("0.0231 0.0229 0.0230", FourPlaces);
         Assert.StartsWith("3 value(s): 0.0231 in; 0.0229 in", three.WhatWasRead, StringComparison.Ordinal);
-        Assert.Equal("4 values: length in in", three.Expected);
+        Assert.Equal("4 values: length (in)", three.Expected);
         Assert.StartsWith(
             "2 to 3 values",
             Unreadable("1", new FieldHint(Units.Inch, 2, 3)).Expected,

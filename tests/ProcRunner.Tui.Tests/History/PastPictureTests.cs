@@ -1,5 +1,3 @@
-using System.Globalization;
-using ProcRunner.Testing;
 using ProcRunner.Tui.Drawing;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Shop;
@@ -30,7 +28,7 @@ public sealed class PastPictureTests : IDisposable
 
     private readonly PastBench _past = new();
 
-    public static TheoryData<string, int, int> Pictures { get; } = All();
+    public static TheoryData<string, int, int> Pictures { get; } = ScreenPictures.Of(Names);
 
     public void Dispose() => _past.Dispose();
 
@@ -41,10 +39,7 @@ public sealed class PastPictureTests : IDisposable
         Desk desk = Make(name);
         desk.Draw(width, height, _past.Shop.Look);
 
-        Golden.Match(
-            desk.Picture(_past.Shop.Look, width, height),
-            string.Create(CultureInfo.InvariantCulture, $"{name}-{width}x{height}.txt")
-        );
+        ScreenPictures.Match(desk.Picture(_past.Shop.Look, width, height), name, width, height);
     }
 
     [Fact]
@@ -68,18 +63,6 @@ public sealed class PastPictureTests : IDisposable
 
         desk.Type("2\n1\n");
         Assert.Equal("the other one comes later", Assert.Single(_past.Back.State.Compared).Value.Reason);
-    }
-
-    private static TheoryData<string, int, int> All()
-    {
-        TheoryData<string, int, int> data = [];
-        foreach (string name in Names)
-        {
-            data.Add(name, 80, 24);
-            data.Add(name, 120, 40);
-        }
-
-        return data;
     }
 
     private Desk Make(string name)

@@ -103,6 +103,8 @@ public sealed class RealTerminalTests
     public void A_storm_of_sizes_ends_in_the_right_picture()
     {
         using Tmux tmux = Start();
+        tmux.Enter("kept");
+        tmux.WaitFor("entry 1: kept|");
         for (int i = 0; i < 30; i++)
         {
             tmux.Resize(60 + (i * 7 % 80), 15 + (i * 5 % 40));
@@ -110,7 +112,6 @@ public sealed class RealTerminalTests
 
         tmux.Resize(70, 20);
         tmux.WaitFor("80 x 24 is needed");
-        tmux.Enter("kept");
         tmux.Resize(120, 40);
         // The terminal shows a picture while it comes in, row by row: it is whole with its last corner.
         string[] lines = tmux.WaitUntil(screen =>

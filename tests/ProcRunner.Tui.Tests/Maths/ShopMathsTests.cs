@@ -1,6 +1,5 @@
 using System.Globalization;
 using ProcRunner.ShopMath;
-using ProcRunner.Testing;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Maths;
 using ProcRunner.Tui.Tests.Lines;
@@ -76,10 +75,7 @@ public sealed class ShopMathsTests : IDisposable
             pad.Desk.Type("\n\n\n\n\n\n\n");
         }
 
-        Golden.Match(
-            pad.See(width, height),
-            string.Create(CultureInfo.InvariantCulture, $"{name}-{width}x{height}.txt")
-        );
+        ScreenPictures.Match(pad.See(width, height), name, width, height);
         Assert.Equal(before, job.Job.State.Sequence);
     }
 

@@ -82,6 +82,15 @@ public sealed class RunPagesTests : IDisposable
         );
     }
 
+    [Fact]
+    public void All_places_in_one_line_take_the_place_of_those_typed_so_far()
+    {
+        (DemoJob job, PadOperator pad) = At("teardown / recession 1I");
+        pad.Enter(".0530");
+        pad.Write(".0512 .0509 .0510 .0511");
+        Assert.Equal([0.0512m, 0.0509m, 0.0510m, 0.0511m], Last(job).Places.Select(p => p.Value.Value));
+    }
+
     // A lost point, 39310 for 3.9310, at the second of five places.
     [Fact]
     public void A_doubtful_place_is_asked_about_before_the_next_one_is_typed()

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ProcRunner.Runs;
 using ProcRunner.Testing;
 using ProcRunner.Tui.Drawing;
@@ -48,7 +47,7 @@ public sealed class ShopPictureTests : IDisposable
 
     private readonly ShopBench _bench = new();
 
-    public static TheoryData<string, int, int> Pictures { get; } = All();
+    public static TheoryData<string, int, int> Pictures { get; } = ScreenPictures.Of(Names);
 
     public void Dispose() => _bench.Dispose();
 
@@ -58,9 +57,7 @@ public sealed class ShopPictureTests : IDisposable
     {
         Desk desk = Make(name);
         desk.Draw(width, height, _bench.Look);
-        string picture = desk.Picture(_bench.Look, width, height);
-
-        Golden.Match(picture, string.Create(CultureInfo.InvariantCulture, $"{name}-{width}x{height}.txt"));
+        ScreenPictures.Match(desk.Picture(_bench.Look, width, height), name, width, height);
     }
 
     [Fact]
@@ -80,18 +77,6 @@ public sealed class ShopPictureTests : IDisposable
     public void Too_small_a_window_says_so()
     {
         Assert.Contains("80 x 24 is needed", Make("heads").Picture(_bench.Look, 79, 24), StringComparison.Ordinal);
-    }
-
-    private static TheoryData<string, int, int> All()
-    {
-        TheoryData<string, int, int> data = [];
-        foreach (string name in Names)
-        {
-            data.Add(name, 80, 24);
-            data.Add(name, 120, 40);
-        }
-
-        return data;
     }
 
     private Desk Make(string name)

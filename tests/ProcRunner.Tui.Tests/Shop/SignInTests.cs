@@ -1,5 +1,4 @@
 using ProcRunner.Runs;
-using ProcRunner.Testing;
 using ProcRunner.Tui.Jobs;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Run;
@@ -222,10 +221,7 @@ public sealed class SignInTests : IDisposable
             desk.Type("1111\n9753\n9753\n1111\n9753\n9753\n1111\n9753\n9753\n");
         }
 
-        Golden.Match(
-            desk.Picture(_bench.Look, width, height),
-            FormattableString.Invariant($"{name}-{width}x{height}.txt")
-        );
+        ScreenPictures.Match(desk.Picture(_bench.Look, width, height), name, width, height);
     }
 
     private void Idle(int minutes) => Assert.Null(_bench.Desk.SetIdle(minutes, "moss", ShopBench.LeadPin));

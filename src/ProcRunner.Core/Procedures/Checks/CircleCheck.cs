@@ -80,7 +80,9 @@ internal sealed class CircleCheck(Procedure procedure, SourcePlaces places, stri
         {
             if (all.TryGetValue(work.Name, out HashSet<string>? restsOn))
             {
-                restsOn.UnionWith(work.Formula.Names.Select(Read).OfType<string>());
+                restsOn.UnionWith(
+                    work.Formula.Names.Select(name => FormulaName.Parse(name)?.ReadsNow).OfType<string>()
+                );
             }
         }
 
@@ -112,17 +114,4 @@ internal sealed class CircleCheck(Procedure procedure, SourcePlaces places, stri
 
         return all;
     }
-
-    // As found values are history and rest on nothing.
-    private static string? Read(string name) =>
-        FormulaName.Parse(name) switch
-        {
-            FormulaName.Value one => one.Characteristic,
-            FormulaName.ValueStatistic one => one.Characteristic,
-            FormulaName.ValuePlace one => one.Characteristic,
-            FormulaName.ValueEach one => one.Characteristic,
-            FormulaName.Over one => one.Characteristic,
-            FormulaName.OverEach one => one.Characteristic,
-            _ => null,
-        };
 }

@@ -142,6 +142,13 @@ internal sealed class EntryForm
             return Whole(text);
         }
 
+        // All of them in one line, when some were typed already: they are typed anew.
+        FieldHint all = new(_prompt.Unit!, places, places);
+        if (IsBegun && EntryText.Parse(text, all) is EntryResult.Taken)
+        {
+            return Whole(text);
+        }
+
         FieldHint left = new(_prompt.Unit!, 1, places - Values.Count, _field?.Low, _field?.High);
         switch (EntryText.Parse(text, left))
         {

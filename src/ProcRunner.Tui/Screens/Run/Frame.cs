@@ -101,7 +101,10 @@ internal static class Frame
         At[] toDo = [.. work.Outlook.All.Where(a => work.Outlook.ViewOf(a) is StepView.Open or StepView.Waiting)];
         int ofStage = toDo.Count(a => work.Plan.Steps[a.Step].StageIndex == stage);
         string left = string.Create(CultureInfo.InvariantCulture, $": {ofStage} to do");
-        string ofJob = isWide ? string.Create(CultureInfo.InvariantCulture, $", {toDo.Length} in all") : "";
+        string ofJob =
+            isWide && toDo.Length > ofStage
+                ? string.Create(CultureInfo.InvariantCulture, $", {toDo.Length} in all")
+                : "";
         string name = work.Plan.Procedure.Stages[stage].Name.ToUpperInvariant();
         string place = $"  {work.Plan.PositionName(at.Position)}";
         return $"{Cut(name, room - left.Length - ofJob.Length - place.Length)}{left}{ofJob}{place}";

@@ -130,7 +130,7 @@ internal sealed class AddGaugeForm : FormScreen
         new(label)
         {
             Proposed = () => Bare(known),
-            Hint = () => $"{hint} In {Unit.Symbol}.",
+            Hint = () => $"{hint} Unit: {Unit.Symbol}.",
             Fault = text => Read(text) is { } value && (value.Value > 0 || !above) ? null : NotANumber,
         };
 
