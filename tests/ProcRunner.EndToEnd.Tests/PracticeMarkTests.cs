@@ -25,7 +25,11 @@ public sealed class PracticeMarkTests : IDisposable
             Run("run", Stamp, "--plain", "--as", "finch").Output,
             StringComparison.Ordinal
         );
-        Assert.Contains(">PRACTICE<", Record("html"), StringComparison.Ordinal);
+        Assert.Contains(
+            "<div class=\"across\" aria-hidden=\"true\"><span>PRACTICE<",
+            Record("html"),
+            StringComparison.Ordinal
+        );
         Assert.Contains("no sign-off in it proves anything", Record("html"), StringComparison.Ordinal);
         Assert.Contains("PRACTICE: worth nothing to a customer", Record("csv"), StringComparison.Ordinal);
         Assert.True(Flag(Record("json")));
