@@ -43,6 +43,24 @@ public class ConformanceTests
         Assert.Equal(tally.Expected, tally.Escaped, 4 * Math.Sqrt(tally.Expected));
     }
 
+    // A procedure that measures the margin and has the valve refaced afterwards, 0.05 square to a face of 45 degrees: 0.0707 less, three
+    // and a half deviations of its reading, and nothing asks again. Who was near the low limit is under it now, and no gauge
+    // explains that, though a reading may well be as far off.
+    [Fact]
+    public void What_changes_after_it_was_measured_is_no_gauges_fault()
+    {
+        Bindings.Binding binding = Bind("margin", OneReading + "\n  - do: reface", "work / reface: reface valve");
+        Tally tally = Rehearsal.Run(binding, 11, 200, 2, _ => { });
+        string[] lines = [.. RehearsalLines.Of(new RehearsalResult(binding, 11, tally, [], null, []))];
+
+        Assert.InRange(tally.Escaped, 15, tally.Released - 5);
+        Assert.Equal(tally.Escaped, tally.Unexplained);
+        Assert.Equal(
+            Math.Min(12, tally.Escaped),
+            lines.Count(l => l.Contains("NOT EXPLAINED", StringComparison.Ordinal))
+        );
+    }
+
     // Where heads come in evenly over the limit, as many are refused in limits as are passed out of them; what was passed is released.
     [Theory]
     [InlineData("margin", OneReading)]
@@ -185,7 +203,7 @@ public class ConformanceTests
         ("spring load closed", "tester", "{kind: tester, resolution: 0.1 lbf, uncertainty: 0.05 lbf, spread: 0.3 lbf}"),
     ];
 
-    private static Bindings.Binding Bind(string value, string steps)
+    private static Bindings.Binding Bind(string value, string steps, string work = "")
     {
         IEnumerable<string> gauges = Gauges
             .Where(g => steps.Contains($"measure: {g.Reading}", StringComparison.Ordinal))
@@ -225,6 +243,7 @@ public class ConformanceTests
             {{string.Join('\n', gauges)}}
             readings:
             {{string.Join('\n', bound.Select(b => $"  {b}: {b}"))}}
+            {{(work.Length > 0 ? $"works: {{{work}}}\ntools: {{least reface: 0.05 mm, reface angle: 45 deg}}" : "")}}
             heads:
               margin: {is: 1, varies: 0.2}
               stem: {is: 7.95, varies: 0.03}

@@ -155,6 +155,9 @@ public class SeatWorkTests
         Assert.Equal(0.15, rig.True("skim taken", -1), Digits);
         rig.Cut("cut deck", -1, rig.Touch("touch deck", -1) + 0.10);
         Assert.Equal(highest - 0.25, rig.Head.Deck.Highest, Digits);
+        rig.BeginAnew("cut deck");
+        rig.Cut("cut deck", -1, rig.Touch("touch deck", -1) + 0.05);
+        Assert.Equal(0.05, rig.True("skim taken", -1), Digits);
     }
 
     // Drawer in steps of 0.4: 0.9 wanted is 0.8, 1.0 rounds to 0.8 (even) and 1.1 to 1.2; without steps as wanted, never below 0.

@@ -33,6 +33,8 @@ internal sealed class WorkRig
 
     public void Cut(string work, int position, double deep) => WorkTable.Find(work)!.Cuts!(_bench, position, deep);
 
+    public void BeginAnew(string work) => WorkTable.Find(work)!.BeginsAnew!(_bench);
+
     public void Set(HeadDimension dimension, int position, double value)
     {
         for (int i = 0; i < dimension.Places.Count; i++)

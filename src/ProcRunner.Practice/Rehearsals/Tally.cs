@@ -4,7 +4,7 @@ using ProcRunner.ShopMath;
 
 namespace ProcRunner.Practice.Rehearsals;
 
-/// <summary>What many heads came to. Its size doesn't grow with their number.</summary>
+/// <summary>What many heads came to. Its size doesn't grow with their number, but for a byte of each.</summary>
 public sealed class Tally
 {
     private const int MostEscapes = 5000;
