@@ -128,7 +128,7 @@ public sealed class SensitivityTests
             ),
             Work.Head("")
         );
-        rig.Enter("bore 1I", "0.3150 8.002 mm 8.010 mm");
+        rig.Enter("bore 1I", "0.3150 in 8.002 mm 8.010 mm");
         rig.Enter("angle 1I", angle);
         rig.Enter("b 1I", "20 mm");
         rig.Enter("a 1I", "1 in");

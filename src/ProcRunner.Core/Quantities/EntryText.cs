@@ -10,7 +10,7 @@ namespace ProcRunner.Quantities;
 /// <remarks>
 /// Forms: <c>0.052</c>, <c>.052</c>, <c>52 thou</c>, <c>0.052"</c>, <c>1/16 in</c>, <c>1+17/32 in</c>, <c>-0.002</c>,
 /// <c>45°30'</c>, <c>44 deg 53 min</c>, and several of them with spaces or semicolons between. A unit at the end of the line
-/// holds for all values that have none: <c>8.000 8.002 8.010 mm</c>.
+/// holds for all values that have none, <c>8.000 8.002 8.010 mm</c>, and is asked about where it can have been the last one's alone.
 /// </remarks>
 public static class EntryText
 {
@@ -47,6 +47,11 @@ public static class EntryText
             : EntryReader.Read(line, field);
         return reading switch
         {
+            EntryReading.Clear clear when SharedUnit.DoubtOf(clear.Values, field) is { } doubt => Ask(
+                doubt,
+                line,
+                field
+            ),
             EntryReading.Clear clear => Believe(clear.Values, line, field),
             EntryReading.Ambiguous doubt => Ask(doubt, line, field),
             EntryReading.Faulty fault => Unreadable(field, fault.WhatWasRead, fault.WhatToDo),

@@ -75,7 +75,7 @@ public sealed class EntryTextTests
     [InlineData("1 2 3 4 mm", "1 mm|2 mm|3 mm|4 mm")] // a unit at the end holds for all that have none
     [InlineData("1; 2; 3; 4 mm", "1 mm|2 mm|3 mm|4 mm")]
     [InlineData("1 2 in 3 4 mm", "1 mm|2 in|3 mm|4 mm")]
-    [InlineData("1/2 2 3 4 mm", "0.5 mm|2 mm|3 mm|4 mm")]
+    [InlineData("3/2 2 3 4 mm", "1.5 mm|2 mm|3 mm|4 mm")]
     [InlineData("1 mm 2 3thou 4", "1 mm|2 in|3 thou|4 in")]
     [InlineData("1\"2\"3\"4\"", "1 in|2 in|3 in|4 in")]
     [InlineData("1 -2 +3 -4", "1 in|-2 in|3 in|-4 in")]
@@ -151,6 +151,12 @@ public sealed class EntryTextTests
         Assert.Equal(
             ["0.3150 in; 0.3151 in; 8.002 mm", "0.3150 mm; 0.3151 mm; 8.002 mm"],
             Questioned("0.3150 0.3151 8.002 mm", field)
+        );
+
+        // Where nothing is expected the places tell among themselves: 0.0548 in is 1.392 mm.
+        Assert.Equal(
+            ["0.0548 in; 0.0545 in; 1.390 mm", "0.0548 mm; 0.0545 mm; 1.390 mm"],
+            Questioned("0.0548 0.0545 1.390 mm", new FieldHint(Units.Inch, 3, 3))
         );
     }
 
