@@ -27,7 +27,7 @@ internal static class ShopMenu
                 () => new FamiliesScreen(Maths(session))
             ),
             new(() => "practice: lessons on a head that nobody owns", () => Practice(session)),
-            MenuItem.Instead("settings: readout, sign-out, bell, colours", () => SettingsMenu.Of(session)),
+            MenuItem.Instead("settings: readout, sign-out, address, bell, colours", () => SettingsMenu.Of(session)),
             MenuItem.Instead("what every key does", session.Help),
             new(() => "leave the program; everything is on the disk", () => new Turn.Leave()),
         ];
