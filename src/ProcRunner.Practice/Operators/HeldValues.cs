@@ -1,3 +1,4 @@
+using ProcRunner.Formulas;
 using ProcRunner.Practice.Bindings;
 using ProcRunner.Practice.Gauges;
 using ProcRunner.Practice.Heads;
@@ -17,6 +18,9 @@ internal sealed class HeldValues(
 {
     // The readings behind the value in hand, each with how much the value hangs on it.
     private readonly List<(int Characteristic, double Weight)> _inputs = [];
+
+    // What was found already: a value that others are worked out from is come upon once for each of them.
+    private readonly Dictionary<(Formula Formula, int Position, int Input), double> _found = [];
 
     // A value may be worked out from others that are worked out; procedures go no deeper than this.
     private const int Deepest = 4;
@@ -120,7 +124,7 @@ internal sealed class HeldValues(
 
         foreach ((int input, double places) in working.Inputs)
         {
-            double own = SameKind(c, input) ? places : Math.Abs(Sensitivity.Of(state, working.Formula, p, input) ?? 0);
+            double own = SameKind(c, input) ? places : Math.Abs(HangsOn(working.Formula, p, input));
             AddInputs(input, p, weight * own, deep - 1);
         }
     }
@@ -145,8 +149,19 @@ internal sealed class HeldValues(
 
         foreach ((int input, _) in working.Inputs)
         {
-            AddTogether(input, p, weight * (Sensitivity.Of(state, working.Formula, p, input) ?? 0), deep - 1);
+            AddTogether(input, p, weight * HangsOn(working.Formula, p, input), deep - 1);
         }
+    }
+
+    private double HangsOn(Formula formula, int position, int input)
+    {
+        if (!_found.TryGetValue((formula, position, input), out double found))
+        {
+            found = Sensitivity.Of(state, formula, position, input) ?? 0;
+            _found[(formula, position, input)] = found;
+        }
+
+        return found;
     }
 
     private bool IsAnyTwice()
