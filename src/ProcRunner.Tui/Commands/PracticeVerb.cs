@@ -132,6 +132,7 @@ internal static class PracticeVerb
             Hint = lines.Hint,
             Ending = lines.Ending,
             Own = lines.Own,
+            OwnWords = LessonLines.Words,
         }.Run();
     }
 

@@ -115,8 +115,8 @@ internal sealed class LinePrinter(TextWriter output)
         }
     }
 
-    /// <summary>Every word that can be used, and the steps that are open.</summary>
-    public void Help(RunState state, Prompt? prompt)
+    /// <summary>Every word that can be used, a front's own first, and the steps that are open.</summary>
+    public void Help(RunState state, Prompt? prompt, IReadOnlyList<LineWord> first)
     {
         if (prompt is not null)
         {
@@ -137,7 +137,7 @@ internal sealed class LinePrinter(TextWriter output)
             Line($"    changed {change.Name}: {change.Why}");
         }
 
-        foreach (LineWord word in LineWords.All)
+        foreach (LineWord word in first.Concat(LineWords.All))
         {
             Line($"    {word.Form, -52} {word.Does}");
         }

@@ -34,6 +34,9 @@ internal sealed class LineRun
     /// <summary>Takes a line before line mode does: what came of it; null: nothing, it is line mode's.</summary>
     public Func<string, Prompt, OwnLine?>? Own { get; init; }
 
+    /// <summary>The words of <see cref="Own"/>, for help.</summary>
+    public IReadOnlyList<LineWord> OwnWords { get; init; } = [];
+
     private RunState State => _talk.State;
 
     private bool IsClosed => State.Standing is JobStanding.Released or JobStanding.Scrapped;
@@ -133,7 +136,7 @@ internal sealed class LineRun
 
         if (LineWords.After(LineWords.Help, text) is "")
         {
-            _talk.Printer.Help(State, _talk.CurrentPrompt());
+            _talk.Printer.Help(State, _talk.CurrentPrompt(), OwnWords);
             return true;
         }
 

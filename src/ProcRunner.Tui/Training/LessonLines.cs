@@ -16,6 +16,13 @@ internal sealed class LessonLines(LessonRun lesson)
     /// <summary>What was entered at this position, as the menu has it on the screens.</summary>
     private const string History = "history";
 
+    /// <summary>A lesson's own words, for help.</summary>
+    public static IReadOnlyList<LineWord> Words { get; } =
+    [
+        new(Fast, $"{Fast}, {Slow}, several in a line", "feeds the tool: fast, or a little; the readout is told"),
+        new(History, History, "what was entered at this position"),
+    ];
+
     // Looking, not walking away from what was cut; to leave is no harm, the tool is found where it was.
     private static readonly LineWord[] Looks =
     [

@@ -5,6 +5,7 @@ using ProcRunner.Runs.Prompts;
 using ProcRunner.Store.Local;
 using ProcRunner.Testing;
 using ProcRunner.Tui.Drawing;
+using ProcRunner.Tui.Lines;
 using ProcRunner.Tui.Screens;
 using ProcRunner.Tui.Screens.Run;
 using ProcRunner.Tui.Tests.Shop;
@@ -204,6 +205,25 @@ public sealed class HandFeedTests : IDisposable
         Assert.Equal(before, Display(desk));
         Press(desk, "+");
         Assert.True(Display(desk) > before);
+    }
+
+    [Fact]
+    public void Help_in_line_mode_begins_with_a_lessons_own_words()
+    {
+        (LessonRun lesson, _) = Begin("help");
+        using StringReader typed = new("?\nquit\n");
+        using StringWriter told = new();
+        new LineRun(lesson.Job, new LineInput(typed, isPiped: true, told), told)
+        {
+            Own = new LessonLines(lesson).Own,
+            OwnWords = LessonLines.Words,
+        }.Run();
+        string help = told.ToString();
+        int fed = help.IndexOf("    down, +, several in a line ", StringComparison.Ordinal);
+        int history = help.IndexOf("    history ", StringComparison.Ordinal);
+        int usual = help.IndexOf("    go STEP POSITION ", StringComparison.Ordinal);
+        Assert.InRange(fed, 0, history);
+        Assert.InRange(history, fed, usual);
     }
 
     [Fact]
