@@ -32,16 +32,7 @@ public sealed class RecomputeTests : IDisposable
     public void An_entry_that_would_be_decided_otherwise_is_listed_with_then_and_now()
     {
         // The demo's first reading, decided by the program of today, but another value is written down.
-        JobRun another = new(
-            () => _store.Shop,
-            (job, draft) => _store.Append(job, draft with { Events = [.. draft.Events.Select(Otherwise)] }),
-            TimeProvider.System,
-            _job.State,
-            _job.Last,
-            _job.Person,
-            _job.LastEvents,
-            new PinGate(() => _store.Shop, (_, _) => new AppendResult.Refused("no PIN is asked"), TimeProvider.System)
-        );
+        JobRun another = Writing(Otherwise);
         foreach (string line in DemoBench.EntryLines)
         {
             if (!another.LastEvents.OfType<RunEvent.ReadingTaken>().Any())
@@ -69,16 +60,7 @@ public sealed class RecomputeTests : IDisposable
     public void An_amount_that_is_only_told_to_other_places_is_told_apart()
     {
         int at = 0;
-        JobRun another = new(
-            () => _store.Shop,
-            (job, draft) => _store.Append(job, draft with { Events = [.. draft.Events.Select(MorePlaces)] }),
-            TimeProvider.System,
-            _job.State,
-            _job.Last,
-            _job.Person,
-            _job.LastEvents,
-            new PinGate(() => _store.Shop, (_, _) => new AppendResult.Refused("no PIN is asked"), TimeProvider.System)
-        );
+        JobRun another = Writing(MorePlaces);
         while (!another.LastEvents.OfType<RunEvent.ReadingTaken>().Any())
         {
             DemoBench.Run(another, DemoBench.EntryLines[at++] + "\n");
@@ -90,6 +72,19 @@ public sealed class RecomputeTests : IDisposable
         Assert.True(same.IsSame, same.Then + same.Now);
         Assert.Contains("0.0090000 in", same.Then, StringComparison.Ordinal);
     }
+
+    // A program that decides as today's does and writes the events down otherwise.
+    private JobRun Writing(Func<Json.Map, Json.Map> otherwise) =>
+        new(
+            () => _store.Shop,
+            (job, draft) => _store.Append(job, draft with { Events = [.. draft.Events.Select(otherwise)] }),
+            TimeProvider.System,
+            _job.State,
+            _job.Last,
+            _job.Person,
+            _job.LastEvents,
+            new PinGate(() => _store.Shop, (_, _) => new AppendResult.Refused("no PIN is asked"), TimeProvider.System)
+        );
 
     private static Json.Map MorePlaces(Json.Map written) =>
         written["reading"] is Json.Map reading && reading.TextAt("value") is { } value
